@@ -1,0 +1,15 @@
+# A display for windows on a machine without one. Sourced, not run.
+
+# start_display: an own X server with a window manager, ended with the script.
+start_display() {
+	local pipe number
+	pipe="$(mktemp -u)" && mkfifo "$pipe"
+	Xvfb -displayfd 3 -screen 0 1600x1000x24 -nolisten tcp 3>"$pipe" 2>/dev/null &
+	display_pids=$!
+	read -r number <"$pipe"
+	rm -f "$pipe"
+	export DISPLAY=":$number"
+	openbox >/dev/null 2>&1 &
+	display_pids="$display_pids $!"
+	trap 'kill $display_pids 2>/dev/null' EXIT
+}
