@@ -1,0 +1,94 @@
+/**
+ */
+package org.frisket.model;
+
+
+/**
+ * <!-- begin-user-doc -->
+ * The <b>Factory</b> for the model.
+ * It provides a create method for each non-abstract class of the model.
+ * <!-- end-user-doc -->
+ * @generated
+ */
+public interface FrisketFactory {
+	/**
+	 * The singleton instance of the factory.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	FrisketFactory INSTANCE = org.frisket.model.impl.FrisketFactoryImpl.eINSTANCE;
+
+	/**
+	 * Returns a new object of class '<em>Job</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Job</em>'.
+	 * @generated
+	 */
+	Job createJob();
+
+	/**
+	 * Returns a new object of class '<em>Stage Change</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Stage Change</em>'.
+	 * @generated
+	 */
+	StageChange createStageChange();
+
+	/**
+	 * Returns a new object of class '<em>Layer</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Layer</em>'.
+	 * @generated
+	 */
+	Layer createLayer();
+
+	/**
+	 * Returns a new object of class '<em>Operation</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Operation</em>'.
+	 * @generated
+	 */
+	Operation createOperation();
+
+	/**
+	 * Returns a new object of class '<em>Wording</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Wording</em>'.
+	 * @generated
+	 */
+	Wording createWording();
+
+	/**
+	 * Returns a new object of class '<em>Font Ref</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Font Ref</em>'.
+	 * @generated
+	 */
+	FontRef createFontRef();
+
+	/**
+	 * Returns a new object of class '<em>Outline</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Outline</em>'.
+	 * @generated
+	 */
+	Outline createOutline();
+
+	/**
+	 * Returns a new object of class '<em>Mat</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Mat</em>'.
+	 * @generated
+	 */
+	Mat createMat();
+
+} //FrisketFactory

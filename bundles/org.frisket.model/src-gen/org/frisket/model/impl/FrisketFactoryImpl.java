@@ -1,0 +1,498 @@
+/**
+ */
+package org.frisket.model.impl;
+
+import java.time.Instant;
+import java.time.LocalDate;
+
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EDataType;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EPackage;
+
+import org.eclipse.emf.ecore.impl.EFactoryImpl;
+
+import org.eclipse.emf.ecore.plugin.EcorePlugin;
+
+import org.frisket.model.*;
+
+/**
+ * <!-- begin-user-doc -->
+ * An implementation of the model <b>Factory</b>.
+ * <!-- end-user-doc -->
+ * @generated
+ */
+public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
+	/**
+	 * The singleton instance of the factory.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public static final FrisketFactoryImpl eINSTANCE = init();
+
+	/**
+	 * Creates the default factory implementation.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public static FrisketFactoryImpl init() {
+		try {
+			FrisketFactoryImpl theFrisketFactory = (FrisketFactoryImpl)EPackage.Registry.INSTANCE.getEFactory(FrisketPackageImpl.eNS_URI);
+			if (theFrisketFactory != null) {
+				return theFrisketFactory;
+			}
+		}
+		catch (Exception exception) {
+			EcorePlugin.INSTANCE.log(exception);
+		}
+		return new FrisketFactoryImpl();
+	}
+
+	/**
+	 * Creates an instance of the factory.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public FrisketFactoryImpl() {
+		super();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EObject create(EClass eClass) {
+		switch (eClass.getClassifierID()) {
+			case FrisketPackageImpl.JOB: return createJob();
+			case FrisketPackageImpl.STAGE_CHANGE: return createStageChange();
+			case FrisketPackageImpl.LAYER: return createLayer();
+			case FrisketPackageImpl.OPERATION: return createOperation();
+			case FrisketPackageImpl.WORDING: return createWording();
+			case FrisketPackageImpl.FONT_REF: return createFontRef();
+			case FrisketPackageImpl.OUTLINE: return createOutline();
+			case FrisketPackageImpl.MAT: return createMat();
+			default:
+				throw new IllegalArgumentException("The class '" + eClass.getName() + "' is not a valid classifier");
+		}
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Object createFromString(EDataType eDataType, String initialValue) {
+		switch (eDataType.getClassifierID()) {
+			case FrisketPackageImpl.STAGE:
+				return createStageFromString(eDataType, initialValue);
+			case FrisketPackageImpl.OPERATION_KIND:
+				return createOperationKindFromString(eDataType, initialValue);
+			case FrisketPackageImpl.ALIGNMENT:
+				return createAlignmentFromString(eDataType, initialValue);
+			case FrisketPackageImpl.CORNER_JOIN:
+				return createCornerJoinFromString(eDataType, initialValue);
+			case FrisketPackageImpl.HOLE_RULE:
+				return createHoleRuleFromString(eDataType, initialValue);
+			case FrisketPackageImpl.DATE:
+				return createDateFromString(eDataType, initialValue);
+			case FrisketPackageImpl.MOMENT:
+				return createMomentFromString(eDataType, initialValue);
+			case FrisketPackageImpl.MATRIX:
+				return createMatrixFromString(eDataType, initialValue);
+			case FrisketPackageImpl.NUMBER:
+				return createNumberFromString(eDataType, initialValue);
+			default:
+				throw new IllegalArgumentException("The datatype '" + eDataType.getName() + "' is not a valid classifier");
+		}
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String convertToString(EDataType eDataType, Object instanceValue) {
+		switch (eDataType.getClassifierID()) {
+			case FrisketPackageImpl.STAGE:
+				return convertStageToString(eDataType, instanceValue);
+			case FrisketPackageImpl.OPERATION_KIND:
+				return convertOperationKindToString(eDataType, instanceValue);
+			case FrisketPackageImpl.ALIGNMENT:
+				return convertAlignmentToString(eDataType, instanceValue);
+			case FrisketPackageImpl.CORNER_JOIN:
+				return convertCornerJoinToString(eDataType, instanceValue);
+			case FrisketPackageImpl.HOLE_RULE:
+				return convertHoleRuleToString(eDataType, instanceValue);
+			case FrisketPackageImpl.DATE:
+				return convertDateToString(eDataType, instanceValue);
+			case FrisketPackageImpl.MOMENT:
+				return convertMomentToString(eDataType, instanceValue);
+			case FrisketPackageImpl.MATRIX:
+				return convertMatrixToString(eDataType, instanceValue);
+			case FrisketPackageImpl.NUMBER:
+				return convertNumberToString(eDataType, instanceValue);
+			default:
+				throw new IllegalArgumentException("The datatype '" + eDataType.getName() + "' is not a valid classifier");
+		}
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Job createJob() {
+		JobImpl job = new JobImpl();
+		return job;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public StageChange createStageChange() {
+		StageChangeImpl stageChange = new StageChangeImpl();
+		return stageChange;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Layer createLayer() {
+		LayerImpl layer = new LayerImpl();
+		return layer;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Operation createOperation() {
+		OperationImpl operation = new OperationImpl();
+		return operation;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Wording createWording() {
+		WordingImpl wording = new WordingImpl();
+		return wording;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public FontRef createFontRef() {
+		FontRefImpl fontRef = new FontRefImpl();
+		return fontRef;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Outline createOutline() {
+		OutlineImpl outline = new OutlineImpl();
+		return outline;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Mat createMat() {
+		MatImpl mat = new MatImpl();
+		return mat;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Stage createStageFromString(EDataType eDataType, String initialValue) {
+		Stage result = Stage.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertStageToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public OperationKind createOperationKindFromString(EDataType eDataType, String initialValue) {
+		OperationKind result = OperationKind.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertOperationKindToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Alignment createAlignmentFromString(EDataType eDataType, String initialValue) {
+		Alignment result = Alignment.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertAlignmentToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public CornerJoin createCornerJoinFromString(EDataType eDataType, String initialValue) {
+		CornerJoin result = CornerJoin.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertCornerJoinToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public HoleRule createHoleRuleFromString(EDataType eDataType, String initialValue) {
+		HoleRule result = HoleRule.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertHoleRuleToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public LocalDate createDate(final String it) {
+		return it == null ? null : java.time.LocalDate.parse(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public LocalDate createDateFromString(EDataType eDataType, String initialValue) {
+		return createDate(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertDate(final LocalDate it) {
+		return it == null ? null : it.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertDateToString(EDataType eDataType, Object instanceValue) {
+		return convertDate((LocalDate)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Instant createMoment(final String it) {
+		return it == null ? null : java.time.Instant.parse(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Instant createMomentFromString(EDataType eDataType, String initialValue) {
+		return createMoment(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertMoment(final Instant it) {
+		return it == null ? null : it.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertMomentToString(EDataType eDataType, Object instanceValue) {
+		return convertMoment((Instant)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Matrix createMatrix(final String it) {
+		return it == null ? null : Matrix.parse(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Matrix createMatrixFromString(EDataType eDataType, String initialValue) {
+		return createMatrix(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertMatrix(final Matrix it) {
+		return it == null ? null : it.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertMatrixToString(EDataType eDataType, Object instanceValue) {
+		return convertMatrix((Matrix)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public double createNumber(final String it) {
+		return org.frisket.model.internal.NumberText.parse(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Double createNumberFromString(EDataType eDataType, String initialValue) {
+		return createNumber(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertNumber(final double it) {
+		return org.frisket.model.internal.NumberText.write(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertNumberToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : convertNumber((Double)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public FrisketPackageImpl getFrisketPackage() {
+		return (FrisketPackageImpl)getEPackage();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @deprecated
+	 * @generated
+	 */
+	@Deprecated
+	public static FrisketPackageImpl getPackage() {
+		return FrisketPackageImpl.eINSTANCE;
+	}
+
+} //FrisketFactoryImpl

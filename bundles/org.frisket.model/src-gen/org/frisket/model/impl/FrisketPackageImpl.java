@@ -1,0 +1,2816 @@
+/**
+ */
+package org.frisket.model.impl;
+
+import java.time.Instant;
+import java.time.LocalDate;
+
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EDataType;
+import org.eclipse.emf.ecore.EEnum;
+import org.eclipse.emf.ecore.EFactory;
+import org.eclipse.emf.ecore.EPackage;
+import org.eclipse.emf.ecore.EReference;
+
+import org.eclipse.emf.ecore.impl.EPackageImpl;
+
+import org.frisket.model.Alignment;
+import org.frisket.model.CornerJoin;
+import org.frisket.model.Element;
+import org.frisket.model.FontRef;
+import org.frisket.model.FrisketFactory;
+import org.frisket.model.HoleRule;
+import org.frisket.model.Job;
+import org.frisket.model.Layer;
+import org.frisket.model.Mat;
+import org.frisket.model.Matrix;
+import org.frisket.model.Operation;
+import org.frisket.model.OperationKind;
+import org.frisket.model.Outline;
+import org.frisket.model.Stage;
+import org.frisket.model.StageChange;
+import org.frisket.model.Wording;
+
+/**
+ * <!-- begin-user-doc -->
+ * The <b>Package</b> for the model.
+ * It contains accessors for the meta objects to represent
+ * <ul>
+ *   <li>each class,</li>
+ *   <li>each feature of each class,</li>
+ *   <li>each enum,</li>
+ *   <li>and each data type</li>
+ * </ul>
+ * <!-- end-user-doc -->
+ * @see org.frisket.model.FrisketFactory
+ * @generated
+ */
+public class FrisketPackageImpl extends EPackageImpl {
+	/**
+	 * The package name.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public static final String eNAME = "model";
+
+	/**
+	 * The package namespace URI.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public static final String eNS_URI = "urn:frisket:job:1";
+
+	/**
+	 * The package namespace name.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public static final String eNS_PREFIX = "frisket";
+
+	/**
+	 * The singleton instance of the package.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public static final FrisketPackageImpl eINSTANCE = org.frisket.model.impl.FrisketPackageImpl.init();
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.impl.JobImpl <em>Job</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.JobImpl
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getJob()
+	 * @generated
+	 */
+	public static final int JOB = 0;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int JOB__ID = 0;
+
+	/**
+	 * The feature id for the '<em><b>Number</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int JOB__NUMBER = 1;
+
+	/**
+	 * The feature id for the '<em><b>Title</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int JOB__TITLE = 2;
+
+	/**
+	 * The feature id for the '<em><b>Customer</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int JOB__CUSTOMER = 3;
+
+	/**
+	 * The feature id for the '<em><b>Due</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int JOB__DUE = 4;
+
+	/**
+	 * The feature id for the '<em><b>Quantity</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int JOB__QUANTITY = 5;
+
+	/**
+	 * The feature id for the '<em><b>Stage</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int JOB__STAGE = 6;
+
+	/**
+	 * The feature id for the '<em><b>Notes</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int JOB__NOTES = 7;
+
+	/**
+	 * The feature id for the '<em><b>Layers</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int JOB__LAYERS = 8;
+
+	/**
+	 * The feature id for the '<em><b>History</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int JOB__HISTORY = 9;
+
+	/**
+	 * The number of structural features of the '<em>Job</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int JOB_FEATURE_COUNT = 10;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.impl.StageChangeImpl <em>Stage Change</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.StageChangeImpl
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getStageChange()
+	 * @generated
+	 */
+	public static final int STAGE_CHANGE = 1;
+
+	/**
+	 * The feature id for the '<em><b>At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int STAGE_CHANGE__AT = 0;
+
+	/**
+	 * The feature id for the '<em><b>Who</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int STAGE_CHANGE__WHO = 1;
+
+	/**
+	 * The feature id for the '<em><b>From</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int STAGE_CHANGE__FROM = 2;
+
+	/**
+	 * The feature id for the '<em><b>To</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int STAGE_CHANGE__TO = 3;
+
+	/**
+	 * The feature id for the '<em><b>Remark</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int STAGE_CHANGE__REMARK = 4;
+
+	/**
+	 * The number of structural features of the '<em>Stage Change</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int STAGE_CHANGE_FEATURE_COUNT = 5;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.impl.LayerImpl <em>Layer</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.LayerImpl
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getLayer()
+	 * @generated
+	 */
+	public static final int LAYER = 2;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int LAYER__ID = 0;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int LAYER__NAME = 1;
+
+	/**
+	 * The feature id for the '<em><b>Stock</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int LAYER__STOCK = 2;
+
+	/**
+	 * The feature id for the '<em><b>Colour</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int LAYER__COLOUR = 3;
+
+	/**
+	 * The feature id for the '<em><b>Visible</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int LAYER__VISIBLE = 4;
+
+	/**
+	 * The feature id for the '<em><b>Locked</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int LAYER__LOCKED = 5;
+
+	/**
+	 * The feature id for the '<em><b>Elements</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int LAYER__ELEMENTS = 6;
+
+	/**
+	 * The number of structural features of the '<em>Layer</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int LAYER_FEATURE_COUNT = 7;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.impl.ElementImpl <em>Element</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.ElementImpl
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getElement()
+	 * @generated
+	 */
+	public static final int ELEMENT = 3;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int ELEMENT__ID = 0;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int ELEMENT__NAME = 1;
+
+	/**
+	 * The feature id for the '<em><b>Transform</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int ELEMENT__TRANSFORM = 2;
+
+	/**
+	 * The feature id for the '<em><b>Operations</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int ELEMENT__OPERATIONS = 3;
+
+	/**
+	 * The number of structural features of the '<em>Element</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int ELEMENT_FEATURE_COUNT = 4;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.impl.OperationImpl <em>Operation</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.OperationImpl
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getOperation()
+	 * @generated
+	 */
+	public static final int OPERATION = 4;
+
+	/**
+	 * The feature id for the '<em><b>Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int OPERATION__KIND = 0;
+
+	/**
+	 * The feature id for the '<em><b>Tool</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int OPERATION__TOOL = 1;
+
+	/**
+	 * The feature id for the '<em><b>Passes</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int OPERATION__PASSES = 2;
+
+	/**
+	 * The number of structural features of the '<em>Operation</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int OPERATION_FEATURE_COUNT = 3;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.impl.WordingImpl <em>Wording</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.WordingImpl
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getWording()
+	 * @generated
+	 */
+	public static final int WORDING = 5;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__ID = ELEMENT__ID;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__NAME = ELEMENT__NAME;
+
+	/**
+	 * The feature id for the '<em><b>Transform</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__TRANSFORM = ELEMENT__TRANSFORM;
+
+	/**
+	 * The feature id for the '<em><b>Operations</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__OPERATIONS = ELEMENT__OPERATIONS;
+
+	/**
+	 * The feature id for the '<em><b>Text</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__TEXT = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Font</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__FONT = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Height</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__HEIGHT = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Line Spacing</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__LINE_SPACING = ELEMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Tracking</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__TRACKING = ELEMENT_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Alignment</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__ALIGNMENT = ELEMENT_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Kerning</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__KERNING = ELEMENT_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Ligatures</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__LIGATURES = ELEMENT_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Joined</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__JOINED = ELEMENT_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Touch</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__TOUCH = ELEMENT_FEATURE_COUNT + 9;
+
+	/**
+	 * The number of structural features of the '<em>Wording</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 10;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.impl.FontRefImpl <em>Font Ref</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.FontRefImpl
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getFontRef()
+	 * @generated
+	 */
+	public static final int FONT_REF = 6;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int FONT_REF__NAME = 0;
+
+	/**
+	 * The feature id for the '<em><b>Style</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int FONT_REF__STYLE = 1;
+
+	/**
+	 * The feature id for the '<em><b>Digest</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int FONT_REF__DIGEST = 2;
+
+	/**
+	 * The feature id for the '<em><b>File</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int FONT_REF__FILE = 3;
+
+	/**
+	 * The number of structural features of the '<em>Font Ref</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int FONT_REF_FEATURE_COUNT = 4;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.impl.OutlineImpl <em>Outline</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.OutlineImpl
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getOutline()
+	 * @generated
+	 */
+	public static final int OUTLINE = 7;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int OUTLINE__ID = ELEMENT__ID;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int OUTLINE__NAME = ELEMENT__NAME;
+
+	/**
+	 * The feature id for the '<em><b>Transform</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int OUTLINE__TRANSFORM = ELEMENT__TRANSFORM;
+
+	/**
+	 * The feature id for the '<em><b>Operations</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int OUTLINE__OPERATIONS = ELEMENT__OPERATIONS;
+
+	/**
+	 * The feature id for the '<em><b>Path Data</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int OUTLINE__PATH_DATA = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The number of structural features of the '<em>Outline</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int OUTLINE_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.impl.MatImpl <em>Mat</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.MatImpl
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getMat()
+	 * @generated
+	 */
+	public static final int MAT = 8;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MAT__ID = ELEMENT__ID;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MAT__NAME = ELEMENT__NAME;
+
+	/**
+	 * The feature id for the '<em><b>Transform</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MAT__TRANSFORM = ELEMENT__TRANSFORM;
+
+	/**
+	 * The feature id for the '<em><b>Operations</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MAT__OPERATIONS = ELEMENT__OPERATIONS;
+
+	/**
+	 * The feature id for the '<em><b>Behind</b></em>' reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MAT__BEHIND = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Distance</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MAT__DISTANCE = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Corners</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MAT__CORNERS = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Mitre Limit</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MAT__MITRE_LIMIT = ELEMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Holes</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MAT__HOLES = ELEMENT_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Smoothing</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MAT__SMOOTHING = ELEMENT_FEATURE_COUNT + 5;
+
+	/**
+	 * The number of structural features of the '<em>Mat</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MAT_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 6;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.Stage <em>Stage</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.Stage
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getStage()
+	 * @generated
+	 */
+	public static final int STAGE = 9;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.OperationKind <em>Operation Kind</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.OperationKind
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getOperationKind()
+	 * @generated
+	 */
+	public static final int OPERATION_KIND = 10;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.Alignment <em>Alignment</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.Alignment
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getAlignment()
+	 * @generated
+	 */
+	public static final int ALIGNMENT = 11;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.CornerJoin <em>Corner Join</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.CornerJoin
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getCornerJoin()
+	 * @generated
+	 */
+	public static final int CORNER_JOIN = 12;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.HoleRule <em>Hole Rule</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.HoleRule
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getHoleRule()
+	 * @generated
+	 */
+	public static final int HOLE_RULE = 13;
+
+	/**
+	 * The meta object id for the '<em>Date</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see java.time.LocalDate
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getDate()
+	 * @generated
+	 */
+	public static final int DATE = 14;
+
+	/**
+	 * The meta object id for the '<em>Moment</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see java.time.Instant
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getMoment()
+	 * @generated
+	 */
+	public static final int MOMENT = 15;
+
+	/**
+	 * The meta object id for the '<em>Matrix</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.Matrix
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getMatrix()
+	 * @generated
+	 */
+	public static final int MATRIX = 16;
+
+	/**
+	 * The meta object id for the '<em>Number</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getNumber()
+	 * @generated
+	 */
+	public static final int NUMBER = 17;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass jobEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass stageChangeEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass layerEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass elementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass operationEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass wordingEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass fontRefEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass outlineEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass matEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum stageEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum operationKindEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum alignmentEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum cornerJoinEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum holeRuleEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType dateEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType momentEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType matrixEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType numberEDataType = null;
+
+	/**
+	 * Creates an instance of the model <b>Package</b>, registered with
+	 * {@link org.eclipse.emf.ecore.EPackage.Registry EPackage.Registry} by the package
+	 * package URI value.
+	 * <p>Note: the correct way to create the package is via the static
+	 * factory method {@link #init init()}, which also performs
+	 * initialization of the package, or returns the registered package,
+	 * if one already exists.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.eclipse.emf.ecore.EPackage.Registry
+	 * @see org.frisket.model.impl.FrisketPackageImpl#eNS_URI
+	 * @see #init()
+	 * @generated
+	 */
+	private FrisketPackageImpl() {
+		super(eNS_URI, ((EFactory)FrisketFactory.INSTANCE));
+	}
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private static boolean isInited = false;
+
+	/**
+	 * Creates, registers, and initializes the <b>Package</b> for this model, and for any others upon which it depends.
+	 *
+	 * <p>This method is used to initialize {@link FrisketPackageImpl#eINSTANCE} when that field is accessed.
+	 * Clients should not invoke it directly. Instead, they should simply access that field to obtain the package.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #eNS_URI
+	 * @see #createPackageContents()
+	 * @see #initializePackageContents()
+	 * @generated
+	 */
+	public static FrisketPackageImpl init() {
+		if (isInited) return (FrisketPackageImpl)EPackage.Registry.INSTANCE.getEPackage(FrisketPackageImpl.eNS_URI);
+
+		// Obtain or create and register package
+		Object registeredFrisketPackage = EPackage.Registry.INSTANCE.get(eNS_URI);
+		FrisketPackageImpl theFrisketPackage = registeredFrisketPackage instanceof FrisketPackageImpl ? (FrisketPackageImpl)registeredFrisketPackage : new FrisketPackageImpl();
+
+		isInited = true;
+
+		// Create package meta-data objects
+		theFrisketPackage.createPackageContents();
+
+		// Initialize created meta-data
+		theFrisketPackage.initializePackageContents();
+
+		// Mark meta-data to indicate it can't be changed
+		theFrisketPackage.freeze();
+
+		// Update the registry and return the package
+		EPackage.Registry.INSTANCE.put(FrisketPackageImpl.eNS_URI, theFrisketPackage);
+		return theFrisketPackage;
+	}
+
+
+	/**
+	 * Returns the meta object for class '{@link org.frisket.model.Job <em>Job</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Job</em>'.
+	 * @see org.frisket.model.Job
+	 * @generated
+	 */
+	public EClass getJob() {
+		return jobEClass;
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Job#getId <em>Id</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Id</em>'.
+	 * @see org.frisket.model.Job#getId()
+	 * @see #getJob()
+	 * @generated
+	 */
+	public EAttribute getJob_Id() {
+		return (EAttribute)jobEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Job#getNumber <em>Number</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Number</em>'.
+	 * @see org.frisket.model.Job#getNumber()
+	 * @see #getJob()
+	 * @generated
+	 */
+	public EAttribute getJob_Number() {
+		return (EAttribute)jobEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Job#getTitle <em>Title</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Title</em>'.
+	 * @see org.frisket.model.Job#getTitle()
+	 * @see #getJob()
+	 * @generated
+	 */
+	public EAttribute getJob_Title() {
+		return (EAttribute)jobEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Job#getCustomer <em>Customer</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Customer</em>'.
+	 * @see org.frisket.model.Job#getCustomer()
+	 * @see #getJob()
+	 * @generated
+	 */
+	public EAttribute getJob_Customer() {
+		return (EAttribute)jobEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Job#getDue <em>Due</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Due</em>'.
+	 * @see org.frisket.model.Job#getDue()
+	 * @see #getJob()
+	 * @generated
+	 */
+	public EAttribute getJob_Due() {
+		return (EAttribute)jobEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Job#getQuantity <em>Quantity</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Quantity</em>'.
+	 * @see org.frisket.model.Job#getQuantity()
+	 * @see #getJob()
+	 * @generated
+	 */
+	public EAttribute getJob_Quantity() {
+		return (EAttribute)jobEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Job#getStage <em>Stage</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Stage</em>'.
+	 * @see org.frisket.model.Job#getStage()
+	 * @see #getJob()
+	 * @generated
+	 */
+	public EAttribute getJob_Stage() {
+		return (EAttribute)jobEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Job#getNotes <em>Notes</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Notes</em>'.
+	 * @see org.frisket.model.Job#getNotes()
+	 * @see #getJob()
+	 * @generated
+	 */
+	public EAttribute getJob_Notes() {
+		return (EAttribute)jobEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.frisket.model.Job#getLayers <em>Layers</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Layers</em>'.
+	 * @see org.frisket.model.Job#getLayers()
+	 * @see #getJob()
+	 * @generated
+	 */
+	public EReference getJob_Layers() {
+		return (EReference)jobEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.frisket.model.Job#getHistory <em>History</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>History</em>'.
+	 * @see org.frisket.model.Job#getHistory()
+	 * @see #getJob()
+	 * @generated
+	 */
+	public EReference getJob_History() {
+		return (EReference)jobEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * Returns the meta object for class '{@link org.frisket.model.StageChange <em>Stage Change</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Stage Change</em>'.
+	 * @see org.frisket.model.StageChange
+	 * @generated
+	 */
+	public EClass getStageChange() {
+		return stageChangeEClass;
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.StageChange#getAt <em>At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>At</em>'.
+	 * @see org.frisket.model.StageChange#getAt()
+	 * @see #getStageChange()
+	 * @generated
+	 */
+	public EAttribute getStageChange_At() {
+		return (EAttribute)stageChangeEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.StageChange#getWho <em>Who</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Who</em>'.
+	 * @see org.frisket.model.StageChange#getWho()
+	 * @see #getStageChange()
+	 * @generated
+	 */
+	public EAttribute getStageChange_Who() {
+		return (EAttribute)stageChangeEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.StageChange#getFrom <em>From</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>From</em>'.
+	 * @see org.frisket.model.StageChange#getFrom()
+	 * @see #getStageChange()
+	 * @generated
+	 */
+	public EAttribute getStageChange_From() {
+		return (EAttribute)stageChangeEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.StageChange#getTo <em>To</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>To</em>'.
+	 * @see org.frisket.model.StageChange#getTo()
+	 * @see #getStageChange()
+	 * @generated
+	 */
+	public EAttribute getStageChange_To() {
+		return (EAttribute)stageChangeEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.StageChange#getRemark <em>Remark</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Remark</em>'.
+	 * @see org.frisket.model.StageChange#getRemark()
+	 * @see #getStageChange()
+	 * @generated
+	 */
+	public EAttribute getStageChange_Remark() {
+		return (EAttribute)stageChangeEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * Returns the meta object for class '{@link org.frisket.model.Layer <em>Layer</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Layer</em>'.
+	 * @see org.frisket.model.Layer
+	 * @generated
+	 */
+	public EClass getLayer() {
+		return layerEClass;
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Layer#getId <em>Id</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Id</em>'.
+	 * @see org.frisket.model.Layer#getId()
+	 * @see #getLayer()
+	 * @generated
+	 */
+	public EAttribute getLayer_Id() {
+		return (EAttribute)layerEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Layer#getName <em>Name</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Name</em>'.
+	 * @see org.frisket.model.Layer#getName()
+	 * @see #getLayer()
+	 * @generated
+	 */
+	public EAttribute getLayer_Name() {
+		return (EAttribute)layerEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Layer#getStock <em>Stock</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Stock</em>'.
+	 * @see org.frisket.model.Layer#getStock()
+	 * @see #getLayer()
+	 * @generated
+	 */
+	public EAttribute getLayer_Stock() {
+		return (EAttribute)layerEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Layer#getColour <em>Colour</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Colour</em>'.
+	 * @see org.frisket.model.Layer#getColour()
+	 * @see #getLayer()
+	 * @generated
+	 */
+	public EAttribute getLayer_Colour() {
+		return (EAttribute)layerEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Layer#isVisible <em>Visible</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Visible</em>'.
+	 * @see org.frisket.model.Layer#isVisible()
+	 * @see #getLayer()
+	 * @generated
+	 */
+	public EAttribute getLayer_Visible() {
+		return (EAttribute)layerEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Layer#isLocked <em>Locked</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Locked</em>'.
+	 * @see org.frisket.model.Layer#isLocked()
+	 * @see #getLayer()
+	 * @generated
+	 */
+	public EAttribute getLayer_Locked() {
+		return (EAttribute)layerEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.frisket.model.Layer#getElements <em>Elements</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Elements</em>'.
+	 * @see org.frisket.model.Layer#getElements()
+	 * @see #getLayer()
+	 * @generated
+	 */
+	public EReference getLayer_Elements() {
+		return (EReference)layerEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * Returns the meta object for class '{@link org.frisket.model.Element <em>Element</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Element</em>'.
+	 * @see org.frisket.model.Element
+	 * @generated
+	 */
+	public EClass getElement() {
+		return elementEClass;
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Element#getId <em>Id</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Id</em>'.
+	 * @see org.frisket.model.Element#getId()
+	 * @see #getElement()
+	 * @generated
+	 */
+	public EAttribute getElement_Id() {
+		return (EAttribute)elementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Element#getName <em>Name</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Name</em>'.
+	 * @see org.frisket.model.Element#getName()
+	 * @see #getElement()
+	 * @generated
+	 */
+	public EAttribute getElement_Name() {
+		return (EAttribute)elementEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Element#getTransform <em>Transform</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Transform</em>'.
+	 * @see org.frisket.model.Element#getTransform()
+	 * @see #getElement()
+	 * @generated
+	 */
+	public EAttribute getElement_Transform() {
+		return (EAttribute)elementEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.frisket.model.Element#getOperations <em>Operations</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Operations</em>'.
+	 * @see org.frisket.model.Element#getOperations()
+	 * @see #getElement()
+	 * @generated
+	 */
+	public EReference getElement_Operations() {
+		return (EReference)elementEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * Returns the meta object for class '{@link org.frisket.model.Operation <em>Operation</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Operation</em>'.
+	 * @see org.frisket.model.Operation
+	 * @generated
+	 */
+	public EClass getOperation() {
+		return operationEClass;
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Operation#getKind <em>Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Kind</em>'.
+	 * @see org.frisket.model.Operation#getKind()
+	 * @see #getOperation()
+	 * @generated
+	 */
+	public EAttribute getOperation_Kind() {
+		return (EAttribute)operationEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Operation#getTool <em>Tool</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Tool</em>'.
+	 * @see org.frisket.model.Operation#getTool()
+	 * @see #getOperation()
+	 * @generated
+	 */
+	public EAttribute getOperation_Tool() {
+		return (EAttribute)operationEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Operation#getPasses <em>Passes</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Passes</em>'.
+	 * @see org.frisket.model.Operation#getPasses()
+	 * @see #getOperation()
+	 * @generated
+	 */
+	public EAttribute getOperation_Passes() {
+		return (EAttribute)operationEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * Returns the meta object for class '{@link org.frisket.model.Wording <em>Wording</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Wording</em>'.
+	 * @see org.frisket.model.Wording
+	 * @generated
+	 */
+	public EClass getWording() {
+		return wordingEClass;
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#getText <em>Text</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Text</em>'.
+	 * @see org.frisket.model.Wording#getText()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_Text() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.frisket.model.Wording#getFont <em>Font</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Font</em>'.
+	 * @see org.frisket.model.Wording#getFont()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EReference getWording_Font() {
+		return (EReference)wordingEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#getHeight <em>Height</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Height</em>'.
+	 * @see org.frisket.model.Wording#getHeight()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_Height() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#getLineSpacing <em>Line Spacing</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Line Spacing</em>'.
+	 * @see org.frisket.model.Wording#getLineSpacing()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_LineSpacing() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#getTracking <em>Tracking</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Tracking</em>'.
+	 * @see org.frisket.model.Wording#getTracking()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_Tracking() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#getAlignment <em>Alignment</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Alignment</em>'.
+	 * @see org.frisket.model.Wording#getAlignment()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_Alignment() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#isKerning <em>Kerning</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Kerning</em>'.
+	 * @see org.frisket.model.Wording#isKerning()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_Kerning() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#isLigatures <em>Ligatures</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Ligatures</em>'.
+	 * @see org.frisket.model.Wording#isLigatures()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_Ligatures() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#isJoined <em>Joined</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Joined</em>'.
+	 * @see org.frisket.model.Wording#isJoined()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_Joined() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#getTouch <em>Touch</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Touch</em>'.
+	 * @see org.frisket.model.Wording#getTouch()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_Touch() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * Returns the meta object for class '{@link org.frisket.model.FontRef <em>Font Ref</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Font Ref</em>'.
+	 * @see org.frisket.model.FontRef
+	 * @generated
+	 */
+	public EClass getFontRef() {
+		return fontRefEClass;
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.FontRef#getName <em>Name</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Name</em>'.
+	 * @see org.frisket.model.FontRef#getName()
+	 * @see #getFontRef()
+	 * @generated
+	 */
+	public EAttribute getFontRef_Name() {
+		return (EAttribute)fontRefEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.FontRef#getStyle <em>Style</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Style</em>'.
+	 * @see org.frisket.model.FontRef#getStyle()
+	 * @see #getFontRef()
+	 * @generated
+	 */
+	public EAttribute getFontRef_Style() {
+		return (EAttribute)fontRefEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.FontRef#getDigest <em>Digest</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Digest</em>'.
+	 * @see org.frisket.model.FontRef#getDigest()
+	 * @see #getFontRef()
+	 * @generated
+	 */
+	public EAttribute getFontRef_Digest() {
+		return (EAttribute)fontRefEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.FontRef#getFile <em>File</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>File</em>'.
+	 * @see org.frisket.model.FontRef#getFile()
+	 * @see #getFontRef()
+	 * @generated
+	 */
+	public EAttribute getFontRef_File() {
+		return (EAttribute)fontRefEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * Returns the meta object for class '{@link org.frisket.model.Outline <em>Outline</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Outline</em>'.
+	 * @see org.frisket.model.Outline
+	 * @generated
+	 */
+	public EClass getOutline() {
+		return outlineEClass;
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Outline#getPathData <em>Path Data</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Path Data</em>'.
+	 * @see org.frisket.model.Outline#getPathData()
+	 * @see #getOutline()
+	 * @generated
+	 */
+	public EAttribute getOutline_PathData() {
+		return (EAttribute)outlineEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * Returns the meta object for class '{@link org.frisket.model.Mat <em>Mat</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Mat</em>'.
+	 * @see org.frisket.model.Mat
+	 * @generated
+	 */
+	public EClass getMat() {
+		return matEClass;
+	}
+
+	/**
+	 * Returns the meta object for the reference list '{@link org.frisket.model.Mat#getBehind <em>Behind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference list '<em>Behind</em>'.
+	 * @see org.frisket.model.Mat#getBehind()
+	 * @see #getMat()
+	 * @generated
+	 */
+	public EReference getMat_Behind() {
+		return (EReference)matEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Mat#getDistance <em>Distance</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Distance</em>'.
+	 * @see org.frisket.model.Mat#getDistance()
+	 * @see #getMat()
+	 * @generated
+	 */
+	public EAttribute getMat_Distance() {
+		return (EAttribute)matEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Mat#getCorners <em>Corners</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Corners</em>'.
+	 * @see org.frisket.model.Mat#getCorners()
+	 * @see #getMat()
+	 * @generated
+	 */
+	public EAttribute getMat_Corners() {
+		return (EAttribute)matEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Mat#getMitreLimit <em>Mitre Limit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Mitre Limit</em>'.
+	 * @see org.frisket.model.Mat#getMitreLimit()
+	 * @see #getMat()
+	 * @generated
+	 */
+	public EAttribute getMat_MitreLimit() {
+		return (EAttribute)matEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Mat#getHoles <em>Holes</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Holes</em>'.
+	 * @see org.frisket.model.Mat#getHoles()
+	 * @see #getMat()
+	 * @generated
+	 */
+	public EAttribute getMat_Holes() {
+		return (EAttribute)matEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Mat#getSmoothing <em>Smoothing</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Smoothing</em>'.
+	 * @see org.frisket.model.Mat#getSmoothing()
+	 * @see #getMat()
+	 * @generated
+	 */
+	public EAttribute getMat_Smoothing() {
+		return (EAttribute)matEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * Returns the meta object for enum '{@link org.frisket.model.Stage <em>Stage</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Stage</em>'.
+	 * @see org.frisket.model.Stage
+	 * @generated
+	 */
+	public EEnum getStage() {
+		return stageEEnum;
+	}
+
+	/**
+	 * Returns the meta object for enum '{@link org.frisket.model.OperationKind <em>Operation Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Operation Kind</em>'.
+	 * @see org.frisket.model.OperationKind
+	 * @generated
+	 */
+	public EEnum getOperationKind() {
+		return operationKindEEnum;
+	}
+
+	/**
+	 * Returns the meta object for enum '{@link org.frisket.model.Alignment <em>Alignment</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Alignment</em>'.
+	 * @see org.frisket.model.Alignment
+	 * @generated
+	 */
+	public EEnum getAlignment() {
+		return alignmentEEnum;
+	}
+
+	/**
+	 * Returns the meta object for enum '{@link org.frisket.model.CornerJoin <em>Corner Join</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Corner Join</em>'.
+	 * @see org.frisket.model.CornerJoin
+	 * @generated
+	 */
+	public EEnum getCornerJoin() {
+		return cornerJoinEEnum;
+	}
+
+	/**
+	 * Returns the meta object for enum '{@link org.frisket.model.HoleRule <em>Hole Rule</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Hole Rule</em>'.
+	 * @see org.frisket.model.HoleRule
+	 * @generated
+	 */
+	public EEnum getHoleRule() {
+		return holeRuleEEnum;
+	}
+
+	/**
+	 * Returns the meta object for data type '{@link java.time.LocalDate <em>Date</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * A day in the ISO form 2031-05-17.
+     * <!-- end-model-doc -->
+	 * @return the meta object for data type '<em>Date</em>'.
+	 * @see java.time.LocalDate
+	 * @generated
+	 */
+	public EDataType getDate() {
+		return dateEDataType;
+	}
+
+	/**
+	 * Returns the meta object for data type '{@link java.time.Instant <em>Moment</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * A moment of universal time in the ISO form 2031-05-17T09:30:00Z.
+     * <!-- end-model-doc -->
+	 * @return the meta object for data type '<em>Moment</em>'.
+	 * @see java.time.Instant
+	 * @generated
+	 */
+	public EDataType getMoment() {
+		return momentEDataType;
+	}
+
+	/**
+	 * Returns the meta object for data type '{@link org.frisket.model.Matrix <em>Matrix</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * An affine map written as six numbers.
+     * <!-- end-model-doc -->
+	 * @return the meta object for data type '<em>Matrix</em>'.
+	 * @see org.frisket.model.Matrix
+	 * @generated
+	 */
+	public EDataType getMatrix() {
+		return matrixEDataType;
+	}
+
+	/**
+	 * Returns the meta object for data type '<em>Number</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * A finite number, written as briefly as its exact value allows.
+     * <!-- end-model-doc -->
+	 * @return the meta object for data type '<em>Number</em>'.
+	 * @generated
+	 */
+	public EDataType getNumber() {
+		return numberEDataType;
+	}
+
+	/**
+	 * Returns the factory that creates the instances of the model.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the factory that creates the instances of the model.
+	 * @generated
+	 */
+	public FrisketFactory getFrisketFactory() {
+		return (FrisketFactory)getEFactoryInstance();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private boolean isCreated = false;
+
+	/**
+	 * Creates the meta-model objects for the package.  This method is
+	 * guarded to have no affect on any invocation but its first.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public void createPackageContents() {
+		if (isCreated) return;
+		isCreated = true;
+
+		// Create classes and their features
+		jobEClass = createEClass(JOB);
+		createEAttribute(jobEClass, JOB__ID);
+		createEAttribute(jobEClass, JOB__NUMBER);
+		createEAttribute(jobEClass, JOB__TITLE);
+		createEAttribute(jobEClass, JOB__CUSTOMER);
+		createEAttribute(jobEClass, JOB__DUE);
+		createEAttribute(jobEClass, JOB__QUANTITY);
+		createEAttribute(jobEClass, JOB__STAGE);
+		createEAttribute(jobEClass, JOB__NOTES);
+		createEReference(jobEClass, JOB__LAYERS);
+		createEReference(jobEClass, JOB__HISTORY);
+
+		stageChangeEClass = createEClass(STAGE_CHANGE);
+		createEAttribute(stageChangeEClass, STAGE_CHANGE__AT);
+		createEAttribute(stageChangeEClass, STAGE_CHANGE__WHO);
+		createEAttribute(stageChangeEClass, STAGE_CHANGE__FROM);
+		createEAttribute(stageChangeEClass, STAGE_CHANGE__TO);
+		createEAttribute(stageChangeEClass, STAGE_CHANGE__REMARK);
+
+		layerEClass = createEClass(LAYER);
+		createEAttribute(layerEClass, LAYER__ID);
+		createEAttribute(layerEClass, LAYER__NAME);
+		createEAttribute(layerEClass, LAYER__STOCK);
+		createEAttribute(layerEClass, LAYER__COLOUR);
+		createEAttribute(layerEClass, LAYER__VISIBLE);
+		createEAttribute(layerEClass, LAYER__LOCKED);
+		createEReference(layerEClass, LAYER__ELEMENTS);
+
+		elementEClass = createEClass(ELEMENT);
+		createEAttribute(elementEClass, ELEMENT__ID);
+		createEAttribute(elementEClass, ELEMENT__NAME);
+		createEAttribute(elementEClass, ELEMENT__TRANSFORM);
+		createEReference(elementEClass, ELEMENT__OPERATIONS);
+
+		operationEClass = createEClass(OPERATION);
+		createEAttribute(operationEClass, OPERATION__KIND);
+		createEAttribute(operationEClass, OPERATION__TOOL);
+		createEAttribute(operationEClass, OPERATION__PASSES);
+
+		wordingEClass = createEClass(WORDING);
+		createEAttribute(wordingEClass, WORDING__TEXT);
+		createEReference(wordingEClass, WORDING__FONT);
+		createEAttribute(wordingEClass, WORDING__HEIGHT);
+		createEAttribute(wordingEClass, WORDING__LINE_SPACING);
+		createEAttribute(wordingEClass, WORDING__TRACKING);
+		createEAttribute(wordingEClass, WORDING__ALIGNMENT);
+		createEAttribute(wordingEClass, WORDING__KERNING);
+		createEAttribute(wordingEClass, WORDING__LIGATURES);
+		createEAttribute(wordingEClass, WORDING__JOINED);
+		createEAttribute(wordingEClass, WORDING__TOUCH);
+
+		fontRefEClass = createEClass(FONT_REF);
+		createEAttribute(fontRefEClass, FONT_REF__NAME);
+		createEAttribute(fontRefEClass, FONT_REF__STYLE);
+		createEAttribute(fontRefEClass, FONT_REF__DIGEST);
+		createEAttribute(fontRefEClass, FONT_REF__FILE);
+
+		outlineEClass = createEClass(OUTLINE);
+		createEAttribute(outlineEClass, OUTLINE__PATH_DATA);
+
+		matEClass = createEClass(MAT);
+		createEReference(matEClass, MAT__BEHIND);
+		createEAttribute(matEClass, MAT__DISTANCE);
+		createEAttribute(matEClass, MAT__CORNERS);
+		createEAttribute(matEClass, MAT__MITRE_LIMIT);
+		createEAttribute(matEClass, MAT__HOLES);
+		createEAttribute(matEClass, MAT__SMOOTHING);
+
+		// Create enums
+		stageEEnum = createEEnum(STAGE);
+		operationKindEEnum = createEEnum(OPERATION_KIND);
+		alignmentEEnum = createEEnum(ALIGNMENT);
+		cornerJoinEEnum = createEEnum(CORNER_JOIN);
+		holeRuleEEnum = createEEnum(HOLE_RULE);
+
+		// Create data types
+		dateEDataType = createEDataType(DATE);
+		momentEDataType = createEDataType(MOMENT);
+		matrixEDataType = createEDataType(MATRIX);
+		numberEDataType = createEDataType(NUMBER);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private boolean isInitialized = false;
+
+	/**
+	 * Complete the initialization of the package and its meta-model.  This
+	 * method is guarded to have no affect on any invocation but its first.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public void initializePackageContents() {
+		if (isInitialized) return;
+		isInitialized = true;
+
+		// Initialize package
+		setName(eNAME);
+		setNsPrefix(eNS_PREFIX);
+		setNsURI(eNS_URI);
+
+		// Create type parameters
+
+		// Set bounds for type parameters
+
+		// Add supertypes to classes
+		wordingEClass.getESuperTypes().add(this.getElement());
+		outlineEClass.getESuperTypes().add(this.getElement());
+		matEClass.getESuperTypes().add(this.getElement());
+
+		// Initialize classes and features; add operations and parameters
+		initEClass(jobEClass, Job.class, "Job", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getJob_Id(), ecorePackage.getEString(), "id", null, 0, 1, Job.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getJob_Number(), ecorePackage.getEString(), "number", null, 0, 1, Job.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getJob_Title(), ecorePackage.getEString(), "title", null, 0, 1, Job.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getJob_Customer(), ecorePackage.getEString(), "customer", null, 0, 1, Job.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getJob_Due(), this.getDate(), "due", null, 0, 1, Job.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getJob_Quantity(), ecorePackage.getEInt(), "quantity", "1", 0, 1, Job.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getJob_Stage(), this.getStage(), "stage", "enquiry", 0, 1, Job.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getJob_Notes(), ecorePackage.getEString(), "notes", null, 0, 1, Job.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getJob_Layers(), this.getLayer(), null, "layers", null, 0, -1, Job.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getJob_History(), this.getStageChange(), null, "history", null, 0, -1, Job.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(stageChangeEClass, StageChange.class, "StageChange", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getStageChange_At(), this.getMoment(), "at", null, 0, 1, StageChange.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStageChange_Who(), ecorePackage.getEString(), "who", null, 0, 1, StageChange.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStageChange_From(), this.getStage(), "from", "enquiry", 0, 1, StageChange.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStageChange_To(), this.getStage(), "to", "enquiry", 0, 1, StageChange.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStageChange_Remark(), ecorePackage.getEString(), "remark", null, 0, 1, StageChange.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(layerEClass, Layer.class, "Layer", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getLayer_Id(), ecorePackage.getEString(), "id", null, 0, 1, Layer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLayer_Name(), ecorePackage.getEString(), "name", null, 0, 1, Layer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLayer_Stock(), ecorePackage.getEString(), "stock", null, 0, 1, Layer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLayer_Colour(), ecorePackage.getEString(), "colour", null, 0, 1, Layer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLayer_Visible(), ecorePackage.getEBoolean(), "visible", "true", 0, 1, Layer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLayer_Locked(), ecorePackage.getEBoolean(), "locked", "false", 0, 1, Layer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getLayer_Elements(), this.getElement(), null, "elements", null, 0, -1, Layer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(elementEClass, Element.class, "Element", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getElement_Id(), ecorePackage.getEString(), "id", null, 0, 1, Element.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getElement_Name(), ecorePackage.getEString(), "name", null, 0, 1, Element.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getElement_Transform(), this.getMatrix(), "transform", "1 0 0 1 0 0", 0, 1, Element.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getElement_Operations(), this.getOperation(), null, "operations", null, 0, -1, Element.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(operationEClass, Operation.class, "Operation", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getOperation_Kind(), this.getOperationKind(), "kind", "cut", 0, 1, Operation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOperation_Tool(), ecorePackage.getEString(), "tool", null, 0, 1, Operation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOperation_Passes(), ecorePackage.getEInt(), "passes", "1", 0, 1, Operation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(wordingEClass, Wording.class, "Wording", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getWording_Text(), ecorePackage.getEString(), "text", null, 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getWording_Font(), this.getFontRef(), null, "font", null, 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_Height(), this.getNumber(), "height", null, 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_LineSpacing(), this.getNumber(), "lineSpacing", "1.6", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_Tracking(), this.getNumber(), "tracking", "0", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_Alignment(), this.getAlignment(), "alignment", "left", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_Kerning(), ecorePackage.getEBoolean(), "kerning", "true", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_Ligatures(), ecorePackage.getEBoolean(), "ligatures", "true", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_Joined(), ecorePackage.getEBoolean(), "joined", "false", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_Touch(), this.getNumber(), "touch", "0.3", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(fontRefEClass, FontRef.class, "FontRef", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getFontRef_Name(), ecorePackage.getEString(), "name", null, 0, 1, FontRef.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFontRef_Style(), ecorePackage.getEString(), "style", null, 0, 1, FontRef.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFontRef_Digest(), ecorePackage.getEString(), "digest", null, 0, 1, FontRef.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getFontRef_File(), ecorePackage.getEString(), "file", null, 0, 1, FontRef.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(outlineEClass, Outline.class, "Outline", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getOutline_PathData(), ecorePackage.getEString(), "pathData", null, 0, 1, Outline.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(matEClass, Mat.class, "Mat", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEReference(getMat_Behind(), this.getElement(), null, "behind", null, 0, -1, Mat.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMat_Distance(), this.getNumber(), "distance", "0", 0, 1, Mat.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMat_Corners(), this.getCornerJoin(), "corners", "round", 0, 1, Mat.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMat_MitreLimit(), this.getNumber(), "mitreLimit", "4", 0, 1, Mat.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMat_Holes(), this.getHoleRule(), "holes", "keep", 0, 1, Mat.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMat_Smoothing(), this.getNumber(), "smoothing", "0", 0, 1, Mat.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		// Initialize enums and add enum literals
+		initEEnum(stageEEnum, Stage.class, "Stage");
+		addEEnumLiteral(stageEEnum, Stage.ENQUIRY);
+		addEEnumLiteral(stageEEnum, Stage.ORDERED);
+		addEEnumLiteral(stageEEnum, Stage.DESIGNED);
+		addEEnumLiteral(stageEEnum, Stage.APPROVED);
+		addEEnumLiteral(stageEEnum, Stage.PRINTED);
+		addEEnumLiteral(stageEEnum, Stage.CUT);
+		addEEnumLiteral(stageEEnum, Stage.FINISHED);
+		addEEnumLiteral(stageEEnum, Stage.DELIVERED);
+		addEEnumLiteral(stageEEnum, Stage.ON_HOLD);
+		addEEnumLiteral(stageEEnum, Stage.CANCELLED);
+
+		initEEnum(operationKindEEnum, OperationKind.class, "OperationKind");
+		addEEnumLiteral(operationKindEEnum, OperationKind.CUT);
+		addEEnumLiteral(operationKindEEnum, OperationKind.KISS_CUT);
+		addEEnumLiteral(operationKindEEnum, OperationKind.CREASE);
+		addEEnumLiteral(operationKindEEnum, OperationKind.PERFORATE);
+		addEEnumLiteral(operationKindEEnum, OperationKind.DRAW);
+		addEEnumLiteral(operationKindEEnum, OperationKind.PRINT);
+
+		initEEnum(alignmentEEnum, Alignment.class, "Alignment");
+		addEEnumLiteral(alignmentEEnum, Alignment.LEFT);
+		addEEnumLiteral(alignmentEEnum, Alignment.CENTRE);
+		addEEnumLiteral(alignmentEEnum, Alignment.RIGHT);
+
+		initEEnum(cornerJoinEEnum, CornerJoin.class, "CornerJoin");
+		addEEnumLiteral(cornerJoinEEnum, CornerJoin.ROUND);
+		addEEnumLiteral(cornerJoinEEnum, CornerJoin.MITRE);
+		addEEnumLiteral(cornerJoinEEnum, CornerJoin.BEVEL);
+
+		initEEnum(holeRuleEEnum, HoleRule.class, "HoleRule");
+		addEEnumLiteral(holeRuleEEnum, HoleRule.KEEP);
+		addEEnumLiteral(holeRuleEEnum, HoleRule.FILL);
+
+		// Initialize data types
+		initEDataType(dateEDataType, LocalDate.class, "Date", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(momentEDataType, Instant.class, "Moment", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(matrixEDataType, Matrix.class, "Matrix", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(numberEDataType, double.class, "Number", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+
+		// Create resource
+		createResource(eNS_URI);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * Defines literals for the meta objects that represent
+	 * <ul>
+	 *   <li>each class,</li>
+	 *   <li>each feature of each class,</li>
+	 *   <li>each enum,</li>
+	 *   <li>and each data type</li>
+	 * </ul>
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public interface Literals {
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.impl.JobImpl <em>Job</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.JobImpl
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getJob()
+		 * @generated
+		 */
+		public static final EClass JOB = eINSTANCE.getJob();
+
+		/**
+		 * The meta object literal for the '<em><b>Id</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute JOB__ID = eINSTANCE.getJob_Id();
+
+		/**
+		 * The meta object literal for the '<em><b>Number</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute JOB__NUMBER = eINSTANCE.getJob_Number();
+
+		/**
+		 * The meta object literal for the '<em><b>Title</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute JOB__TITLE = eINSTANCE.getJob_Title();
+
+		/**
+		 * The meta object literal for the '<em><b>Customer</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute JOB__CUSTOMER = eINSTANCE.getJob_Customer();
+
+		/**
+		 * The meta object literal for the '<em><b>Due</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute JOB__DUE = eINSTANCE.getJob_Due();
+
+		/**
+		 * The meta object literal for the '<em><b>Quantity</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute JOB__QUANTITY = eINSTANCE.getJob_Quantity();
+
+		/**
+		 * The meta object literal for the '<em><b>Stage</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute JOB__STAGE = eINSTANCE.getJob_Stage();
+
+		/**
+		 * The meta object literal for the '<em><b>Notes</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute JOB__NOTES = eINSTANCE.getJob_Notes();
+
+		/**
+		 * The meta object literal for the '<em><b>Layers</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EReference JOB__LAYERS = eINSTANCE.getJob_Layers();
+
+		/**
+		 * The meta object literal for the '<em><b>History</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EReference JOB__HISTORY = eINSTANCE.getJob_History();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.impl.StageChangeImpl <em>Stage Change</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.StageChangeImpl
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getStageChange()
+		 * @generated
+		 */
+		public static final EClass STAGE_CHANGE = eINSTANCE.getStageChange();
+
+		/**
+		 * The meta object literal for the '<em><b>At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute STAGE_CHANGE__AT = eINSTANCE.getStageChange_At();
+
+		/**
+		 * The meta object literal for the '<em><b>Who</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute STAGE_CHANGE__WHO = eINSTANCE.getStageChange_Who();
+
+		/**
+		 * The meta object literal for the '<em><b>From</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute STAGE_CHANGE__FROM = eINSTANCE.getStageChange_From();
+
+		/**
+		 * The meta object literal for the '<em><b>To</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute STAGE_CHANGE__TO = eINSTANCE.getStageChange_To();
+
+		/**
+		 * The meta object literal for the '<em><b>Remark</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute STAGE_CHANGE__REMARK = eINSTANCE.getStageChange_Remark();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.impl.LayerImpl <em>Layer</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.LayerImpl
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getLayer()
+		 * @generated
+		 */
+		public static final EClass LAYER = eINSTANCE.getLayer();
+
+		/**
+		 * The meta object literal for the '<em><b>Id</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute LAYER__ID = eINSTANCE.getLayer_Id();
+
+		/**
+		 * The meta object literal for the '<em><b>Name</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute LAYER__NAME = eINSTANCE.getLayer_Name();
+
+		/**
+		 * The meta object literal for the '<em><b>Stock</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute LAYER__STOCK = eINSTANCE.getLayer_Stock();
+
+		/**
+		 * The meta object literal for the '<em><b>Colour</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute LAYER__COLOUR = eINSTANCE.getLayer_Colour();
+
+		/**
+		 * The meta object literal for the '<em><b>Visible</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute LAYER__VISIBLE = eINSTANCE.getLayer_Visible();
+
+		/**
+		 * The meta object literal for the '<em><b>Locked</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute LAYER__LOCKED = eINSTANCE.getLayer_Locked();
+
+		/**
+		 * The meta object literal for the '<em><b>Elements</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EReference LAYER__ELEMENTS = eINSTANCE.getLayer_Elements();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.impl.ElementImpl <em>Element</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.ElementImpl
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getElement()
+		 * @generated
+		 */
+		public static final EClass ELEMENT = eINSTANCE.getElement();
+
+		/**
+		 * The meta object literal for the '<em><b>Id</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute ELEMENT__ID = eINSTANCE.getElement_Id();
+
+		/**
+		 * The meta object literal for the '<em><b>Name</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute ELEMENT__NAME = eINSTANCE.getElement_Name();
+
+		/**
+		 * The meta object literal for the '<em><b>Transform</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute ELEMENT__TRANSFORM = eINSTANCE.getElement_Transform();
+
+		/**
+		 * The meta object literal for the '<em><b>Operations</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EReference ELEMENT__OPERATIONS = eINSTANCE.getElement_Operations();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.impl.OperationImpl <em>Operation</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.OperationImpl
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getOperation()
+		 * @generated
+		 */
+		public static final EClass OPERATION = eINSTANCE.getOperation();
+
+		/**
+		 * The meta object literal for the '<em><b>Kind</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute OPERATION__KIND = eINSTANCE.getOperation_Kind();
+
+		/**
+		 * The meta object literal for the '<em><b>Tool</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute OPERATION__TOOL = eINSTANCE.getOperation_Tool();
+
+		/**
+		 * The meta object literal for the '<em><b>Passes</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute OPERATION__PASSES = eINSTANCE.getOperation_Passes();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.impl.WordingImpl <em>Wording</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.WordingImpl
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getWording()
+		 * @generated
+		 */
+		public static final EClass WORDING = eINSTANCE.getWording();
+
+		/**
+		 * The meta object literal for the '<em><b>Text</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__TEXT = eINSTANCE.getWording_Text();
+
+		/**
+		 * The meta object literal for the '<em><b>Font</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EReference WORDING__FONT = eINSTANCE.getWording_Font();
+
+		/**
+		 * The meta object literal for the '<em><b>Height</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__HEIGHT = eINSTANCE.getWording_Height();
+
+		/**
+		 * The meta object literal for the '<em><b>Line Spacing</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__LINE_SPACING = eINSTANCE.getWording_LineSpacing();
+
+		/**
+		 * The meta object literal for the '<em><b>Tracking</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__TRACKING = eINSTANCE.getWording_Tracking();
+
+		/**
+		 * The meta object literal for the '<em><b>Alignment</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__ALIGNMENT = eINSTANCE.getWording_Alignment();
+
+		/**
+		 * The meta object literal for the '<em><b>Kerning</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__KERNING = eINSTANCE.getWording_Kerning();
+
+		/**
+		 * The meta object literal for the '<em><b>Ligatures</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__LIGATURES = eINSTANCE.getWording_Ligatures();
+
+		/**
+		 * The meta object literal for the '<em><b>Joined</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__JOINED = eINSTANCE.getWording_Joined();
+
+		/**
+		 * The meta object literal for the '<em><b>Touch</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__TOUCH = eINSTANCE.getWording_Touch();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.impl.FontRefImpl <em>Font Ref</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.FontRefImpl
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getFontRef()
+		 * @generated
+		 */
+		public static final EClass FONT_REF = eINSTANCE.getFontRef();
+
+		/**
+		 * The meta object literal for the '<em><b>Name</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute FONT_REF__NAME = eINSTANCE.getFontRef_Name();
+
+		/**
+		 * The meta object literal for the '<em><b>Style</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute FONT_REF__STYLE = eINSTANCE.getFontRef_Style();
+
+		/**
+		 * The meta object literal for the '<em><b>Digest</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute FONT_REF__DIGEST = eINSTANCE.getFontRef_Digest();
+
+		/**
+		 * The meta object literal for the '<em><b>File</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute FONT_REF__FILE = eINSTANCE.getFontRef_File();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.impl.OutlineImpl <em>Outline</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.OutlineImpl
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getOutline()
+		 * @generated
+		 */
+		public static final EClass OUTLINE = eINSTANCE.getOutline();
+
+		/**
+		 * The meta object literal for the '<em><b>Path Data</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute OUTLINE__PATH_DATA = eINSTANCE.getOutline_PathData();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.impl.MatImpl <em>Mat</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.MatImpl
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getMat()
+		 * @generated
+		 */
+		public static final EClass MAT = eINSTANCE.getMat();
+
+		/**
+		 * The meta object literal for the '<em><b>Behind</b></em>' reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EReference MAT__BEHIND = eINSTANCE.getMat_Behind();
+
+		/**
+		 * The meta object literal for the '<em><b>Distance</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute MAT__DISTANCE = eINSTANCE.getMat_Distance();
+
+		/**
+		 * The meta object literal for the '<em><b>Corners</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute MAT__CORNERS = eINSTANCE.getMat_Corners();
+
+		/**
+		 * The meta object literal for the '<em><b>Mitre Limit</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute MAT__MITRE_LIMIT = eINSTANCE.getMat_MitreLimit();
+
+		/**
+		 * The meta object literal for the '<em><b>Holes</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute MAT__HOLES = eINSTANCE.getMat_Holes();
+
+		/**
+		 * The meta object literal for the '<em><b>Smoothing</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute MAT__SMOOTHING = eINSTANCE.getMat_Smoothing();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.Stage <em>Stage</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.Stage
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getStage()
+		 * @generated
+		 */
+		public static final EEnum STAGE = eINSTANCE.getStage();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.OperationKind <em>Operation Kind</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.OperationKind
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getOperationKind()
+		 * @generated
+		 */
+		public static final EEnum OPERATION_KIND = eINSTANCE.getOperationKind();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.Alignment <em>Alignment</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.Alignment
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getAlignment()
+		 * @generated
+		 */
+		public static final EEnum ALIGNMENT = eINSTANCE.getAlignment();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.CornerJoin <em>Corner Join</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.CornerJoin
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getCornerJoin()
+		 * @generated
+		 */
+		public static final EEnum CORNER_JOIN = eINSTANCE.getCornerJoin();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.HoleRule <em>Hole Rule</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.HoleRule
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getHoleRule()
+		 * @generated
+		 */
+		public static final EEnum HOLE_RULE = eINSTANCE.getHoleRule();
+
+		/**
+		 * The meta object literal for the '<em>Date</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see java.time.LocalDate
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getDate()
+		 * @generated
+		 */
+		public static final EDataType DATE = eINSTANCE.getDate();
+
+		/**
+		 * The meta object literal for the '<em>Moment</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see java.time.Instant
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getMoment()
+		 * @generated
+		 */
+		public static final EDataType MOMENT = eINSTANCE.getMoment();
+
+		/**
+		 * The meta object literal for the '<em>Matrix</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.Matrix
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getMatrix()
+		 * @generated
+		 */
+		public static final EDataType MATRIX = eINSTANCE.getMatrix();
+
+		/**
+		 * The meta object literal for the '<em>Number</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getNumber()
+		 * @generated
+		 */
+		public static final EDataType NUMBER = eINSTANCE.getNumber();
+
+	}
+
+} //FrisketPackageImpl

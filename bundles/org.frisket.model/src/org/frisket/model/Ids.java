@@ -1,0 +1,81 @@
+package org.frisket.model;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
+
+
+/**
+ * Ids within a job: {@code l1, l2 …} for layers, {@code e1, e2 …} for elements. They are counted and not drawn at
+ * random, so that the same steps always make the same file. An id is never given twice while a later one is in use.
+ */
+public final class Ids {
+
+	private static final Predicate<String> VALID = Pattern.compile("[A-Za-z0-9_][A-Za-z0-9_.-]*").asMatchPredicate();
+
+	private Ids() {
+	}
+
+	/** Whether an id can stand in a file: Latin letters, digits, {@code _ . -}, the first not a dot or hyphen. */
+	public static boolean valid(String id) {
+		return VALID.test(id);
+	}
+
+	/** An id for one more layer of the job. */
+	public static String nextLayer(Job job) {
+		return "l" + (last('l', all(job)) + 1);
+	}
+
+	/** An id for one more element of the job. */
+	public static String nextElement(Job job) {
+		return "e" + (last('e', all(job)) + 1);
+	}
+
+	/** Gives an id to every layer and element of the job that has none. */
+	public static void complete(Job job) {
+		List<String> ids = all(job);
+		long layer = last('l', ids);
+		long element = last('e', ids);
+		for (Layer l : job.getLayers()) {
+			if (l.getId() == null) {
+				l.setId("l" + ++layer);
+			}
+			for (Element e : l.getElements()) {
+				if (e.getId() == null) {
+					e.setId("e" + ++element);
+				}
+			}
+		}
+	}
+
+	/** The ids of the job, its layers and elements, in file order. */
+	static List<String> all(Job job) {
+		List<String> ids = new ArrayList<>();
+		add(job.getId(), ids);
+		for (Layer layer : job.getLayers()) {
+			add(layer.getId(), ids);
+			for (Element element : layer.getElements()) {
+				add(element.getId(), ids);
+			}
+		}
+		return ids;
+	}
+
+	private static void add(String id, List<String> ids) {
+		if (id != null) {
+			ids.add(id);
+		}
+	}
+
+	private static long last(char kind, List<String> ids) {
+		long last = 0;
+		for (String id : ids) {
+			if (id.length() > 1 && id.length() <= 16 && id.charAt(0) == kind
+					&& id.chars().skip(1).allMatch(c -> c >= '0' && c <= '9')) {
+				last = Math.max(last, Long.parseLong(id.substring(1)));
+			}
+		}
+		return last;
+	}
+}

@@ -1,0 +1,142 @@
+package org.frisket.model;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.emf.ecore.EObject;
+
+/** Makes jobs and finds one's way in them. What is made here has its id and its place in the job. */
+public final class Jobs {
+
+	private static final FrisketFactory FACTORY = FrisketFactory.INSTANCE;
+
+	private Jobs() {
+	}
+
+	/**
+	 * A job with nothing in it.
+	 *
+	 * @throws IllegalArgumentException if the id is not {@linkplain Ids#valid(String) valid}
+	 */
+	public static Job create(String id, String title) {
+		if (!Ids.valid(id)) {
+			throw new IllegalArgumentException("not an id: '" + id + "'");
+		}
+		Job job = FACTORY.createJob();
+		job.setId(id);
+		job.setTitle(title);
+		return job;
+	}
+
+	/** A new layer above the others. */
+	public static Layer addLayer(Job job, String name) {
+		Layer layer = FACTORY.createLayer();
+		layer.setId(Ids.nextLayer(job));
+		layer.setName(name);
+		job.getLayers().add(layer);
+		return layer;
+	}
+
+	/** A new wording above the layer's other elements; {@code height} is that of a capital H in mm. */
+	public static Wording addWording(Layer layer, String text, double height) {
+		Wording wording = FACTORY.createWording();
+		wording.setText(text);
+		wording.setHeight(height);
+		return add(layer, wording);
+	}
+
+	/** A new outline above the layer's other elements; {@code pathData} is in SVG's grammar, in mm. */
+	public static Outline addOutline(Layer layer, String pathData) {
+		Outline outline = FACTORY.createOutline();
+		outline.setPathData(pathData);
+		return add(layer, outline);
+	}
+
+	/** A new mat above the layer's other elements that stands {@code distance} mm outside those it follows. */
+	public static Mat addMat(Layer layer, double distance, List<? extends Element> behind) {
+		Mat mat = FACTORY.createMat();
+		mat.setDistance(distance);
+		mat.getBehind().addAll(behind);
+		return add(layer, mat);
+	}
+
+	private static <E extends Element> E add(Layer layer, E element) {
+		element.setId(Ids.nextElement(required(layer)));
+		layer.getElements().add(element);
+		return element;
+	}
+
+	/** One more operation on the element, after those it has. */
+	public static Operation addOperation(Element element, OperationKind kind) {
+		Operation operation = FACTORY.createOperation();
+		operation.setKind(kind);
+		element.getOperations().add(operation);
+		return operation;
+	}
+
+	/** A font as it is remembered; style and file may be null. */
+	public static FontRef font(String name, String style, String digest, String file) {
+		FontRef font = FACTORY.createFontRef();
+		font.setName(name);
+		font.setStyle(style);
+		font.setDigest(digest);
+		font.setFile(file);
+		return font;
+	}
+
+	/** All elements of the job from the lowest to the topmost. */
+	public static List<Element> elements(Job job) {
+		List<Element> elements = new ArrayList<>();
+		for (Layer layer : job.getLayers()) {
+			elements.addAll(layer.getElements());
+		}
+		return elements;
+	}
+
+	/** The element with this id. */
+	public static Optional<Element> element(Job job, String id) {
+		return elements(job).stream().filter(element -> id.equals(element.getId())).findFirst();
+	}
+
+	/** The layer an element lies on; null if it lies on none. */
+	public static Layer layerOf(Element element) {
+		return ancestor(element, Layer.class);
+	}
+
+	/** The job that a layer, an element or another part belongs to; null if it belongs to none. */
+	public static Job jobOf(EObject part) {
+		return ancestor(part, Job.class);
+	}
+
+	/** The mats of the job that follow this element directly, from the lowest to the topmost. */
+	public static List<Mat> matsOf(Element element) {
+		Job job = jobOf(element);
+		List<Mat> mats = new ArrayList<>();
+		if (job != null) {
+			for (Element other : elements(job)) {
+				if (other instanceof Mat mat && mat.getBehind().contains(element)) {
+					mats.add(mat);
+				}
+			}
+		}
+		return mats;
+	}
+
+	private static Job required(Layer layer) {
+		Job job = jobOf(layer);
+		if (job == null) {
+			throw new IllegalArgumentException("the layer '" + layer.getName() + "' belongs to no job");
+		}
+		return job;
+	}
+
+	private static <T> T ancestor(EObject part, Class<T> type) {
+		for (EObject at = part; at != null; at = at.eContainer()) {
+			if (type.isInstance(at)) {
+				return type.cast(at);
+			}
+		}
+		return null;
+	}
+}

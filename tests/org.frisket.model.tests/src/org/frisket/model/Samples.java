@@ -1,0 +1,64 @@
+package org.frisket.model;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+
+/** Jobs of the invented Harbour Lane Paperworks to test with. */
+public final class Samples {
+
+	private Samples() {
+	}
+
+	/** Uses every class of the model and every attribute with a value that is not its default. */
+	public static Job banner() {
+		Job job = Jobs.create("4f1c0a52-banner", "Ferry anniversary banner");
+		job.setNumber("31-0207");
+		job.setCustomer("Brindle Sound Ferries");
+		job.setDue(LocalDate.of(2031, 5, 17));
+		job.setQuantity(12);
+		job.setStage(Stage.ON_HOLD);
+		job.setNotes("Hang it \"landward\" <not seaward> & mind the\n\twind.");
+
+		Layer letters = Jobs.addLayer(job, "Lettering");
+		letters.setStock("card-270-white");
+		letters.setColour("#1f6f78");
+		Wording wording = Jobs.addWording(letters, "Harbour Lane\nfifty \u2766 years \uD83D\uDEA2", 40);
+		wording.setName("Main line");
+		wording.setFont(Jobs.font("Bitter", "Bold Italic", "ab".repeat(32), "fonts/Bitter-BoldItalic.ttf"));
+		wording.setTransform(new Matrix(0.1, 0.2, -0.30000000000000004, 1e-9, 12.5, -1.0 / 3));
+		wording.setLineSpacing(1.25);
+		wording.setTracking(-0.05);
+		wording.setAlignment(Alignment.CENTRE);
+		wording.setKerning(false);
+		wording.setLigatures(false);
+		wording.setJoined(true);
+		wording.setTouch(0.45);
+		Operation cut = Jobs.addOperation(wording, OperationKind.KISS_CUT);
+		cut.setTool("blade-45");
+		cut.setPasses(2);
+		Jobs.addOperation(wording, OperationKind.CUT);
+		Outline outline = Jobs.addOutline(letters, "M0 0L10 0L10 10Z");
+
+		Layer backing = Jobs.addLayer(job, "Backing");
+		backing.setVisible(false);
+		backing.setLocked(true);
+		Mat mat = Jobs.addMat(backing, 3, List.of(wording, outline));
+		mat.setCorners(CornerJoin.MITRE);
+		mat.setMitreLimit(2.5);
+		mat.setHoles(HoleRule.FILL);
+		mat.setSmoothing(0.7);
+		Jobs.addOperation(mat, OperationKind.CREASE);
+		Mat outer = Jobs.addMat(backing, -6.5, List.of(mat));
+		outer.setCorners(CornerJoin.BEVEL);
+
+		StageChange change = FrisketFactory.INSTANCE.createStageChange();
+		change.setAt(Instant.parse("2031-02-07T09:30:00.125Z"));
+		change.setWho("Ottoline");
+		change.setFrom(Stage.ORDERED);
+		change.setTo(Stage.ON_HOLD);
+		change.setRemark("waiting for the date");
+		job.getHistory().add(change);
+		return job;
+	}
+}
