@@ -1,0 +1,68 @@
+package org.frisket.editing;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+import org.frisket.model.Element;
+import org.frisket.model.Job;
+import org.frisket.model.Jobs;
+import org.frisket.model.Layer;
+import org.frisket.model.Mat;
+
+/** What edits ask of the elements they are given. */
+final class Targets {
+
+	private Targets() {
+	}
+
+	/** Whether an element lies on a layer of a job that is not locked. */
+	static boolean free(Element element) {
+		Layer layer = Jobs.layerOf(element);
+		return layer != null && !layer.isLocked() && Jobs.jobOf(layer) != null;
+	}
+
+	/** Whether there are elements, all of one job and none of them locked. */
+	static boolean freeInOneJob(Collection<? extends Element> elements) {
+		return elements.stream().allMatch(Targets::free)
+				&& elements.stream().map(Jobs::jobOf).distinct().count() == 1;
+	}
+
+	/** The mats of the job that follow one of the elements, directly or through other mats. */
+	static Set<Mat> followers(Job job, Collection<? extends Element> elements) {
+		Set<Element> reached = new LinkedHashSet<>(elements);
+		Set<Mat> followers = new LinkedHashSet<>();
+		List<Mat> mats = mats(job);
+		boolean grew = true;
+		while (grew) {
+			grew = false;
+			for (Mat mat : mats) {
+				if (!followers.contains(mat) && mat.getBehind().stream().anyMatch(reached::contains)) {
+					followers.add(mat);
+					reached.add(mat);
+					grew = true;
+				}
+			}
+		}
+		return followers;
+	}
+
+	static List<Mat> mats(Job job) {
+		List<Mat> mats = new ArrayList<>();
+		for (Element element : Jobs.elements(job)) {
+			if (element instanceof Mat mat) {
+				mats.add(mat);
+			}
+		}
+		return mats;
+	}
+
+	/** "wording" or "3 elements". */
+	static String spoken(Collection<? extends Element> elements) {
+		return elements.size() == 1 ? elements.iterator().next().eClass().getName().toLowerCase(Locale.ROOT)
+				: elements.size() + " elements";
+	}
+}
