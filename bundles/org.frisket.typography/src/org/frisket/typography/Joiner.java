@@ -1,0 +1,137 @@
+package org.frisket.typography;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+import org.frisket.geometry.Contour;
+import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Point;
+import org.frisket.geometry.Tolerance;
+import org.frisket.geometry.Transform;
+import org.frisket.typography.internal.join.LetterShape;
+import org.frisket.typography.internal.join.PlacedShape;
+import org.frisket.typography.internal.join.WordJoiner;
+
+/**
+ * Moves the letters of each word together along the line until neighbours overlap by a given length, so that the word
+ * leaves as one piece.
+ * <p>
+ * The overlap is measured on the outlines, row by row, as the deepest reach of one letter into the other along the
+ * line. Letters that overlap as much already keep their distance, and everything to the right of a letter that moves
+ * goes along, so that blanks keep their width. A letter that reaches past its neighbour is met by whichever letter
+ * of the word it would run into first. Dots and accents are not measured; they go with their letter. A letter that
+ * shares hardly any rows with its neighbour, so that no movement along the line can join it, keeps its distance from
+ * the letter before it; of the two that do not meet, the smaller is the loose one, and the next letter is joined to
+ * the other.
+ * <p>
+ * Lines keep their alignment to each other.
+ */
+public final class Joiner {
+
+	/** Share of the tolerance spent on flattening each of the two outlines. */
+	private static final double FLATTENING = 0.4;
+
+	private Joiner() {
+	}
+
+	/** Joins the letters of each word; words stay apart. @see #join(SetText, double, boolean, Tolerance, Monitor) */
+	public static Joined join(SetText text, double touch, Tolerance tolerance, Monitor monitor) {
+		return join(text, touch, false, tolerance, monitor);
+	}
+
+	/**
+	 * @param touch     the overlap in mm
+	 * @param joinWords whether blanks are closed too, so that each line leaves as one piece
+	 * @throws IllegalArgumentException unless {@code touch} is positive and finite
+	 */
+	public static Joined join(SetText text, double touch, boolean joinWords, Tolerance tolerance, Monitor monitor) {
+		if (!(touch > 0) || !Double.isFinite(touch)) {
+			throw new IllegalArgumentException("touch must be positive and finite, got " + touch);
+		}
+		List<Letter> letters = text.letters();
+		List<PlacedShape> shapes = shapes(letters, tolerance.mm() * FLATTENING, monitor);
+		double[] shifts = new double[letters.size()];
+		double[] shortened = new double[text.lines().size()];
+		List<Integer> loose = new ArrayList<>();
+		List<Integer> detached = new ArrayList<>();
+		for (int from = 0; from < shifts.length;) {
+			monitor.check();
+			int line = letters.get(from).line();
+			int to = wordEnd(letters, from, joinWords);
+			WordJoiner word = new WordJoiner(shapes.subList(from, to), touch, shortened[line]);
+			System.arraycopy(word.shifts(), 0, shifts, from, to - from);
+			shortened[line] = word.shifts()[to - from - 1];
+			addFrom(from, word.loose(), loose);
+			addFrom(from, word.detached(), detached);
+			from = to;
+			monitor.worked(0.5 + 0.5 * from / shifts.length);
+		}
+		return placed(text, shifts, shortened, loose, detached);
+	}
+
+	/** Letters of the same glyphs share one shape, unless an accent stands elsewhere, which the last contour tells. */
+	private record ShapeKey(List<Integer> glyphs, long x, long y) {
+
+		static ShapeKey of(Letter letter) {
+			List<Contour> contours = letter.outline().contours();
+			Point last = contours.get(contours.size() - 1).start().minus(letter.origin());
+			return new ShapeKey(letter.glyphs(), Math.round(last.x() * 1e6), Math.round(last.y() * 1e6));
+		}
+	}
+
+	private static List<PlacedShape> shapes(List<Letter> letters, double deviation, Monitor monitor) {
+		List<PlacedShape> placed = new ArrayList<>(letters.size());
+		Map<ShapeKey, LetterShape> known = new HashMap<>();
+		for (Letter letter : letters) {
+			monitor.check();
+			Transform toOrigin = Transform.translation(-letter.origin().x(), -letter.origin().y());
+			LetterShape shape = known.computeIfAbsent(ShapeKey.of(letter),
+					key -> LetterShape.of(letter.outline().transformed(toOrigin), deviation));
+			placed.add(new PlacedShape(shape, letter.origin().x()));
+			monitor.worked(0.5 * placed.size() / letters.size());
+		}
+		return placed;
+	}
+
+	private static int wordEnd(List<Letter> letters, int from, boolean wholeLine) {
+		Letter first = letters.get(from);
+		int to = from;
+		while (to < letters.size() && letters.get(to).line() == first.line()
+				&& (wholeLine || letters.get(to).word() == first.word())) {
+			to++;
+		}
+		return to;
+	}
+
+	private static void addFrom(int base, List<Integer> numbers, List<Integer> sum) {
+		numbers.forEach(n -> sum.add(base + n));
+	}
+
+	private static Joined placed(SetText text, double[] shifts, double[] shortened, List<Integer> loose,
+			List<Integer> detached) {
+		List<TextLine> lines = new ArrayList<>();
+		double widest = 0;
+		for (TextLine line : text.lines()) {
+			widest = Math.max(widest, line.width() + shortened[lines.size()]);
+			lines.add(line);
+		}
+		for (int i = 0; i < shortened.length; i++) {
+			TextLine line = lines.get(i);
+			double width = line.width() + shortened[i];
+			double left = TextSetter.left(text.setting().alignment(), widest, width);
+			lines.set(i, new TextLine(line.start(), line.end(), left, width, line.baseline()));
+		}
+		List<Letter> moved = new ArrayList<>();
+		List<Double> distances = new ArrayList<>();
+		for (Letter letter : text.letters()) {
+			double realigned = lines.get(letter.line()).left() - text.lines().get(letter.line()).left();
+			double distance = shifts[moved.size()] + realigned;
+			moved.add(letter.movedBy(distance, 0));
+			distances.add(distance);
+		}
+		return new Joined(new SetText(text.text(), text.face(), text.setting(), moved, text.missing(), lines),
+				distances, loose, detached);
+	}
+}

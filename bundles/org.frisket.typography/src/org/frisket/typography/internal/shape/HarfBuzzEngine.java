@@ -1,0 +1,148 @@
+package org.frisket.typography.internal.shape;
+
+import static org.lwjgl.system.MemoryUtil.memAlloc;
+import static org.lwjgl.system.MemoryUtil.memAllocInt;
+import static org.lwjgl.system.MemoryUtil.memFree;
+import static org.lwjgl.util.harfbuzz.HarfBuzz.*;
+
+import java.lang.ref.Cleaner;
+import java.lang.ref.Reference;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.IntBuffer;
+import java.util.ArrayList;
+import java.util.List;
+
+import org.frisket.geometry.Outline;
+import org.lwjgl.util.harfbuzz.hb_feature_t;
+import org.lwjgl.util.harfbuzz.hb_glyph_info_t;
+import org.lwjgl.util.harfbuzz.hb_glyph_position_t;
+
+/** A face in the hands of HarfBuzz; its memory is given back when this object is no longer used. */
+public final class HarfBuzzEngine implements FontEngine {
+
+	/** HarfBuzz counts in whole numbers; with 16 of them to the font unit, rounding stays below what matters. */
+	private static final int STEPS_PER_UNIT = 16;
+	private static final Cleaner CLEANER = Cleaner.create();
+
+	private final long font;
+
+	private HarfBuzzEngine(long font) {
+		this.font = font;
+		CLEANER.register(this, () -> hb_font_destroy(font));
+	}
+
+	/** Whether the native library can be loaded here. */
+	public static boolean isAvailable() {
+		return Availability.AVAILABLE;
+	}
+
+	private static final class Availability {
+
+		static final boolean AVAILABLE = load();
+
+		private static boolean load() {
+			try {
+				return hb_version_string() != null;
+			} catch (LinkageError | RuntimeException absent) {
+				// whatever the cause, there is the other engine
+				return false;
+			}
+		}
+	}
+
+	/** @param bytes a font file that has been checked */
+	public static HarfBuzzEngine open(byte[] bytes, int index, int unitsPerEm) {
+		ByteBuffer copy = memAlloc(bytes.length);
+		try {
+			long blob = hb_blob_create(copy.put(bytes).flip(), HB_MEMORY_MODE_DUPLICATE, 0, null);
+			long face = hb_face_create(blob, index);
+			hb_blob_destroy(blob);
+			hb_face_make_immutable(face);
+			long font = hb_font_create(face);
+			hb_face_destroy(face);
+			hb_font_set_scale(font, STEPS_PER_UNIT * unitsPerEm, STEPS_PER_UNIT * unitsPerEm);
+			hb_font_make_immutable(font);
+			return new HarfBuzzEngine(font);
+		} finally {
+			memFree(copy);
+		}
+	}
+
+	@Override
+	public int glyph(int codePoint) {
+		IntBuffer found = memAllocInt(1);
+		try {
+			return hb_font_get_nominal_glyph(font, codePoint, found) ? found.get(0) : 0;
+		} finally {
+			memFree(found);
+			Reference.reachabilityFence(this);
+		}
+	}
+
+	@Override
+	public Outline outline(int glyph) {
+		try {
+			return HarfBuzzDrawing.draw(font, glyph, 1.0 / STEPS_PER_UNIT);
+		} finally {
+			Reference.reachabilityFence(this);
+		}
+	}
+
+	@Override
+	public List<PlacedGlyph> shape(char[] text, Run run, Shaping shaping) {
+		ByteBuffer utf16 = memAlloc(2 * text.length).order(ByteOrder.nativeOrder());
+		utf16.asCharBuffer().put(text);
+		long buffer = hb_buffer_create();
+		try (hb_feature_t.Buffer features = features(shaping)) {
+			hb_buffer_add_utf16(buffer, utf16, run.start(), run.limit() - run.start());
+			hb_buffer_set_direction(buffer, run.rightToLeft() ? HB_DIRECTION_RTL : HB_DIRECTION_LTR);
+			// never the language of whoever's machine this is: the same text is to come out the same at every desk
+			hb_buffer_set_language(buffer,
+					hb_language_from_string(shaping.language().isEmpty() ? "und" : shaping.language()));
+			hb_buffer_guess_segment_properties(buffer);
+			hb_shape(font, buffer, features);
+			return glyphs(buffer);
+		} finally {
+			hb_buffer_destroy(buffer);
+			memFree(utf16);
+			Reference.reachabilityFence(this);
+		}
+	}
+
+	private static hb_feature_t.Buffer features(Shaping shaping) {
+		hb_feature_t.Buffer features = hb_feature_t.calloc(3);
+		int count = 0;
+		if (!shaping.kerning()) {
+			turnOff(features.get(count++), 'k', 'e', 'r', 'n');
+		}
+		if (!shaping.ligatures()) {
+			turnOff(features.get(count++), 'l', 'i', 'g', 'a');
+			turnOff(features.get(count++), 'c', 'l', 'i', 'g');
+		}
+		return features.limit(count);
+	}
+
+	private static void turnOff(hb_feature_t feature, char a, char b, char c, char d) {
+		feature.tag(a << 24 | b << 16 | c << 8 | d).value(0).start(HB_FEATURE_GLOBAL_START).end(HB_FEATURE_GLOBAL_END);
+	}
+
+	private static List<PlacedGlyph> glyphs(long buffer) {
+		hb_glyph_info_t.Buffer infos = hb_buffer_get_glyph_infos(buffer);
+		hb_glyph_position_t.Buffer positions = hb_buffer_get_glyph_positions(buffer);
+		List<PlacedGlyph> glyphs = new ArrayList<>();
+		long pen = 0;
+		for (int i = 0; infos != null && positions != null && i < infos.capacity(); i++) {
+			hb_glyph_position_t position = positions.get(i);
+			glyphs.add(new PlacedGlyph(infos.get(i).codepoint(), infos.get(i).cluster(),
+					units(pen + position.x_offset()), units(-(long) position.y_offset()),
+					units(position.x_advance())));
+			pen += position.x_advance();
+		}
+		return glyphs;
+	}
+
+	private static double units(long steps) {
+		return (double) steps / STEPS_PER_UNIT;
+	}
+}
