@@ -1,0 +1,81 @@
+package org.frisket.prepare;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+import org.frisket.geometry.Length;
+import org.frisket.model.Alignment;
+import org.frisket.model.FontRef;
+import org.frisket.model.Job;
+import org.frisket.model.Jobs;
+import org.frisket.model.Layer;
+import org.frisket.model.Mat;
+import org.frisket.model.OperationKind;
+import org.frisket.model.Wording;
+import org.frisket.typography.FontFace;
+
+/**
+ * A wording and what goes with it, enough to make a job of: the wording on a layer of its own and a layer behind it for
+ * each mat, the widest at the very back.
+ *
+ * @param text      the words; line ends part lines
+ * @param face      the font
+ * @param height    of a capital H in mm
+ * @param alignment of several lines
+ * @param touch     overlap in mm by which neighbours are joined; empty leaves the letters apart
+ * @param mats      distance of each mat from the wording in mm
+ * @param operation what is done with wording and mats
+ */
+public record Composition(String text, FontFace face, double height, Alignment alignment, OptionalDouble touch,
+		List<Double> mats, OperationKind operation) {
+
+	private static final String WORDING_COLOUR = "#f4ecdc";
+	/** Preview colours for mats from the front to the back, taken in turn until a stock says better. */
+	private static final List<String> MAT_COLOURS = List.of("#1d6f78", "#e0a63a", "#7a2f3d", "#3d4a6b");
+	private static final int TITLE_LENGTH = 60;
+
+	public Composition {
+		mats = List.copyOf(mats);
+	}
+
+	/** A new job; the same composition always makes the same one. */
+	public Job toJob() {
+		Job job = Jobs.create("job", title());
+		List<Double> fromTheBack = mats.stream().sorted((a, b) -> Double.compare(b, a)).toList();
+		List<Layer> matLayers = new ArrayList<>();
+		for (int i = 0; i < fromTheBack.size(); i++) {
+			Layer layer = Jobs.addLayer(job, "Mat " + Length.text(fromTheBack.get(i), 2));
+			layer.setColour(MAT_COLOURS.get((fromTheBack.size() - 1 - i) % MAT_COLOURS.size()));
+			matLayers.add(layer);
+		}
+		Layer front = Jobs.addLayer(job, "Wording");
+		front.setColour(WORDING_COLOUR);
+		Wording wording = Jobs.addWording(front, text, height);
+		wording.setName(title());
+		wording.setFont(font());
+		wording.setAlignment(alignment);
+		wording.setJoined(touch.isPresent());
+		touch.ifPresent(wording::setTouch);
+		Jobs.addOperation(wording, operation);
+		for (int i = 0; i < matLayers.size(); i++) {
+			Mat mat = Jobs.addMat(matLayers.get(i), fromTheBack.get(i), List.of(wording));
+			mat.setName(matLayers.get(i).getName());
+			Jobs.addOperation(mat, operation);
+		}
+		return job;
+	}
+
+	private String title() {
+		String line = text.lines().filter(l -> !l.isBlank()).findFirst().orElse("").strip();
+		int end = Math.min(line.length(), TITLE_LENGTH);
+		return end < line.length() && Character.isHighSurrogate(line.charAt(end - 1)) ? line.substring(0, end - 1)
+				: line.substring(0, end);
+	}
+
+	private FontRef font() {
+		return Jobs.font(face.family(), face.style(), face.digest(),
+				face.source().map(Path::toAbsolutePath).map(Path::toString).orElse(null));
+	}
+}

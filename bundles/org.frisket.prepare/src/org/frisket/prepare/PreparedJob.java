@@ -1,0 +1,35 @@
+package org.frisket.prepare;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+import org.frisket.geometry.Bounds;
+import org.frisket.model.Job;
+
+/** A job worked through to clean regions: layers from the back to the front, as in the model. */
+public record PreparedJob(Job job, List<PreparedLayer> layers) {
+
+	public PreparedJob {
+		layers = List.copyOf(layers);
+	}
+
+	public Stream<PreparedElement> elements() {
+		return layers.stream().flatMap(layer -> layer.elements().stream());
+	}
+
+	/** What the element with this id comes to; ids hold also where the job was copied to be prepared. */
+	public Optional<PreparedElement> element(String id) {
+		return elements().filter(prepared -> prepared.element().getId().equals(id)).findFirst();
+	}
+
+	/** What the steps noticed, in the order of the elements; {@link Makeready} adds what the checks find. */
+	public List<Finding> findings() {
+		return elements().flatMap(element -> element.findings().stream()).toList();
+	}
+
+	/** Bounds of everything, in mm. */
+	public Bounds bounds() {
+		return layers.stream().map(PreparedLayer::bounds).reduce(Bounds.EMPTY, Bounds::with);
+	}
+}

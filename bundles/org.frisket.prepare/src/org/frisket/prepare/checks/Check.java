@@ -1,0 +1,22 @@
+package org.frisket.prepare.checks;
+
+import java.util.function.Consumer;
+
+import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Tolerance;
+import org.frisket.prepare.Finding;
+import org.frisket.prepare.PreparedJob;
+
+/**
+ * One makeready check, contributed to {@code org.frisket.prepare.checks}. It has a constructor without arguments, holds
+ * no state between calls and changes nothing.
+ */
+public interface Check {
+
+	/**
+	 * Looks at a prepared job and reports what it finds, in the order of the elements.
+	 *
+	 * @throws java.util.concurrent.CancellationException if the monitor cancels
+	 */
+	void check(PreparedJob job, Limits limits, Tolerance tolerance, Monitor monitor, Consumer<Finding> findings);
+}

@@ -1,0 +1,58 @@
+package org.frisket.prepare.internal;
+
+import java.util.List;
+
+import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Point;
+import org.frisket.geometry.Region;
+import org.frisket.geometry.Tolerance;
+import org.frisket.geometry.clean.RegionBoolean;
+import org.frisket.geometry.offset.Corners;
+import org.frisket.geometry.offset.Holes;
+import org.frisket.geometry.offset.Offset;
+import org.frisket.model.CornerJoin;
+import org.frisket.model.HoleRule;
+import org.frisket.model.Mat;
+import org.frisket.prepare.Severity;
+
+/** The shape of a mat from the regions that stand before it. */
+final class MatStep {
+
+	private MatStep() {
+	}
+
+	/** @param before the placed regions of the elements the mat follows */
+	static Shape shape(Mat mat, List<Region> before, Tolerance tolerance, Monitor monitor) {
+		Region whole = before.size() == 1 ? before.get(0) : new RegionBoolean().union(before, tolerance, monitor);
+		if (whole.isEmpty()) {
+			return Shape.EMPTY;
+		}
+		Region region = Offset.of(whole, mat.getDistance(), corners(mat), holes(mat), tolerance, monitor);
+		if (mat.getSmoothing() > 0) {
+			region = Offset.smoothed(region, mat.getSmoothing(), tolerance, monitor);
+		}
+		if (region.isEmpty()) {
+			return Shape.nothing(new Shape.Remark("mat-vanished", Severity.CAUTION, whole.bounds().centre(),
+					"Nothing is left of the mat at this distance.", "Choose a smaller inward distance."));
+		}
+		return new Shape(region, List.of(), List.of());
+	}
+
+	static Shape behindItself() {
+		return Shape.nothing(new Shape.Remark("mat-behind-itself", Severity.BLOCKING, Point.ORIGIN,
+				"The mat stands behind itself, so it has no shape.", "Let it follow another element."));
+	}
+
+	private static Corners corners(Mat mat) {
+		CornerJoin join = mat.getCorners();
+		return switch (join) {
+		case ROUND -> Corners.ROUND;
+		case BEVEL -> Corners.BEVEL;
+		case MITRE -> new Corners.Mitre(mat.getMitreLimit());
+		};
+	}
+
+	private static Holes holes(Mat mat) {
+		return mat.getHoles() == HoleRule.FILL ? Holes.FILL : Holes.KEEP;
+	}
+}

@@ -1,0 +1,34 @@
+package org.frisket.prepare.internal;
+
+import java.util.function.Consumer;
+
+import org.frisket.geometry.Contour;
+import org.frisket.geometry.Length;
+import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Tolerance;
+import org.frisket.model.OperationKind;
+import org.frisket.prepare.Finding;
+import org.frisket.prepare.PreparedElement;
+import org.frisket.prepare.PreparedJob;
+import org.frisket.prepare.Severity;
+import org.frisket.prepare.checks.Check;
+import org.frisket.prepare.checks.Limits;
+
+/** A contour that is to be cut but stays open: the part would hang on the sheet. */
+public final class OpenContourCheck implements Check {
+
+	@Override
+	public void check(PreparedJob job, Limits limits, Tolerance tolerance, Monitor monitor,
+			Consumer<Finding> findings) {
+		job.elements().filter(element -> element.has(OperationKind.CUT)).forEach(element -> check(element, tolerance, findings));
+	}
+
+	private static void check(PreparedElement element, Tolerance tolerance, Consumer<Finding> findings) {
+		for (Contour line : element.lines()) {
+			double gap = line.start().distance(line.end());
+			findings.accept(Finding.measured("contour-open", Severity.BLOCKING, element.element().getId(), line.end(),
+					gap, tolerance.mm(), "A contour to be cut is open by %s.".formatted(Length.text(gap, 2)),
+					"Close the contour, or give it another operation."));
+		}
+	}
+}

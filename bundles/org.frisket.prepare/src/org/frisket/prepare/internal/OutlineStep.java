@@ -1,0 +1,35 @@
+package org.frisket.prepare.internal;
+
+import java.util.List;
+
+import org.frisket.geometry.Monitor;
+import org.frisket.geometry.PathData;
+import org.frisket.geometry.PathDataException;
+import org.frisket.geometry.Point;
+import org.frisket.geometry.Tolerance;
+import org.frisket.geometry.clean.CleanResult;
+import org.frisket.geometry.clean.FillRule;
+import org.frisket.geometry.clean.OutlineCleaner;
+import org.frisket.model.Outline;
+import org.frisket.prepare.Severity;
+
+/** Path data to a clean region; what encloses nothing stays a line. */
+final class OutlineStep {
+
+	private OutlineStep() {
+	}
+
+	static Shape shape(Outline outline, Tolerance tolerance, Monitor monitor) {
+		String data = outline.getPathData();
+		if (data == null || data.isBlank()) {
+			return Shape.EMPTY;
+		}
+		try {
+			CleanResult clean = new OutlineCleaner().clean(PathData.parse(data), FillRule.NON_ZERO, tolerance, monitor);
+			return new Shape(clean.region(), clean.open(), List.of());
+		} catch (PathDataException e) {
+			return Shape.nothing(new Shape.Remark("path-unreadable", Severity.BLOCKING, Point.ORIGIN,
+					"The outline's path data cannot be read: " + e.getMessage() + ".", "Draw or import the outline again."));
+		}
+	}
+}

@@ -1,0 +1,28 @@
+package org.frisket.prepare.internal;
+
+import java.util.List;
+
+import org.frisket.geometry.Contour;
+import org.frisket.geometry.Point;
+import org.frisket.geometry.Region;
+import org.frisket.geometry.Transform;
+import org.frisket.prepare.Finding;
+import org.frisket.prepare.Severity;
+
+/** What one step makes of an element, in the element's own frame. */
+public record Shape(Region region, List<Contour> lines, List<Remark> remarks) {
+
+	static final Shape EMPTY = new Shape(Region.EMPTY, List.of(), List.of());
+
+	/** A finding that does not know its element yet; the place is in the element's own frame. */
+	record Remark(String id, Severity severity, Point place, String message, String cure) {
+
+		Finding at(String element, Transform transform) {
+			return Finding.plain(id, severity, element, transform.apply(place), message, cure);
+		}
+	}
+
+	static Shape nothing(Remark why) {
+		return new Shape(Region.EMPTY, List.of(), List.of(why));
+	}
+}

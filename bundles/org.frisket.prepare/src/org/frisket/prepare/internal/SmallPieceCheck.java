@@ -1,0 +1,41 @@
+package org.frisket.prepare.internal;
+
+import java.util.function.Consumer;
+
+import org.frisket.geometry.Length;
+import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Piece;
+import org.frisket.geometry.Tolerance;
+import org.frisket.geometry.measure.Measures;
+import org.frisket.model.OperationKind;
+import org.frisket.prepare.Finding;
+import org.frisket.prepare.PreparedElement;
+import org.frisket.prepare.PreparedJob;
+import org.frisket.prepare.Severity;
+import org.frisket.prepare.checks.Check;
+import org.frisket.prepare.checks.Limits;
+
+/** A piece shorter than can be held while it is cut and picked afterwards. */
+public final class SmallPieceCheck implements Check {
+
+	@Override
+	public void check(PreparedJob job, Limits limits, Tolerance tolerance, Monitor monitor,
+			Consumer<Finding> findings) {
+		job.elements().filter(element -> element.has(OperationKind.CUT)).forEach(element -> {
+			monitor.check();
+			check(element, limits.smallestPiece(), tolerance, findings);
+		});
+	}
+
+	private static void check(PreparedElement element, double limit, Tolerance tolerance, Consumer<Finding> findings) {
+		for (Piece piece : element.region().pieces()) {
+			double length = Measures.smallestBox(piece, tolerance).wide();
+			if (length < limit) {
+				findings.accept(Finding.measured("piece-too-small", Severity.CAUTION, element.element().getId(),
+						piece.bounds().centre(), length, limit,
+						"A piece is only %s long.".formatted(Length.text(length, 2)),
+						"Set it larger, join it to its neighbour, or leave it out."));
+			}
+		}
+	}
+}

@@ -1,0 +1,39 @@
+package org.frisket.prepare.internal;
+
+import java.util.function.Consumer;
+
+import org.frisket.geometry.Length;
+import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Tolerance;
+import org.frisket.geometry.measure.LocalThickness;
+import org.frisket.geometry.measure.ThinPlace;
+import org.frisket.model.OperationKind;
+import org.frisket.prepare.Finding;
+import org.frisket.prepare.PreparedElement;
+import org.frisket.prepare.PreparedJob;
+import org.frisket.prepare.Severity;
+import org.frisket.prepare.checks.Check;
+import org.frisket.prepare.checks.Limits;
+
+/** A stroke thinner than stock and blade allow, by true local thickness. */
+public final class ThinStrokeCheck implements Check {
+
+	@Override
+	public void check(PreparedJob job, Limits limits, Tolerance tolerance, Monitor monitor,
+			Consumer<Finding> findings) {
+		job.elements().filter(element -> element.has(OperationKind.CUT)).forEach(element -> {
+			monitor.check();
+			check(element, limits.thinnestStroke(), tolerance, monitor, findings);
+		});
+	}
+
+	private static void check(PreparedElement element, double limit, Tolerance tolerance, Monitor monitor,
+			Consumer<Finding> findings) {
+		for (ThinPlace thin : LocalThickness.thinnerThan(element.region(), limit, tolerance, monitor)) {
+			findings.accept(Finding.measured("stroke-too-thin", Severity.CAUTION, element.element().getId(),
+					thin.place(), thin.thickness(), limit,
+					"A stroke is only %s wide.".formatted(Length.text(thin.thickness(), 2)),
+					"Set it larger, choose a heavier typeface, or a thinner stock."));
+		}
+	}
+}

@@ -1,0 +1,70 @@
+package org.frisket.prepare.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Point;
+import org.frisket.geometry.Region;
+import org.frisket.geometry.Tolerance;
+import org.frisket.geometry.clean.FillRule;
+import org.frisket.geometry.clean.OutlineCleaner;
+import org.frisket.model.Wording;
+import org.frisket.prepare.Severity;
+import org.frisket.typography.Alignment;
+import org.frisket.typography.FontFace;
+import org.frisket.typography.Joiner;
+import org.frisket.typography.MissingGlyph;
+import org.frisket.typography.SetText;
+import org.frisket.typography.Setting;
+import org.frisket.typography.TextSetter;
+
+/** A wording to one clean region: set, joined if asked, united. */
+final class WordingStep {
+
+	private WordingStep() {
+	}
+
+	static Shape shape(Wording wording, FontFace face, List<Shape.Remark> fontRemarks, Tolerance tolerance,
+			Monitor monitor) {
+		List<Shape.Remark> remarks = new ArrayList<>(fontRemarks);
+		SetText text = TextSetter.set(wording.getText(), face, setting(wording), monitor);
+		for (MissingGlyph missing : text.missing()) {
+			remarks.add(missing(missing, face));
+		}
+		if (wording.isJoined()) {
+			text = Joiner.join(text, wording.getTouch(), tolerance, monitor).text();
+		}
+		Region region = new OutlineCleaner().clean(text.outline(), FillRule.NON_ZERO, tolerance, monitor).region();
+		if (wording.isJoined()) {
+			for (Words.LoosePiece loose : Words.loosePieces(text, region)) {
+				remarks.add(loosePiece(loose));
+			}
+		}
+		return new Shape(region, List.of(), remarks);
+	}
+
+	private static Setting setting(Wording wording) {
+		Alignment alignment = switch (wording.getAlignment()) {
+		case LEFT -> Alignment.LEFT;
+		case CENTRE -> Alignment.CENTRE;
+		case RIGHT -> Alignment.RIGHT;
+		};
+		return Setting.ofCapHeight(wording.getHeight()).withLineSpacing(wording.getLineSpacing() / Setting.LINE_DISTANCE)
+				.withTracking(wording.getTracking()).withAlignment(alignment).withKerning(wording.isKerning())
+				.withLigatures(wording.isLigatures());
+	}
+
+	private static Shape.Remark missing(MissingGlyph missing, FontFace face) {
+		return new Shape.Remark("glyph-missing", Severity.BLOCKING, Point.ORIGIN,
+				"%s has no glyph for %s, character %d of the wording.".formatted(face.fullName(), missing.label(),
+						missing.index() + 1),
+				"Choose a font that has it, or change the wording.");
+	}
+
+	private static Shape.Remark loosePiece(Words.LoosePiece loose) {
+		return new Shape.Remark("loose-piece", Severity.CAUTION, loose.place(),
+				"Part of “%s” is a separate piece of the word.".formatted(loose.letter()),
+				"Tie it to its letter with a bar, or place it by hand after cutting.");
+	}
+}

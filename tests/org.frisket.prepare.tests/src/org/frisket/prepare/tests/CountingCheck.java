@@ -1,0 +1,22 @@
+package org.frisket.prepare.tests;
+
+import java.util.function.Consumer;
+
+import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Tolerance;
+import org.frisket.prepare.Finding;
+import org.frisket.prepare.PreparedJob;
+import org.frisket.prepare.Severity;
+import org.frisket.prepare.checks.Check;
+import org.frisket.prepare.checks.Limits;
+
+/** A check from another bundle: notes every element. */
+public final class CountingCheck implements Check {
+
+	@Override
+	public void check(PreparedJob job, Limits limits, Tolerance tolerance, Monitor monitor,
+			Consumer<Finding> findings) {
+		job.elements().forEach(element -> findings.accept(Finding.plain("seen", Severity.NOTE,
+				element.element().getId(), element.bounds().centre(), "Seen.", "None needed.")));
+	}
+}
