@@ -1,0 +1,61 @@
+package org.frisket.export.png;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+
+import org.frisket.export.Exporter;
+import org.frisket.export.Option;
+import org.frisket.export.OptionValues;
+import org.frisket.geometry.Bounds;
+import org.frisket.geometry.Monitor;
+import org.frisket.prepare.PreparedJob;
+import org.frisket.prepare.PreparedLayer;
+
+/** Paints a proof at a stated resolution. */
+public final class PngExporter implements Exporter {
+
+	private static final Option DPI = Option.count("dpi", "pixels to the inch", 150, 10, 1200);
+	private static final Option MARGIN = Option.length("margin", "free space around the drawing", "10mm", 0, 1000);
+	/** 400 MB of pixels; larger proofs are a slip of the finger. */
+	private static final long MOST_PIXELS = 100_000_000L;
+
+	@Override
+	public List<Option> options() {
+		return List.of(DPI, MARGIN);
+	}
+
+	@Override
+	public void export(PreparedJob job, OptionValues options, Monitor monitor, OutputStream out) throws IOException {
+		int dpi = options.count(DPI);
+		Bounds drawing = job.layers().stream().filter(layer -> layer.layer().isVisible()).map(PreparedLayer::bounds)
+				.reduce(Bounds.EMPTY, Bounds::with);
+		if (drawing.isEmpty()) {
+			drawing = new Bounds(0, 0, 0, 0);
+		}
+		Caption caption = Caption.of(job.job());
+		double margin = options.length(MARGIN);
+		double width = Math.max(drawing.width(), caption.width()) + 2 * margin;
+		double height = drawing.height() + 2 * margin + caption.height();
+		double scale = dpi / 25.4;
+		long wide = (long) Math.ceil(width * scale);
+		long high = (long) Math.ceil(height * scale);
+		if (wide * high > MOST_PIXELS) {
+			throw new IOException("%d by %d pixels are too many for a proof; choose fewer dpi".formatted(wide, high));
+		}
+		BufferedImage image = new BufferedImage((int) wide, (int) high, BufferedImage.TYPE_INT_RGB);
+		try (ProofPainter painter = new ProofPainter(image, scale)) {
+			painter.at(margin - drawing.minX(), margin - drawing.minY());
+			for (PreparedLayer layer : job.layers()) {
+				monitor.check();
+				if (layer.layer().isVisible()) {
+					painter.layer(layer);
+				}
+			}
+			painter.at(margin, drawing.height() + 2 * margin);
+			caption.paint(painter);
+		}
+		Png.write(image, dpi, out);
+	}
+}

@@ -1,0 +1,142 @@
+package org.frisket.export.png;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.util.List;
+import java.util.regex.Pattern;
+
+import org.frisket.export.OperationInk;
+import org.frisket.geometry.Contour;
+import org.frisket.geometry.Cubic;
+import org.frisket.geometry.Segment;
+import org.frisket.model.Operation;
+import org.frisket.model.OperationKind;
+import org.frisket.prepare.PreparedElement;
+import org.frisket.prepare.PreparedLayer;
+
+/** Paints in millimetres on an image. */
+final class ProofPainter implements AutoCloseable {
+
+	static final Color INK = new Color(0x33, 0x33, 0x33);
+	private static final Color PAPER = Color.WHITE;
+	private static final Pattern COLOUR = Pattern.compile("#[0-9a-fA-F]{6}");
+	private static final double HATCH_STEP = 2;
+
+	private final Graphics2D graphics;
+	private final AffineTransform millimetres;
+
+	ProofPainter(BufferedImage image, double pixelsPerMm) {
+		graphics = image.createGraphics();
+		graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+		graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+		graphics.setColor(PAPER);
+		graphics.fillRect(0, 0, image.getWidth(), image.getHeight());
+		millimetres = AffineTransform.getScaleInstance(pixelsPerMm, pixelsPerMm);
+	}
+
+	/** Puts the origin of what follows at this place of the page. */
+	void at(double x, double y) {
+		AffineTransform transform = new AffineTransform(millimetres);
+		transform.translate(x, y);
+		graphics.setTransform(transform);
+	}
+
+	void layer(PreparedLayer layer) {
+		for (PreparedElement element : layer.elements()) {
+			Path2D region = path(element.region().contours());
+			Path2D lines = path(element.lines());
+			String colour = layer.layer().getColour();
+			boolean part = element.has(OperationKind.CUT) || element.has(OperationKind.KISS_CUT);
+			if (part && colour != null && COLOUR.matcher(colour).matches()) {
+				fill(region, Color.decode(colour));
+			}
+			for (Operation operation : element.element().getOperations()) {
+				if (operation.getKind() == OperationKind.PRINT) {
+					hatch(region);
+				}
+				stroke(region, operation.getKind());
+				stroke(lines, operation.getKind());
+			}
+		}
+	}
+
+	void fill(Shape shape, Color colour) {
+		graphics.setColor(colour);
+		graphics.fill(shape);
+	}
+
+	private void stroke(Shape shape, OperationKind kind) {
+		OperationInk ink = OperationInk.of(kind);
+		graphics.setColor(Color.decode(ink.colour()));
+		if (kind == OperationKind.DRAW) {
+			// a thin double line: the border of a line
+			BasicStroke middle = new BasicStroke((float) (4 * ink.width()), BasicStroke.CAP_BUTT,
+					BasicStroke.JOIN_ROUND);
+			graphics.setStroke(new BasicStroke((float) ink.width()));
+			graphics.draw(middle.createStrokedShape(shape));
+			return;
+		}
+		graphics.setStroke(new BasicStroke((float) ink.width(), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1,
+				pattern(ink), 0));
+		graphics.draw(shape);
+	}
+
+	private static float[] pattern(OperationInk ink) {
+		if (ink.pattern().isEmpty()) {
+			return null;
+		}
+		float[] lengths = new float[ink.pattern().size()];
+		for (int i = 0; i < lengths.length; i++) {
+			lengths[i] = ink.pattern().get(i).floatValue();
+		}
+		return lengths;
+	}
+
+	private void hatch(Shape area) {
+		OperationInk ink = OperationInk.of(OperationKind.PRINT);
+		Shape before = graphics.getClip();
+		graphics.clip(area);
+		graphics.setColor(Color.decode(ink.colour()));
+		graphics.setStroke(new BasicStroke((float) ink.width()));
+		Rectangle2D box = area.getBounds2D();
+		for (double x = box.getMinX() - box.getHeight(); x < box.getMaxX(); x += HATCH_STEP) {
+			graphics.draw(new Line2D.Double(x, box.getMaxY(), x + box.getHeight(), box.getMinY()));
+		}
+		graphics.setClip(before);
+	}
+
+	static Path2D path(List<Contour> contours) {
+		Path2D path = new Path2D.Double(Path2D.WIND_NON_ZERO);
+		for (Contour contour : contours) {
+			if (contour.isEmpty()) {
+				continue;
+			}
+			path.moveTo(contour.start().x(), contour.start().y());
+			for (Segment segment : contour.segments()) {
+				if (segment instanceof Cubic c) {
+					path.curveTo(c.control1().x(), c.control1().y(), c.control2().x(), c.control2().y(), c.end().x(),
+							c.end().y());
+				} else {
+					path.lineTo(segment.end().x(), segment.end().y());
+				}
+			}
+			if (contour.isClosed()) {
+				path.closePath();
+			}
+		}
+		return path;
+	}
+
+	@Override
+	public void close() {
+		graphics.dispose();
+	}
+}

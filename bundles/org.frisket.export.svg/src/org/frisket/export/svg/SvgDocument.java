@@ -1,0 +1,176 @@
+package org.frisket.export.svg;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+import org.frisket.export.OperationInk;
+import org.frisket.export.OptionValues;
+import org.frisket.geometry.Bounds;
+import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Outline;
+import org.frisket.geometry.PathData;
+import org.frisket.geometry.Transform;
+import org.frisket.model.Layer;
+import org.frisket.model.Operation;
+import org.frisket.model.OperationKind;
+import org.frisket.prepare.PreparedElement;
+import org.frisket.prepare.PreparedJob;
+import org.frisket.prepare.PreparedLayer;
+
+/** One SVG document; user units are millimetres. */
+final class SvgDocument {
+
+	private static final String HATCH = "print-hatch";
+	/** Anything else in a job's colour could be a reference to elsewhere. */
+	private static final Pattern COLOUR = Pattern.compile("#[0-9a-fA-F]{6}");
+
+	private final PreparedJob job;
+	private final int decimals;
+	private final boolean filled;
+	private final double width;
+	private final double height;
+	private final Transform toPage;
+	private final StringBuilder text = new StringBuilder(1 << 16);
+
+	SvgDocument(PreparedJob job, OptionValues options) {
+		this.job = job;
+		decimals = options.count(SvgExporter.DECIMALS);
+		filled = options.text(SvgExporter.FILL).equals("layer");
+		Bounds drawing = visibleBounds(job);
+		Bounds page = (drawing.isEmpty() ? new Bounds(0, 0, 0, 0) : drawing).grown(options.length(SvgExporter.MARGIN));
+		width = roundedUp(page.width());
+		height = roundedUp(page.height());
+		toPage = Transform.translation(-page.minX(), -page.minY());
+	}
+
+	private static Bounds visibleBounds(PreparedJob job) {
+		return job.layers().stream().filter(layer -> layer.layer().isVisible()).map(PreparedLayer::bounds)
+				.reduce(Bounds.EMPTY, Bounds::with);
+	}
+
+	/** To a tenth of a millimetre, and never to nothing, which SVG does not draw. */
+	private static double roundedUp(double length) {
+		return Math.max(1, Math.ceil(length * 10 - 1e-9) / 10);
+	}
+
+	String text(Monitor monitor) {
+		text.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
+		text.append("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"").append(number(width))
+				.append("mm\" height=\"").append(number(height)).append("mm\" viewBox=\"0 0 ").append(number(width))
+				.append(' ').append(number(height)).append("\">\n");
+		if (job.job().getTitle() != null) {
+			text.append("\t<title>").append(escaped(job.job().getTitle())).append("</title>\n");
+		}
+		if (prints()) {
+			hatch();
+		}
+		int done = 0;
+		for (PreparedLayer layer : job.layers()) {
+			monitor.check();
+			monitor.worked((double) done++ / job.layers().size());
+			if (layer.layer().isVisible()) {
+				layer(layer);
+			}
+		}
+		return text.append("</svg>\n").toString();
+	}
+
+	private boolean prints() {
+		return job.elements().anyMatch(element -> element.has(OperationKind.PRINT));
+	}
+
+	private void hatch() {
+		OperationInk ink = OperationInk.of(OperationKind.PRINT);
+		text.append("\t<defs>\n\t\t<pattern id=\"").append(HATCH)
+				.append("\" width=\"2\" height=\"2\" patternUnits=\"userSpaceOnUse\">\n")
+				.append("\t\t\t<path d=\"M0 2L2 0\" fill=\"none\" stroke=\"").append(ink.colour())
+				.append("\" stroke-width=\"").append(number(ink.width())).append("\"/>\n\t\t</pattern>\n\t</defs>\n");
+	}
+
+	private void layer(PreparedLayer prepared) {
+		Layer layer = prepared.layer();
+		text.append("\t<g id=\"").append(escaped(layer.getId())).append("\" data-layer=\"")
+				.append(escaped(layer.getName())).append('"');
+		if (layer.getStock() != null) {
+			text.append(" data-stock=\"").append(escaped(layer.getStock())).append('"');
+		}
+		text.append(">\n\t\t<title>").append(escaped(layer.getName())).append("</title>\n");
+		for (PreparedElement element : prepared.elements()) {
+			Set<OperationKind> operations = element.element().getOperations().stream().map(Operation::getKind)
+					.collect(Collectors.toCollection(LinkedHashSet::new));
+			for (OperationKind operation : operations) {
+				element(element, operation, operations.size() > 1, fill(layer, operation));
+			}
+		}
+		text.append("\t</g>\n");
+	}
+
+	private String fill(Layer layer, OperationKind operation) {
+		return switch (operation) {
+		case PRINT -> "url(#" + HATCH + ")";
+		case CUT, KISS_CUT -> filled && layer.getColour() != null && COLOUR.matcher(layer.getColour()).matches()
+				? layer.getColour()
+				: "none";
+		case CREASE, PERFORATE, DRAW -> "none";
+		};
+	}
+
+	private void element(PreparedElement element, OperationKind operation, boolean several, String fill) {
+		String id = element.element().getId() + (several ? "-" + OperationInk.word(operation) : "");
+		if (!element.region().isEmpty()) {
+			path(id, element.element().getName(), operation, fill, element.region().transformed(toPage).toOutline());
+		}
+		if (!element.lines().isEmpty()) {
+			path(id + "-lines", element.element().getName(), operation, "none",
+					new Outline(element.lines()).transformed(toPage));
+		}
+	}
+
+	private void path(String id, String name, OperationKind operation, String fill, Outline outline) {
+		OperationInk ink = OperationInk.of(operation);
+		text.append("\t\t<path id=\"").append(escaped(id)).append("\" data-operation=\"")
+				.append(OperationInk.word(operation)).append('"');
+		if (name != null) {
+			text.append(" data-name=\"").append(escaped(name)).append('"');
+		}
+		text.append(" fill=\"").append(escaped(fill)).append("\" stroke=\"").append(ink.colour())
+				.append("\" stroke-width=\"").append(number(ink.width())).append('"');
+		if (!ink.pattern().isEmpty()) {
+			text.append(" stroke-dasharray=\"").append(dashes(ink.pattern())).append('"');
+		}
+		text.append(" d=\"").append(PathData.format(outline, decimals)).append("\"/>\n");
+	}
+
+	private String dashes(List<Double> pattern) {
+		return pattern.stream().map(this::number).collect(Collectors.joining(" "));
+	}
+
+	private String number(double value) {
+		BigDecimal rounded = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN).stripTrailingZeros();
+		return rounded.signum() == 0 ? "0" : rounded.toPlainString();
+	}
+
+	/** For attribute values and text; what XML 1.0 cannot hold becomes a space. */
+	private static String escaped(String raw) {
+		StringBuilder safe = new StringBuilder(raw.length());
+		raw.codePoints().forEach(c -> {
+			switch (c) {
+			case '&' -> safe.append("&amp;");
+			case '<' -> safe.append("&lt;");
+			case '>' -> safe.append("&gt;");
+			case '"' -> safe.append("&quot;");
+			case '\n', '\r', '\t' -> safe.append(' ');
+			default -> {
+				boolean allowed = c >= 0x20 && c < 0xD800 || c > 0xDFFF && c < 0xFFFE || c > 0xFFFF;
+				safe.appendCodePoint(allowed ? c : ' ');
+			}
+			}
+		});
+		return safe.toString();
+	}
+}

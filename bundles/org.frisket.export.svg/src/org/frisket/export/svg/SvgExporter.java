@@ -1,0 +1,32 @@
+package org.frisket.export.svg;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+import org.frisket.export.Exporter;
+import org.frisket.export.Option;
+import org.frisket.export.OptionValues;
+import org.frisket.geometry.Monitor;
+import org.frisket.prepare.PreparedJob;
+
+/** Writes SVG 1.1 that is also valid SVG 2. */
+public final class SvgExporter implements Exporter {
+
+	static final Option MARGIN = Option.length("margin", "free space around the drawing", "5mm", 0, 1000);
+	static final Option DECIMALS = Option.count("decimals", "decimal places of coordinates in mm", 3, 1, 6);
+	static final Option FILL = Option.choice("fill", "areas in the colour of their layer, or lines alone", "layer",
+			"none");
+
+	@Override
+	public List<Option> options() {
+		return List.of(MARGIN, DECIMALS, FILL);
+	}
+
+	@Override
+	public void export(PreparedJob job, OptionValues options, Monitor monitor, OutputStream out) throws IOException {
+		String document = new SvgDocument(job, options).text(monitor);
+		out.write(document.getBytes(StandardCharsets.UTF_8));
+	}
+}

@@ -1,0 +1,98 @@
+package org.frisket.export;
+
+import java.util.List;
+import java.util.regex.Pattern;
+
+import org.frisket.geometry.Length;
+
+/**
+ * One option of an exporter, described so that a form, a command-line flag, a preset and a help page can be made of it.
+ *
+ * @param name        of the command-line flag and in presets: lower case, words joined by hyphens
+ * @param description what it does, half a sentence, for people
+ * @param kind        of its values
+ * @param initial     the default, as text
+ * @param least       the least value of a length (mm) or count
+ * @param most        the greatest value of a length (mm) or count
+ * @param choices     what a choice offers; empty for other kinds
+ */
+public record Option(String name, String description, Kind kind, String initial, double least, double most,
+		List<String> choices) {
+
+	/** What values an option takes. */
+	public enum Kind {
+		/** A length with its unit. */
+		LENGTH,
+		/** A whole number. */
+		COUNT,
+		/** One of some words. */
+		CHOICE,
+		/** Free text. */
+		TEXT
+	}
+
+	private static final Pattern NAME = Pattern.compile("[a-z]+(-[a-z]+)*");
+
+	public Option {
+		choices = List.copyOf(choices);
+		if (!NAME.matcher(name).matches()) {
+			throw new IllegalArgumentException("an option cannot be named “" + name + "”");
+		}
+	}
+
+	public static Option length(String name, String description, String initial, double leastMm, double mostMm) {
+		return new Option(name, description, Kind.LENGTH, initial, leastMm, mostMm, List.of());
+	}
+
+	public static Option count(String name, String description, int initial, int least, int most) {
+		return new Option(name, description, Kind.COUNT, Integer.toString(initial), least, most, List.of());
+	}
+
+	/** The first choice is the default. */
+	public static Option choice(String name, String description, String... choices) {
+		return new Option(name, description, Kind.CHOICE, choices[0], 0, 0, List.of(choices));
+	}
+
+	public static Option text(String name, String description, String initial) {
+		return new Option(name, description, Kind.TEXT, initial, 0, 0, List.of());
+	}
+
+	/**
+	 * The value a text stands for: Double (mm), Integer or String.
+	 *
+	 * @throws IllegalArgumentException if the text is no value of this option; the message names it and the reason
+	 */
+	Object parse(String text) {
+		try {
+			return switch (kind) {
+			case LENGTH -> inRange(Length.parse(text), text, " mm");
+			case COUNT -> (int) inRange(Integer.parseInt(text.strip()), text, "");
+			case CHOICE -> oneOf(text);
+			case TEXT -> text;
+			};
+		} catch (NumberFormatException e) {
+			throw new IllegalArgumentException(name + ": “" + text + "” is not a whole number", e);
+		} catch (IllegalArgumentException e) {
+			throw new IllegalArgumentException(name + ": " + e.getMessage(), e);
+		}
+	}
+
+	private double inRange(double value, String text, String unit) {
+		if (value < least || value > most) {
+			throw new IllegalArgumentException(
+					"“%s” is not between %s%s and %s%s".formatted(text, plain(least), unit, plain(most), unit));
+		}
+		return value;
+	}
+
+	private static String plain(double value) {
+		return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+	}
+
+	private String oneOf(String text) {
+		if (!choices.contains(text)) {
+			throw new IllegalArgumentException("“" + text + "” is not one of " + String.join(", ", choices));
+		}
+		return text;
+	}
+}
