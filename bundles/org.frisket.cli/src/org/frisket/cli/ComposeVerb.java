@@ -1,0 +1,108 @@
+package org.frisket.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+
+import org.frisket.geometry.Tolerance;
+import org.frisket.model.Alignment;
+import org.frisket.model.Job;
+import org.frisket.model.OperationKind;
+import org.frisket.prepare.Composition;
+import org.frisket.prepare.FontLibraries;
+import org.frisket.typography.FontFace;
+import org.frisket.typography.UnknownFontException;
+import org.frisket.typography.UnreadableFontException;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Wording in, cut-ready file out. */
+@Command(name = "compose", description = "Sets wording in a typeface and writes it ready to cut, with its mats.", //
+		sortOptions = false)
+final class ComposeVerb implements Callable<Integer> {
+
+	@Spec
+	private CommandSpec spec;
+
+	@Option(names = "--text", required = true, paramLabel = "T", description = "The wording; \\n begins a new line.")
+	private String text;
+
+	@Option(names = "--font", required = true, paramLabel = "FILE|NAME", description = "A font file, or the name of a font the product or the system has.")
+	private String font;
+
+	@Option(names = "--height", required = true, paramLabel = "LENGTH", converter = Conversions.PositiveLength.class, //
+			description = "Height of a capital H, such as 40mm or 1.5in.")
+	private Double height;
+
+	@Option(names = "--touch", paramLabel = "LENGTH", converter = Conversions.PositiveLength.class, //
+			description = "Joins the letters of each word, overlapping by this much.")
+	private Double touch;
+
+	@Option(names = "--mat", paramLabel = "LENGTH", split = ",", converter = Conversions.Distance.class, //
+			description = "A mat behind the wording, this much larger; several parted by commas.")
+	private List<Double> mats = List.of();
+
+	@Option(names = "--align", paramLabel = "SIDE", description = "Of several lines: left, centre or right.", defaultValue = "left")
+	private String align;
+
+	@Option(names = "--draw", description = "Draws with the pen instead of cutting.")
+	private boolean draw;
+
+	@Option(names = "--tolerance", paramLabel = "LENGTH", defaultValue = "0.02mm", description = "Greatest deviation of curves (default ${DEFAULT-VALUE}).")
+	private Tolerance tolerance;
+
+	@Option(names = "--out", required = true, paramLabel = "FILE", description = "What to write, by its ending: .frjob or a format of frisket export; may be given several times.")
+	private List<Path> outputs;
+
+	@Option(names = "--help", usageHelp = true, description = "Shows this help.")
+	private boolean help;
+
+	@Override
+	public Integer call() throws Refusal {
+		Targets targets = Targets.of(outputs);
+		String wording = Conversions.lines(text);
+		FontFace face = face();
+		requireGlyphs(wording, face);
+		Composition composition = new Composition(wording, face, height, alignment(),
+				touch == null ? OptionalDouble.empty() : OptionalDouble.of(touch), mats,
+				draw ? OperationKind.DRAW : OperationKind.CUT);
+		Job job = composition.toJob();
+		Preparation preparation = Preparation.of(job, tolerance);
+		targets.write(job, preparation.prepared(), Map.of());
+		Report report = new Report(spec.commandLine().getOut());
+		report.summary(preparation.prepared(), outputs);
+		report.findings(preparation.findings());
+		return preparation.status();
+	}
+
+	private FontFace face() throws Refusal {
+		try {
+			return FontLibraries.installed().find(font);
+		} catch (UnknownFontException | UnreadableFontException e) {
+			throw new Refusal(e);
+		}
+	}
+
+	private static void requireGlyphs(String wording, FontFace face) throws Refusal {
+		if (wording.isBlank()) {
+			throw new Refusal("--text: there is nothing in it to set");
+		}
+		if (wording.codePoints().filter(c -> !Character.isWhitespace(c)).noneMatch(face::covers)) {
+			throw new Refusal("--text: “" + face.fullName() + "” has no glyph for any character of it");
+		}
+	}
+
+	private Alignment alignment() throws Refusal {
+		try {
+			return Alignment.valueOf(align.toUpperCase(Locale.ROOT));
+		} catch (IllegalArgumentException e) {
+			throw new Refusal("--align: “" + align + "” is not left, centre or right");
+		}
+	}
+}

@@ -1,0 +1,61 @@
+package org.frisket.cli;
+
+import org.frisket.geometry.Length;
+
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** Texts of the command line as values. */
+final class Conversions {
+
+	private Conversions() {
+	}
+
+	static double positiveLength(String text) {
+		try {
+			return Length.parsePositive(text);
+		} catch (IllegalArgumentException e) {
+			throw new TypeConversionException(e.getMessage());
+		}
+	}
+
+	/** A length above zero, in mm. */
+	static final class PositiveLength implements ITypeConverter<Double> {
+		@Override
+		public Double convert(String text) {
+			return positiveLength(text);
+		}
+	}
+
+	/** Any length but zero, in mm. */
+	static final class Distance implements ITypeConverter<Double> {
+		@Override
+		public Double convert(String text) {
+			try {
+				double mm = Length.parse(text);
+				if (mm == 0) {
+					throw new TypeConversionException("“" + text + "” is no distance");
+				}
+				return mm;
+			} catch (IllegalArgumentException e) {
+				throw new TypeConversionException(e.getMessage());
+			}
+		}
+	}
+
+	/** A text in which {@code \n} ends a line and {@code \\} is a backslash. */
+	static String lines(String text) {
+		StringBuilder plain = new StringBuilder(text.length());
+		for (int i = 0; i < text.length(); i++) {
+			char c = text.charAt(i);
+			char next = c == '\\' && i + 1 < text.length() ? text.charAt(i + 1) : 0;
+			if (next == 'n' || next == '\\') {
+				plain.append(next == 'n' ? '\n' : '\\');
+				i++;
+			} else {
+				plain.append(c);
+			}
+		}
+		return plain.toString();
+	}
+}

@@ -1,0 +1,37 @@
+package org.frisket.cli;
+
+import java.util.List;
+import java.util.Locale;
+
+import org.frisket.prepare.Finding;
+
+import com.google.gson.GsonBuilder;
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+
+/** Findings for machines: an object with one array, {@code findings}. */
+final class FindingsJson {
+
+	private FindingsJson() {
+	}
+
+	static String text(List<Finding> findings) {
+		JsonArray array = new JsonArray();
+		for (Finding finding : findings) {
+			JsonObject object = new JsonObject();
+			object.addProperty("id", finding.id());
+			object.addProperty("severity", finding.severity().name().toLowerCase(Locale.ROOT));
+			object.addProperty("element", finding.element());
+			object.addProperty("x", finding.place().x());
+			object.addProperty("y", finding.place().y());
+			finding.measured().ifPresent(value -> object.addProperty("measured", value));
+			finding.limit().ifPresent(value -> object.addProperty("limit", value));
+			object.addProperty("message", finding.message());
+			object.addProperty("cure", finding.cure());
+			array.add(object);
+		}
+		JsonObject root = new JsonObject();
+		root.add("findings", array);
+		return new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().create().toJson(root);
+	}
+}

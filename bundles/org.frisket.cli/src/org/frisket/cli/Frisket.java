@@ -1,0 +1,66 @@
+package org.frisket.cli;
+
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+
+import org.frisket.geometry.Tolerance;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** {@code frisket VERB}: the root of the verbs. */
+@Command(name = "frisket", description = "Carries a studio's job from wording to cut-ready sheets.", //
+		synopsisSubcommandLabel = "VERB", subcommands = { ComposeVerb.class, InspectVerb.class, ExportVerb.class }, //
+		footer = { "", "Exit status: 0 done; 1 done, but blocking findings remain; 2 wrong use or unreadable input." })
+public final class Frisket implements Runnable {
+
+	/** Done. */
+	static final int DONE = 0;
+	/** Done, but blocking findings remain. */
+	static final int BLOCKED = 1;
+	/** Wrong use or unreadable input; nothing was written. */
+	static final int REFUSED = 2;
+
+	@Spec
+	private CommandSpec spec;
+
+	@CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this help.")
+	private boolean help;
+
+	private Frisket() {
+	}
+
+	/** Runs one command line and answers its exit status. Nothing is thrown and the process is not ended. */
+	public static int run(String[] arguments, PrintStream out, PrintStream err) {
+		PrintWriter answers = new PrintWriter(out, true, StandardCharsets.UTF_8);
+		PrintWriter complaints = new PrintWriter(err, true, StandardCharsets.UTF_8);
+		CommandLine line = new CommandLine(new Frisket());
+		line.setOut(answers).setErr(complaints);
+		line.setUsageHelpAutoWidth(true);
+		line.registerConverter(Tolerance.class, text -> new Tolerance(Conversions.positiveLength(text)));
+		line.setParameterExceptionHandler((e, args) -> refuse(e.getCommandLine(), e.getMessage() + " (see "
+				+ e.getCommandLine().getCommandSpec().qualifiedName() + " --help)"));
+		line.setExecutionExceptionHandler((e, commandLine, result) -> refuse(commandLine, reason(e)));
+		return line.execute(arguments);
+	}
+
+	private static int refuse(CommandLine verb, String message) {
+		verb.getErr().println(verb.getCommandSpec().qualifiedName() + ": " + message.lines().findFirst().orElse(""));
+		return REFUSED;
+	}
+
+	private static String reason(Exception e) {
+		return e instanceof Refusal ? e.getMessage()
+				: "this is a mistake of the program, please report it: " + e + " at " + e.getStackTrace()[0];
+	}
+
+	@Override
+	public void run() {
+		throw new ParameterException(spec.commandLine(), "say what to do: "
+				+ String.join(", ", spec.subcommands().keySet()));
+	}
+}

@@ -1,0 +1,51 @@
+package org.frisket.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+
+import org.frisket.geometry.Bounds;
+import org.frisket.geometry.Length;
+import org.frisket.prepare.Finding;
+import org.frisket.prepare.PreparedElement;
+import org.frisket.prepare.PreparedJob;
+
+/** What a verb says on success: one fact a line. */
+final class Report {
+
+	private final PrintWriter out;
+
+	Report(PrintWriter out) {
+		this.out = out;
+	}
+
+	void summary(PreparedJob job, List<Path> written) {
+		job.elements().forEach(this::element);
+		written.forEach(file -> out.println("wrote " + file));
+	}
+
+	private void element(PreparedElement element) {
+		Bounds bounds = element.bounds();
+		out.printf(Locale.ROOT, "%s: %s × %s, %d pieces, %d nodes%n", element.element().getName(),
+				Length.text(bounds.width(), 2), Length.text(bounds.height(), 2), element.region().pieces().size(),
+				element.region().nodeCount());
+	}
+
+	/** One finding a line: severity, kind, element, place, values, what is wrong, what helps. */
+	void findings(List<Finding> findings) {
+		for (Finding finding : findings) {
+			out.printf(Locale.ROOT, "%s %s %s at %.2f,%.2f mm%s: %s %s%n",
+					finding.severity().name().toLowerCase(Locale.ROOT), finding.id(), finding.element(),
+					finding.place().x(), finding.place().y(), values(finding), finding.message(), finding.cure());
+		}
+	}
+
+	private static String values(Finding finding) {
+		if (finding.measured().isEmpty()) {
+			return "";
+		}
+		return String.format(Locale.ROOT, " (%.3f mm, limit %.3f mm)", finding.measured().getAsDouble(),
+				finding.limit().orElse(0));
+	}
+}

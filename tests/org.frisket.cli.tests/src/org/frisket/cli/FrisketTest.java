@@ -1,0 +1,259 @@
+package org.frisket.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+
+import org.frisket.model.Job;
+import org.frisket.model.JobFile;
+import org.frisket.model.Jobs;
+import org.frisket.model.Mat;
+import org.frisket.model.OperationKind;
+import org.frisket.model.Wording;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+
+class FrisketTest {
+
+	@TempDir
+	private Path folder;
+
+	private record Answer(int status, String out, String err) {
+	}
+
+	private static Answer frisket(String... arguments) {
+		ByteArrayOutputStream out = new ByteArrayOutputStream();
+		ByteArrayOutputStream err = new ByteArrayOutputStream();
+		int status = Frisket.run(arguments, new PrintStream(out, true, StandardCharsets.UTF_8),
+				new PrintStream(err, true, StandardCharsets.UTF_8));
+		return new Answer(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+	}
+
+	private Answer compose(String file, String... more) {
+		List<String> arguments = new ArrayList<>(List.of("compose", "--text", "Harbour Lane", "--font",
+				"Liberation Serif", "--height", "40mm", "--out", folder.resolve(file).toString()));
+		arguments.addAll(Arrays.asList(more));
+		return frisket(arguments.toArray(String[]::new));
+	}
+
+	private List<String> files() throws IOException {
+		try (Stream<Path> files = Files.list(folder)) {
+			return files.map(path -> path.getFileName().toString()).sorted().toList();
+		}
+	}
+
+	private void assertRefused(Answer answer, String... words) throws IOException {
+		assertEquals(2, answer.status(), answer.toString());
+		assertEquals("", answer.out());
+		assertEquals(1, answer.err().lines().count(), answer.err());
+		for (String word : words) {
+			assertTrue(answer.err().contains(word), answer.err());
+		}
+		assertFalse(answer.err().contains("mistake of the program"), answer.err());
+		assertEquals(List.of(), files());
+	}
+
+	@Test
+	void composeWritesTheJobWithItsDecisions() throws Exception {
+		Answer answer = compose("x.frjob", "--touch", "0.3mm", "--mat", "3mm,6mm");
+		assertEquals(0, answer.status(), answer.toString());
+		Job job = JobFile.load(folder.resolve("x.frjob"));
+		assertEquals(3, job.getLayers().size());
+		Wording wording = (Wording) job.getLayers().get(2).getElements().get(0);
+		assertEquals("Harbour Lane", wording.getText());
+		assertEquals(40, wording.getHeight());
+		assertTrue(wording.isJoined());
+		assertEquals(0.3, wording.getTouch());
+		assertEquals("Liberation Serif", wording.getFont().getName());
+		assertEquals(64, wording.getFont().getDigest().length());
+		Mat mat = (Mat) job.getLayers().get(0).getElements().get(0);
+		assertEquals(6, mat.getDistance());
+		assertEquals(List.of(wording), mat.getBehind());
+	}
+
+	@Test
+	void composeWritesSeveralFilesAtOnce() throws Exception {
+		assertEquals(0, compose("x.svg", "--out", folder.resolve("x.png").toString()).status());
+		assertEquals(List.of("x.png", "x.svg"), files());
+		assertTrue(Files.readString(folder.resolve("x.svg")).contains("data-operation=\"cut\""));
+	}
+
+	@Test
+	void composeIsDeterministic() throws Exception {
+		compose("a.svg", "--touch", "0.3mm", "--mat", "3mm,6mm");
+		compose("b.svg", "--touch", "0.3mm", "--mat", "3mm,6mm");
+		assertArrayEquals(Files.readAllBytes(folder.resolve("a.svg")), Files.readAllBytes(folder.resolve("b.svg")));
+	}
+
+	@Test
+	void jobAndDrawingOfOneCompositionAgree() throws Exception {
+		compose("x.frjob", "--mat", "3mm");
+		compose("direct.svg", "--mat", "3mm");
+		Answer answer = frisket("export", folder.resolve("x.frjob").toString(), "--out",
+				folder.resolve("later.svg").toString());
+		assertEquals(0, answer.status(), answer.toString());
+		assertArrayEquals(Files.readAllBytes(folder.resolve("direct.svg")),
+				Files.readAllBytes(folder.resolve("later.svg")));
+	}
+
+	@Test
+	void inchesAndPointsAreLengthsToo() throws Exception {
+		assertEquals(0, frisket("compose", "--text", "H", "--font", "DejaVu Sans", "--height", "1in", "--out",
+				folder.resolve("x.frjob").toString()).status());
+		Wording wording = (Wording) Jobs.elements(JobFile.load(folder.resolve("x.frjob"))).get(0);
+		assertEquals(25.4, wording.getHeight(), 1e-12);
+	}
+
+	@Test
+	void backslashNBeginsALine() throws Exception {
+		assertEquals(0, frisket("compose", "--text", "Harbour\\nLane", "--font", "DejaVu Sans", "--height", "40mm",
+				"--align", "centre", "--out", folder.resolve("x.frjob").toString()).status());
+		Wording wording = (Wording) Jobs.elements(JobFile.load(folder.resolve("x.frjob"))).get(0);
+		assertEquals("Harbour\nLane", wording.getText());
+	}
+
+	@Test
+	void drawnWordingIsOnlyDrawn() throws Exception {
+		compose("x.frjob", "--draw", "--mat", "3mm");
+		Jobs.elements(JobFile.load(folder.resolve("x.frjob"))).forEach(element -> assertEquals(
+				List.of(OperationKind.DRAW), element.getOperations().stream().map(o -> o.getKind()).toList()));
+	}
+
+	@Test
+	void blockingFindingsAreStatusOneAndTheFileIsWritten() throws Exception {
+		Answer answer = frisket("compose", "--text", "A\uA66E", "--font", "DejaVu Sans Mono", "--height", "40mm",
+				"--out", folder.resolve("x.svg").toString());
+		assertEquals(1, answer.status(), answer.toString());
+		assertTrue(answer.out().contains("blocking glyph-missing"), answer.out());
+		assertEquals(List.of("x.svg"), files());
+	}
+
+	@Test
+	void lengthsThatAreNoneAreRefused() throws Exception {
+		for (String height : List.of("40", "0mm", "-3mm", "tall", "NaNmm", "1e400mm", "40 furlongs", "")) {
+			assertRefused(frisket("compose", "--text", "H", "--font", "DejaVu Sans", "--height", height, "--out",
+					folder.resolve("x.svg").toString()), "--height");
+		}
+		assertRefused(compose("x.svg", "--touch", "0.3"), "--touch", "unit");
+		assertRefused(compose("x.svg", "--mat", "3mm,6"), "--mat", "“6”");
+		assertRefused(compose("x.svg", "--mat", "0mm"), "--mat");
+		assertRefused(compose("x.svg", "--tolerance", "0mm"), "--tolerance");
+	}
+
+	@Test
+	void fontsThatAreNoneAreRefused() throws Exception {
+		Path broken = Files.write(Files.createTempFile("frisket", ".ttf"), new byte[1000]);
+		try {
+			for (String font : List.of("/no/such/font.ttf", "Harbour Lane Grotesk", broken.toString(), "/")) {
+				assertRefused(frisket("compose", "--text", "H", "--font", font, "--height", "40mm", "--out",
+						folder.resolve("x.svg").toString()), font);
+			}
+		} finally {
+			Files.delete(broken);
+		}
+	}
+
+	@Test
+	void textWithoutAnyGlyphIsRefused() throws Exception {
+		for (String text : List.of("", "  ", "\uA66E\uA66E", "\\n")) {
+			assertRefused(frisket("compose", "--text", text, "--font", "Liberation Serif", "--height", "40mm", "--out",
+					folder.resolve("x.svg").toString()), "--text");
+		}
+	}
+
+	@Test
+	void placesThatCannotBeWrittenAreRefused() throws Exception {
+		assertRefused(compose("no/such/folder/x.svg"), "no/such/folder");
+		assertRefused(compose("no/such/folder/x.frjob"), "no/such/folder");
+		assertRefused(compose("x.xyz"), ".svg", ".frjob");
+		assertRefused(compose("x"), "--out");
+	}
+
+	@Test
+	void wrongUseIsOneLineWithAPointerToTheHelp() throws Exception {
+		assertRefused(compose("x.svg", "--hight", "3mm"), "--hight", "frisket compose --help");
+		assertRefused(frisket("compose", "--text", "H"), "--font", "--help");
+		assertRefused(frisket("decompose"), "decompose", "--help");
+		assertRefused(frisket(), "compose");
+		assertRefused(compose("x.svg", "--align", "diagonal"), "diagonal");
+	}
+
+	@Test
+	void helpOfEveryVerbIsShown() {
+		assertTrue(frisket("--help").out().contains("compose"));
+		for (String verb : List.of("compose", "inspect", "export")) {
+			Answer answer = frisket(verb, "--help");
+			assertEquals(0, answer.status());
+			assertTrue(answer.out().contains("--help"), answer.out());
+		}
+	}
+
+	@Test
+	void inspectListsFindingsOneALineAndAsJson() throws Exception {
+		frisket("compose", "--text", "tiding", "--font", "Liberation Serif", "--height", "30mm", "--touch", "0.3mm",
+				"--out", folder.resolve("x.frjob").toString());
+		Answer lines = frisket("inspect", folder.resolve("x.frjob").toString());
+		assertEquals(0, lines.status());
+		assertEquals(2, lines.out().lines().filter(line -> line.startsWith("caution loose-piece")).count(), lines.out());
+		Answer json = frisket("inspect", folder.resolve("x.frjob").toString(), "--json", "--thinnest", "3mm");
+		JsonObject root = JsonParser.parseString(json.out()).getAsJsonObject();
+		JsonObject thin = root.getAsJsonArray("findings").asList().stream().map(f -> f.getAsJsonObject())
+				.filter(f -> f.get("id").getAsString().equals("stroke-too-thin")).findFirst().orElseThrow();
+		assertTrue(thin.get("measured").getAsDouble() < 3, thin.toString());
+		assertEquals(3, thin.get("limit").getAsDouble());
+	}
+
+	@Test
+	void jobsThatCannotBeReadAreRefusedWithTheirPlace() throws Exception {
+		compose("x.frjob");
+		byte[] whole = Files.readAllBytes(folder.resolve("x.frjob"));
+		Files.delete(folder.resolve("x.frjob"));
+		Path cut = Files.write(Files.createTempFile("frisket", ".frjob"), Arrays.copyOf(whole, whole.length / 2));
+		try {
+			assertRefused(frisket("inspect", cut.toString()), cut.toString(), "line");
+			assertRefused(frisket("export", cut.toString(), "--out", folder.resolve("x.svg").toString()),
+					cut.toString());
+			assertRefused(frisket("inspect", folder.resolve("gone.frjob").toString()), "gone.frjob");
+		} finally {
+			Files.delete(cut);
+		}
+	}
+
+	@Test
+	void formatsAreListedWithTheirOptions() {
+		Answer answer = frisket("export", "--list");
+		assertEquals(0, answer.status());
+		assertTrue(answer.out().contains(".svg SVG drawing (org.frisket.export.svg)"), answer.out());
+		assertTrue(answer.out().contains("margin=5mm"), answer.out());
+	}
+
+	@Test
+	void exportOptionsAreChecked() throws Exception {
+		Path job = Files.createTempFile("frisket", ".frjob");
+		Files.delete(job);
+		frisket("compose", "--text", "H", "--font", "DejaVu Sans", "--height", "40mm", "--out", job.toString());
+		try {
+			assertRefused(frisket("export", job.toString(), "--out", folder.resolve("x.svg").toString(), "--set",
+					"margin=5"), "margin", "unit");
+			assertRefused(frisket("export", job.toString(), "--out", folder.resolve("x.svg").toString(), "--set",
+					"colour=red"), "colour");
+		} finally {
+			Files.delete(job);
+		}
+	}
+}
