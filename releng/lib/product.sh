@@ -8,7 +8,7 @@ product() {
 	[ "$(uname)" = Darwin ] && os=macosx ws=cocoa
 	arch="$(uname -m)"
 	[ "$arch" = arm64 ] && arch=aarch64
-	echo "$repository/releng/org.frisket.product/target/products/org.frisket.app.product/$os/$ws/$arch"
+	echo "$repository/releng/org.frisket.product/target/products/org.frisket.product/$os/$ws/$arch"
 }
 
 # is_built: whether there is a product no older than any source.

@@ -1,0 +1,21 @@
+package org.frisket.benchmarks;
+
+import org.eclipse.equinox.app.IApplication;
+import org.eclipse.equinox.app.IApplicationContext;
+
+/** Those benchmarks that run inside one process. */
+public final class Benchmarks implements IApplication {
+
+	@Override
+	public Object start(IApplicationContext context) throws Exception {
+		context.applicationRunning();
+		HeapBenchmark.run();
+		UnionBenchmark.run();
+		return IApplication.EXIT_OK;
+	}
+
+	@Override
+	public void stop() {
+		// runs to its end
+	}
+}
