@@ -1,0 +1,82 @@
+package org.frisket.ui.bench;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Objects;
+
+import org.eclipse.jface.resource.ImageDescriptor;
+import org.eclipse.ui.IEditorInput;
+import org.eclipse.ui.IMemento;
+import org.eclipse.ui.IPersistableElement;
+import org.frisket.ui.Icon;
+import org.frisket.ui.bench.internal.editor.JobInputFactory;
+
+/** A job file to lay on the bench. The file need not exist; the editor says so if it does not. */
+public final class JobInput implements IEditorInput, IPersistableElement {
+
+	private final Path path;
+
+	public JobInput(Path path) {
+		this.path = path.toAbsolutePath().normalize();
+	}
+
+	/** Where the file is, absolute. */
+	public Path path() {
+		return path;
+	}
+
+	@Override
+	public boolean exists() {
+		return Files.exists(path);
+	}
+
+	@Override
+	public ImageDescriptor getImageDescriptor() {
+		return Icon.JOB.descriptor();
+	}
+
+	@Override
+	public String getName() {
+		return Objects.toString(path.getFileName(), path.toString());
+	}
+
+	@Override
+	public String getToolTipText() {
+		return path.toString();
+	}
+
+	@Override
+	public IPersistableElement getPersistable() {
+		return this;
+	}
+
+	@Override
+	public void saveState(IMemento memento) {
+		JobInputFactory.save(this, memento);
+	}
+
+	@Override
+	public String getFactoryId() {
+		return JobInputFactory.ID;
+	}
+
+	@Override
+	public <T> T getAdapter(Class<T> adapter) {
+		return adapter.isInstance(path) ? adapter.cast(path) : null;
+	}
+
+	@Override
+	public boolean equals(Object other) {
+		return other instanceof JobInput input && path.equals(input.path);
+	}
+
+	@Override
+	public int hashCode() {
+		return path.hashCode();
+	}
+
+	@Override
+	public String toString() {
+		return path.toString();
+	}
+}

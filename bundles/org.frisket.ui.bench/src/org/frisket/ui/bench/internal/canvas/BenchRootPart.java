@@ -1,0 +1,39 @@
+package org.frisket.ui.bench.internal.canvas;
+
+import org.eclipse.draw2d.FreeformLayer;
+import org.eclipse.draw2d.ScalableFreeformLayeredPane;
+import org.eclipse.draw2d.Viewport;
+import org.eclipse.gef.DragTracker;
+import org.eclipse.gef.Request;
+import org.eclipse.gef.editparts.ScalableFreeformRootEditPart;
+import org.frisket.ui.bench.internal.tools.MarqueeTracker;
+
+/** The root of the bench: sharp layers, own marquee, own zoom. */
+public final class BenchRootPart extends ScalableFreeformRootEditPart {
+
+	private final CanvasZoom zoom;
+
+	public BenchRootPart() {
+		zoom = new CanvasZoom(getZoomManager(), (Viewport) getFigure());
+	}
+
+	public CanvasZoom zoom() {
+		return zoom;
+	}
+
+	@Override
+	protected ScalableFreeformLayeredPane createScaledLayers() {
+		ScalableFreeformLayeredPane layers = new SharpLayers();
+		layers.add(createGridLayer(), GRID_LAYER);
+		layers.add(getPrintableLayers(), PRINTABLE_LAYERS);
+		FreeformLayer feedback = new FreeformLayer();
+		feedback.setEnabled(false);
+		layers.add(feedback, SCALED_FEEDBACK_LAYER);
+		return layers;
+	}
+
+	@Override
+	public DragTracker getDragTracker(Request request) {
+		return new MarqueeTracker();
+	}
+}

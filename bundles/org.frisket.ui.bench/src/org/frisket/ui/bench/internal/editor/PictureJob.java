@@ -1,0 +1,100 @@
+package org.frisket.ui.bench.internal.editor;
+
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicReference;
+
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.swt.widgets.Display;
+import org.frisket.geometry.Tolerance;
+import org.frisket.prepare.FontLibraries;
+import org.frisket.prepare.JobPreparer;
+import org.frisket.prepare.checks.Limits;
+import org.frisket.ui.bench.internal.picture.JobPicture;
+import org.frisket.ui.bench.internal.picture.PictureMaker;
+
+/**
+ * Makes the picture of a job off the UI thread. A newer request calls off the one under way, and the last good picture
+ * stays until the next is done. The curves are shown first, the findings when the checks are through.
+ */
+final class PictureJob extends Job {
+
+	/** What the editor is told, on the UI thread. */
+	interface Client {
+
+		/** @param complete whether the findings are all there */
+		void pictureMade(JobPicture picture, boolean complete);
+
+		/** Something went wrong that is a bug; it has been logged. */
+		void pictureFailed(String message);
+	}
+
+	private final Display display;
+	private final Client client;
+	private final AtomicReference<org.frisket.model.Job> latest = new AtomicReference<>();
+	private PictureMaker maker;
+
+	PictureJob(Display display, Client client) {
+		super(Messages.PictureJob_name);
+		this.display = display;
+		this.client = client;
+		setSystem(true);
+		setPriority(SHORT);
+	}
+
+	/** Makes a picture of the snapshot, which nobody may change any more. */
+	void request(org.frisket.model.Job snapshot) {
+		latest.set(snapshot);
+		cancel();
+		schedule();
+	}
+
+	/** Calls off what is under way and tells nothing any more. */
+	void close() {
+		latest.set(null);
+		cancel();
+	}
+
+	@Override
+	protected IStatus run(IProgressMonitor monitor) {
+		org.frisket.model.Job snapshot = latest.get();
+		if (snapshot == null) {
+			return Status.CANCEL_STATUS;
+		}
+		try {
+			PictureMaker.Stage stage = maker().prepare(snapshot, Tolerance.DEFAULT, monitor::isCanceled);
+			tell(snapshot, () -> client.pictureMade(stage.picture(), false));
+			JobPicture checked = stage.checked(Limits.CARD, monitor::isCanceled);
+			tell(snapshot, () -> client.pictureMade(checked, true));
+			return Status.OK_STATUS;
+		} catch (CancellationException e) {
+			return Status.CANCEL_STATUS;
+		} catch (RuntimeException | LinkageError e) {
+			ILog.of(PictureJob.class).error(Messages.PictureJob_failed, e);
+			tell(snapshot, () -> client.pictureFailed(Messages.PictureJob_failed));
+			return Status.OK_STATUS;
+		}
+	}
+
+	/** Made on first use, off the UI thread: it is the first to touch the fonts. */
+	private PictureMaker maker() {
+		if (maker == null) {
+			maker = new PictureMaker(new JobPreparer(FontLibraries.installed()));
+		}
+		return maker;
+	}
+
+	private void tell(org.frisket.model.Job snapshot, Runnable news) {
+		if (!display.isDisposed()) {
+			display.asyncExec(() -> {
+				// an outdated picture is never shown: what is seen must not fall back behind an edit
+				if (latest.get() == snapshot) {
+					news.run();
+				}
+			});
+		}
+	}
+}

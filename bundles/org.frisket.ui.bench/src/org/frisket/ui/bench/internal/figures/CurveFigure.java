@@ -1,0 +1,139 @@
+package org.frisket.ui.bench.internal.figures;
+
+import org.eclipse.draw2d.Figure;
+import org.eclipse.draw2d.Graphics;
+import org.eclipse.gef.editparts.ZoomListener;
+import org.eclipse.swt.graphics.Path;
+import org.eclipse.swt.widgets.Display;
+import org.frisket.geometry.Bounds;
+import org.frisket.geometry.Outline;
+import org.frisket.geometry.Point;
+import org.frisket.geometry.Transform;
+import org.frisket.ui.bench.internal.canvas.CanvasZoom;
+import org.frisket.ui.bench.internal.canvas.CurvePath;
+import org.frisket.ui.bench.internal.canvas.PixelSpace;
+import org.frisket.ui.bench.internal.canvas.Units;
+import org.frisket.ui.bench.internal.picture.ElementPicture;
+
+/**
+ * A figure that shows the picture of an element as true curves. Its paths are made for the zoom of the moment and kept
+ * until the zoom or the picture changes.
+ */
+abstract class CurveFigure extends Figure {
+
+	/** The widest line painted across an edge, with room for antialiasing. */
+	private static final int EDGE_PX = 4;
+
+	protected final CanvasZoom zoom;
+	private final ZoomListener zoomListener = factor -> zoomed();
+	private ElementPicture picture = ElementPicture.NONE;
+	private Transform shift = Transform.IDENTITY;
+	private Path curves;
+	private Path hatching;
+
+	CurveFigure(CanvasZoom zoom) {
+		this.zoom = zoom;
+	}
+
+	/** Shows a picture, moved from where it was made by {@code shift}. */
+	public void show(ElementPicture newPicture, Transform newShift) {
+		if (picture == newPicture && shift.equals(newShift)) {
+			return;
+		}
+		picture = newPicture;
+		shift = newShift;
+		disposePaths();
+		setBounds(Units.figure(extent()));
+		repaint();
+	}
+
+	public ElementPicture picture() {
+		return picture;
+	}
+
+	public Transform shift() {
+		return shift;
+	}
+
+	/** Bounds in mm of what is shown, without the width of lines; not tight if the shift turns. */
+	public Bounds boundsInMm() {
+		Bounds own = picture.bounds();
+		if (own.isEmpty()) {
+			return own;
+		}
+		return Bounds.of(shift.apply(new Point(own.minX(), own.minY())))
+				.with(shift.apply(new Point(own.maxX(), own.minY())))
+				.with(shift.apply(new Point(own.minX(), own.maxY())))
+				.with(shift.apply(new Point(own.maxX(), own.maxY())));
+	}
+
+	private Bounds extent() {
+		return boundsInMm().grown(EDGE_PX / zoom.pixelsPerMm());
+	}
+
+	/** Whether the shape itself is at a place in mm, or within {@code reach} mm of it. */
+	protected boolean touches(Point mm, double reach) {
+		return shift.determinant() != 0 && picture.flat().touches(shift.inverse().apply(mm), reach);
+	}
+
+	@Override
+	protected void paintFigure(Graphics graphics) {
+		if (!picture.curves().isEmpty()) {
+			PixelSpace.paint(graphics, zoom.zoom(), () -> paintCurves(graphics));
+		}
+	}
+
+	/** Paints in pixels, antialiased. */
+	protected abstract void paintCurves(Graphics graphics);
+
+	/** The curves in pixels; kept by the figure. */
+	protected Path curves() {
+		if (curves == null) {
+			curves = path(picture.curves());
+		}
+		return curves;
+	}
+
+	/** The hatching in pixels; kept by the figure. */
+	protected Path hatching() {
+		if (hatching == null) {
+			hatching = path(picture.hatching());
+		}
+		return hatching;
+	}
+
+	private Path path(Outline outline) {
+		double scale = zoom.pixelsPerMm();
+		return CurvePath.of(Display.getCurrent(), outline, shift.then(Transform.scaling(scale, scale)));
+	}
+
+	private void zoomed() {
+		disposePaths();
+		setBounds(Units.figure(extent()));
+	}
+
+	private void disposePaths() {
+		if (curves != null) {
+			curves.dispose();
+			curves = null;
+		}
+		if (hatching != null) {
+			hatching.dispose();
+			hatching = null;
+		}
+	}
+
+	@Override
+	public void addNotify() {
+		super.addNotify();
+		zoom.addListener(zoomListener);
+		zoomed();
+	}
+
+	@Override
+	public void removeNotify() {
+		zoom.removeListener(zoomListener);
+		disposePaths();
+		super.removeNotify();
+	}
+}

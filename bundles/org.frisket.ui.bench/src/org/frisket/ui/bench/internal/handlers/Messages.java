@@ -1,0 +1,21 @@
+package org.frisket.ui.bench.internal.handlers;
+
+import org.eclipse.osgi.util.NLS;
+
+final class Messages extends NLS {
+
+	public static String OpenJobHandler_allFiles;
+	public static String OpenJobHandler_jobFiles;
+	public static String OpenJobHandler_title;
+	public static String RedoHandler_named;
+	public static String RedoHandler_nothing;
+	public static String UndoHandler_named;
+	public static String UndoHandler_nothing;
+
+	static {
+		initializeMessages("org.frisket.ui.bench.internal.handlers.messages", Messages.class); //$NON-NLS-1$
+	}
+
+	private Messages() {
+	}
+}

@@ -1,0 +1,17 @@
+package org.frisket.ui.bench.internal.handlers;
+
+import org.eclipse.core.commands.ExecutionEvent;
+import org.eclipse.jface.viewers.StructuredSelection;
+import org.frisket.ui.bench.internal.editor.BenchEditor;
+import org.frisket.ui.bench.internal.parts.ElementPart;
+import org.frisket.ui.bench.internal.parts.Selection;
+
+/** Selects everything that is not locked. */
+public final class SelectAllHandler extends BenchHandler {
+
+	@Override
+	void execute(BenchEditor bench, ExecutionEvent event) {
+		bench.viewer().setSelection(new StructuredSelection(
+				Selection.all(bench.viewer()).stream().filter(ElementPart::isSelectable).toList()));
+	}
+}

@@ -1,0 +1,133 @@
+package org.frisket.ui.bench.internal.parts;
+
+import org.eclipse.draw2d.IFigure;
+import org.eclipse.draw2d.geometry.Rectangle;
+import org.eclipse.emf.common.notify.Adapter;
+import org.eclipse.emf.common.notify.Notification;
+import org.eclipse.emf.common.notify.impl.AdapterImpl;
+import org.eclipse.gef.DragTracker;
+import org.eclipse.gef.EditPolicy;
+import org.eclipse.gef.Request;
+import org.eclipse.gef.editparts.AbstractGraphicalEditPart;
+import org.frisket.geometry.Bounds;
+import org.frisket.geometry.Transform;
+import org.frisket.model.Element;
+import org.frisket.model.Jobs;
+import org.frisket.model.Layer;
+import org.frisket.ui.bench.internal.canvas.CanvasZoom;
+import org.frisket.ui.bench.internal.figures.ElementFigure;
+import org.frisket.ui.bench.internal.picture.ElementPicture;
+import org.frisket.ui.bench.internal.picture.PictureMaker;
+import org.frisket.ui.bench.internal.tools.MoveTracker;
+import org.frisket.ui.bench.internal.tools.PanTracker;
+
+/**
+ * An element on the bench. It shows the last picture that was made, at the place where the element lies now: a moved
+ * element is seen at its new place at once, before it is worked through again.
+ */
+public final class ElementPart extends AbstractGraphicalEditPart {
+
+	private final Element element;
+	private final SelectionPolicy selection = new SelectionPolicy();
+	private final Adapter follower = new AdapterImpl() {
+		@Override
+		public void notifyChanged(Notification change) {
+			if (!change.isTouch() && getParent() != null) {
+				refreshVisuals();
+			}
+		}
+	};
+
+	public ElementPart(Element element) {
+		this.element = element;
+		setModel(element);
+	}
+
+	public Element element() {
+		return element;
+	}
+
+	public ElementPicture picture() {
+		return elementFigure().picture();
+	}
+
+	/** From where the picture was made to where the element lies now. */
+	public Transform shift() {
+		return elementFigure().shift();
+	}
+
+	public CanvasZoom zoom() {
+		return ((JobPart) getParent()).zoom();
+	}
+
+	/** Bounds in mm of what is shown. */
+	public Bounds boundsInMm() {
+		return elementFigure().boundsInMm();
+	}
+
+	/** The box around what is shown, in pixels of the canvas. */
+	public Rectangle boundsInPixels() {
+		Rectangle box = getFigure().getBounds().getCopy();
+		getFigure().translateToAbsolute(box);
+		return box;
+	}
+
+	private ElementFigure elementFigure() {
+		return (ElementFigure) getFigure();
+	}
+
+	@Override
+	protected IFigure createFigure() {
+		return new ElementFigure(zoom());
+	}
+
+	@Override
+	protected void createEditPolicies() {
+		installEditPolicy(EditPolicy.SELECTION_FEEDBACK_ROLE, selection);
+	}
+
+	@Override
+	public boolean isSelectable() {
+		return super.isSelectable() && !isLocked();
+	}
+
+	private boolean isLocked() {
+		Layer layer = Jobs.layerOf(element);
+		return layer == null || layer.isLocked();
+	}
+
+	@Override
+	protected void refreshVisuals() {
+		ElementPicture picture = ((JobPart) getParent()).document().picture().element(element.getId());
+		Transform place = PictureMaker.transform(element.getTransform());
+		Layer layer = Jobs.layerOf(element);
+		elementFigure().show(picture, between(picture.placement(), place));
+		elementFigure().setStock(layer == null ? null : StockColour.of(layer.getColour()));
+		elementFigure().setReachable(!isLocked());
+		selection.refresh();
+	}
+
+	private static Transform between(Transform from, Transform to) {
+		if (from.a() == to.a() && from.b() == to.b() && from.c() == to.c() && from.d() == to.d()) {
+			return Transform.translation(to.e() - from.e(), to.f() - from.f());
+		}
+		return from.determinant() == 0 ? Transform.IDENTITY : from.inverse().then(to);
+	}
+
+	@Override
+	public DragTracker getDragTracker(Request request) {
+		return PanTracker.isAskedFor(request) ? new PanTracker(zoom()) : new MoveTracker(this);
+	}
+
+	@Override
+	public void activate() {
+		super.activate();
+		element.eAdapters().add(follower);
+	}
+
+	@Override
+	public void deactivate() {
+		element.eAdapters().remove(follower);
+		super.deactivate();
+	}
+}

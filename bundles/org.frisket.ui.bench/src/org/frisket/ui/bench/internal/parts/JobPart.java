@@ -1,0 +1,136 @@
+package org.frisket.ui.bench.internal.parts;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.eclipse.draw2d.IFigure;
+import org.eclipse.emf.common.notify.Adapter;
+import org.eclipse.emf.common.notify.Notification;
+import org.eclipse.emf.common.notify.impl.AdapterImpl;
+import org.eclipse.gef.DragTracker;
+import org.eclipse.gef.Request;
+import org.eclipse.gef.editparts.AbstractGraphicalEditPart;
+import org.frisket.geometry.Bounds;
+import org.frisket.model.Element;
+import org.frisket.model.Layer;
+import org.frisket.ui.bench.internal.canvas.BenchRootPart;
+import org.frisket.ui.bench.internal.canvas.CanvasZoom;
+import org.frisket.ui.bench.internal.editor.BenchDocument;
+import org.frisket.ui.bench.internal.figures.SheetFigure;
+import org.frisket.ui.bench.internal.picture.JobPicture;
+import org.frisket.ui.bench.internal.tools.MarqueeTracker;
+import org.frisket.ui.bench.internal.tools.PanTracker;
+
+/** The job: the sheet, and on it the elements of all visible layers, the lowest first. */
+public final class JobPart extends AbstractGraphicalEditPart {
+
+	private final BenchDocument document;
+	private final Runnable pictureListener = this::refreshAll;
+	private final Adapter structure = new AdapterImpl() {
+		@Override
+		public void notifyChanged(Notification change) {
+			if (!change.isTouch()) {
+				unfollow();
+				follow();
+				refreshAll();
+			}
+		}
+	};
+	private final List<Layer> followed = new ArrayList<>();
+
+	public JobPart(BenchDocument document) {
+		this.document = document;
+		setModel(document);
+	}
+
+	public BenchDocument document() {
+		return document;
+	}
+
+	public CanvasZoom zoom() {
+		return ((BenchRootPart) getRoot()).zoom();
+	}
+
+	/** Where the sheet lies, in mm. */
+	public Bounds sheet() {
+		return sheetFigure().sheet();
+	}
+
+	/** Whether there is a picture of the job, if only of an empty one. */
+	public boolean isReady() {
+		return document.picture() != JobPicture.NONE;
+	}
+
+	private SheetFigure sheetFigure() {
+		return (SheetFigure) getFigure();
+	}
+
+	@Override
+	protected IFigure createFigure() {
+		return new SheetFigure(zoom());
+	}
+
+	@Override
+	protected void createEditPolicies() {
+		// the elements are moved by their own tracker; the sheet itself offers nothing to edit
+	}
+
+	@Override
+	protected List<Element> getModelChildren() {
+		List<Element> elements = new ArrayList<>();
+		for (Layer layer : document.job().getLayers()) {
+			if (layer.isVisible()) {
+				elements.addAll(layer.getElements());
+			}
+		}
+		return elements;
+	}
+
+	@Override
+	protected void refreshVisuals() {
+		if (isReady()) {
+			sheetFigure().setSheet(SheetGround.around(document.picture().bounds(), sheet()));
+		}
+		boolean blank = document.job().getLayers().stream().allMatch(layer -> layer.getElements().isEmpty());
+		sheetFigure().setHint(blank ? Messages.JobPart_emptySheet : ""); //$NON-NLS-1$
+	}
+
+	private void refreshAll() {
+		refreshChildren();
+		refreshVisuals();
+		for (Object child : getChildren()) {
+			((ElementPart) child).refreshVisuals();
+		}
+	}
+
+	@Override
+	public DragTracker getDragTracker(Request request) {
+		return PanTracker.isAskedFor(request) ? new PanTracker(zoom()) : new MarqueeTracker();
+	}
+
+	@Override
+	public void activate() {
+		super.activate();
+		document.addPictureListener(pictureListener);
+		follow();
+	}
+
+	@Override
+	public void deactivate() {
+		unfollow();
+		document.removePictureListener(pictureListener);
+		super.deactivate();
+	}
+
+	private void follow() {
+		document.job().eAdapters().add(structure);
+		followed.addAll(document.job().getLayers());
+		followed.forEach(layer -> layer.eAdapters().add(structure));
+	}
+
+	private void unfollow() {
+		document.job().eAdapters().remove(structure);
+		followed.forEach(layer -> layer.eAdapters().remove(structure));
+		followed.clear();
+	}
+}

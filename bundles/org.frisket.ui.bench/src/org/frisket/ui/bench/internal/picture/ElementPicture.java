@@ -1,0 +1,48 @@
+package org.frisket.ui.bench.internal.picture;
+
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+import org.frisket.geometry.Bounds;
+import org.frisket.geometry.Outline;
+import org.frisket.geometry.Transform;
+import org.frisket.model.OperationKind;
+
+/**
+ * What the bench shows of one element.
+ *
+ * @param curves     the clean contours and the open lines, true curves, in the job's frame
+ * @param flat       the same as chords
+ * @param hatching   lines that stand for a printed area; empty unless the element is printed
+ * @param placement  the element's transform for which all this was made
+ * @param operations what is done along the curves
+ */
+public record ElementPicture(Outline curves, FlatCurves flat, Outline hatching, Transform placement,
+		Set<OperationKind> operations) {
+
+	/** What is shown of an element that has not been worked through yet. */
+	public static final ElementPicture NONE = new ElementPicture(Outline.EMPTY, new FlatCurves(Outline.EMPTY, 1),
+			Outline.EMPTY, Transform.IDENTITY, Set.of());
+
+	public ElementPicture {
+		operations = Collections.unmodifiableSet(
+				operations.isEmpty() ? EnumSet.noneOf(OperationKind.class) : EnumSet.copyOf(operations));
+	}
+
+	public Bounds bounds() {
+		return flat.bounds();
+	}
+
+	/** Whether a blade frees a piece of stock here, so that the area is shown in the colour of the stock. */
+	public boolean isPiece() {
+		return operations.isEmpty() || operations.contains(OperationKind.CUT)
+				|| operations.contains(OperationKind.KISS_CUT);
+	}
+
+	/** The operations in the order in which their lines are painted. */
+	public List<OperationKind> strokes() {
+		return operations.isEmpty() ? List.of(OperationKind.CUT) : List.copyOf(operations);
+	}
+}

@@ -1,0 +1,31 @@
+package org.frisket.ui.bench.internal.picture;
+
+import java.util.List;
+import java.util.Map;
+
+import org.frisket.geometry.Bounds;
+import org.frisket.prepare.Finding;
+
+/**
+ * What the bench shows of a job.
+ *
+ * @param elements pictures by the id of their element
+ * @param findings what makeready says, the gravest first
+ * @param pieces   connected pieces of all elements together
+ * @param bounds   of everything, in mm
+ */
+public record JobPicture(Map<String, ElementPicture> elements, List<Finding> findings, int pieces, Bounds bounds) {
+
+	/** Before anything was worked through. */
+	public static final JobPicture NONE = new JobPicture(Map.of(), List.of(), 0, Bounds.EMPTY);
+
+	public JobPicture {
+		elements = Map.copyOf(elements);
+		findings = List.copyOf(findings);
+	}
+
+	/** The picture of an element; an empty one if the element is too new. */
+	public ElementPicture element(String id) {
+		return elements.getOrDefault(id, ElementPicture.NONE);
+	}
+}

@@ -1,0 +1,75 @@
+package org.frisket.ui.bench.internal.picture;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Outline;
+import org.frisket.geometry.Tolerance;
+import org.frisket.geometry.Transform;
+import org.frisket.model.Job;
+import org.frisket.model.Matrix;
+import org.frisket.model.Operation;
+import org.frisket.model.OperationKind;
+import org.frisket.prepare.JobPreparer;
+import org.frisket.prepare.Makeready;
+import org.frisket.prepare.PreparedElement;
+import org.frisket.prepare.PreparedJob;
+import org.frisket.prepare.checks.Limits;
+
+/** Works a job through and makes its picture. Takes its time: not for the UI thread. */
+public final class PictureMaker {
+
+	/** A tenth of what a person sees at true size. */
+	private static final double FLATNESS = 0.01;
+	private static final double HATCH_SPACING = 1.5;
+
+	private final JobPreparer preparer;
+
+	public PictureMaker(JobPreparer preparer) {
+		this.preparer = preparer;
+	}
+
+	/**
+	 * The curves of a job, without findings.
+	 *
+	 * @param job a copy that nobody changes meanwhile
+	 * @throws java.util.concurrent.CancellationException if the monitor cancels
+	 */
+	public Stage prepare(Job job, Tolerance tolerance, Monitor monitor) {
+		PreparedJob prepared = preparer.prepare(job, tolerance, monitor);
+		Map<String, ElementPicture> elements = new HashMap<>();
+		prepared.elements().forEach(element -> {
+			monitor.check();
+			elements.put(element.element().getId(), picture(element));
+		});
+		int pieces = prepared.elements().mapToInt(element -> element.region().pieces().size()).sum();
+		return new Stage(prepared, new JobPicture(elements, prepared.findings(), pieces, prepared.bounds()), tolerance);
+	}
+
+	private static ElementPicture picture(PreparedElement prepared) {
+		Outline curves = prepared.region().toOutline().plus(new Outline(prepared.lines()));
+		Set<OperationKind> operations = prepared.element().getOperations().stream().map(Operation::getKind)
+				.collect(Collectors.toSet());
+		FlatCurves flat = new FlatCurves(curves, FLATNESS);
+		Outline hatching = operations.contains(OperationKind.PRINT) ? Hatching.of(flat, HATCH_SPACING) : Outline.EMPTY;
+		return new ElementPicture(curves, flat, hatching, transform(prepared.element().getTransform()), operations);
+	}
+
+	/** A matrix of the model as a map of the plane. */
+	public static Transform transform(Matrix m) {
+		return m == null ? Transform.IDENTITY : new Transform(m.a(), m.b(), m.c(), m.d(), m.e(), m.f());
+	}
+
+	/** Curves that can be shown at once, and that the checks can go on from. */
+	public record Stage(PreparedJob prepared, JobPicture picture, Tolerance tolerance) {
+
+		/** The same picture with all findings of makeready. */
+		public JobPicture checked(Limits limits, Monitor monitor) {
+			return new JobPicture(picture.elements(), Makeready.findings(prepared, limits, tolerance, monitor),
+					picture.pieces(), picture.bounds());
+		}
+	}
+}
