@@ -1,0 +1,143 @@
+package org.frisket.geometry;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/** A chain of segments, each starting exactly where the one before ends; closed or open. */
+public final class Contour {
+
+	private final List<Segment> segments;
+	private final boolean closed;
+
+	private Contour(List<? extends Segment> segments, boolean closed) {
+		this.segments = List.copyOf(segments);
+		this.closed = closed;
+		for (int i = 1; i < this.segments.size(); i++) {
+			requireJoined(this.segments.get(i - 1), this.segments.get(i));
+		}
+		if (closed && !this.segments.isEmpty()) {
+			requireJoined(this.segments.get(this.segments.size() - 1), this.segments.get(0));
+		}
+	}
+
+	private static void requireJoined(Segment before, Segment after) {
+		if (!before.end().equals(after.start())) {
+			throw new IllegalArgumentException("gap in contour between " + before.end() + " and " + after.start());
+		}
+	}
+
+	/** @throws IllegalArgumentException if two neighbours, or the last and the first, do not meet exactly */
+	public static Contour closed(List<? extends Segment> segments) {
+		return new Contour(segments, true);
+	}
+
+	/** @throws IllegalArgumentException if two neighbours do not meet exactly */
+	public static Contour open(List<? extends Segment> segments) {
+		return new Contour(segments, false);
+	}
+
+	/** A closed polygon through the given corners; the first one is not to be repeated at the end. */
+	public static Contour polygon(List<Point> corners) {
+		List<Line> lines = new ArrayList<>(corners.size());
+		for (int i = 0; i < corners.size(); i++) {
+			lines.add(new Line(corners.get(i), corners.get((i + 1) % corners.size())));
+		}
+		return closed(lines);
+	}
+
+	public List<Segment> segments() {
+		return segments;
+	}
+
+	public boolean isClosed() {
+		return closed;
+	}
+
+	public boolean isEmpty() {
+		return segments.isEmpty();
+	}
+
+	/** @throws IndexOutOfBoundsException if empty */
+	public Point start() {
+		return segments.get(0).start();
+	}
+
+	/** @throws IndexOutOfBoundsException if empty */
+	public Point end() {
+		return segments.get(segments.size() - 1).end();
+	}
+
+	/**
+	 * Enclosed area in mm², negative for a contour that runs counter-clockwise to the viewer (y points down);
+	 * stretches that are run around twice count twice. An open contour is taken as closed by a straight line.
+	 */
+	public double signedArea() {
+		double sum = 0;
+		for (Segment segment : segments) {
+			sum += segment.areaTerm();
+		}
+		return closed || segments.isEmpty() ? sum : sum + end().cross(start()) / 2;
+	}
+
+	/** Arc length in mm. */
+	public double length() {
+		return segments.stream().mapToDouble(Segment::length).sum();
+	}
+
+	public Bounds bounds() {
+		return segments.stream().map(Segment::bounds).reduce(Bounds.EMPTY, Bounds::with);
+	}
+
+	/** Number of nodes (segment joints and open ends). */
+	public int nodeCount() {
+		return closed || segments.isEmpty() ? segments.size() : segments.size() + 1;
+	}
+
+	public Contour reversed() {
+		List<Segment> turned = new ArrayList<>(segments.size());
+		for (Segment segment : segments) {
+			turned.add(segment.reversed());
+		}
+		Collections.reverse(turned);
+		return new Contour(turned, closed);
+	}
+
+	public Contour transformed(Transform transform) {
+		return new Contour(segments.stream().map(s -> s.transformed(transform)).toList(), closed);
+	}
+
+	/**
+	 * The corners of a polyline within {@code deviation} of this contour, from the start; for a closed contour the
+	 * start is not repeated at the end.
+	 */
+	public List<Point> flattened(double deviation) {
+		List<Point> points = new ArrayList<>();
+		if (segments.isEmpty()) {
+			return points;
+		}
+		points.add(start());
+		for (Segment segment : segments) {
+			segment.flatten(deviation, t -> points.add(segment.at(t)));
+		}
+		if (closed) {
+			points.remove(points.size() - 1);
+		}
+		return points;
+	}
+
+	@Override
+	public boolean equals(Object other) {
+		return other instanceof Contour c && closed == c.closed && segments.equals(c.segments);
+	}
+
+	@Override
+	public int hashCode() {
+		return segments.hashCode() * 2 + (closed ? 1 : 0);
+	}
+
+	@Override
+	public String toString() {
+		return (closed ? "closed " : "open ") + segments;
+	}
+}

@@ -1,0 +1,40 @@
+package org.frisket.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Contours as they came from a font, a file or a hand: they may cross, overlap, stay open or run either way. */
+public record Outline(List<Contour> contours) {
+
+	public static final Outline EMPTY = new Outline(List.of());
+
+	public Outline {
+		contours = List.copyOf(contours);
+	}
+
+	public static Outline of(Contour... contours) {
+		return new Outline(List.of(contours));
+	}
+
+	public boolean isEmpty() {
+		return contours.isEmpty();
+	}
+
+	public Outline plus(Outline other) {
+		List<Contour> all = new ArrayList<>(contours);
+		all.addAll(other.contours);
+		return new Outline(all);
+	}
+
+	public Outline transformed(Transform transform) {
+		return new Outline(contours.stream().map(c -> c.transformed(transform)).toList());
+	}
+
+	public Bounds bounds() {
+		return contours.stream().map(Contour::bounds).reduce(Bounds.EMPTY, Bounds::with);
+	}
+
+	public int nodeCount() {
+		return contours.stream().mapToInt(Contour::nodeCount).sum();
+	}
+}

@@ -1,0 +1,110 @@
+package org.frisket.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Builds an outline by pen moves, as path data, fonts and graphics libraries describe shapes. Segments without extent
+ * are left out.
+ */
+public final class OutlineBuilder {
+
+	/** Relative to the size of the coordinates; what adding up relative steps may miss the start by. */
+	private static final double ROUNDING = 1e-12;
+
+	private final List<Contour> contours = new ArrayList<>();
+	private List<Segment> segments = new ArrayList<>();
+	private Point start = Point.ORIGIN;
+	private Point current = Point.ORIGIN;
+	/** Last control point of a cubic or quadratic just drawn, for the smooth forms; null after anything else. */
+	private Point cubicControl;
+	private Point quadraticControl;
+
+	/** Where the pen is. */
+	public Point current() {
+		return current;
+	}
+
+	/** Ends the contour before, which stays open, and starts a new one. */
+	public void moveTo(Point point) {
+		finish(false);
+		start = point;
+		arriveAt(point);
+	}
+
+	public void lineTo(Point end) {
+		if (!end.equals(current)) {
+			segments.add(new Line(current, end));
+		}
+		arriveAt(end);
+	}
+
+	public void cubicTo(Point control1, Point control2, Point end) {
+		if (!(control1.equals(current) && control2.equals(current) && end.equals(current))) {
+			segments.add(new Cubic(current, control1, control2, end));
+		}
+		arriveAt(end);
+		cubicControl = control2;
+	}
+
+	/** A cubic whose first control point mirrors the last one of the cubic before. */
+	public void smoothCubicTo(Point control2, Point end) {
+		cubicTo(mirrored(cubicControl), control2, end);
+	}
+
+	public void quadraticTo(Point control, Point end) {
+		if (!(control.equals(current) && end.equals(current))) {
+			segments.add(Cubic.ofQuadratic(current, control, end));
+		}
+		arriveAt(end);
+		quadraticControl = control;
+	}
+
+	/** A quadratic whose control point mirrors that of the quadratic before. */
+	public void smoothQuadraticTo(Point end) {
+		quadraticTo(mirrored(quadraticControl), end);
+	}
+
+	private Point mirrored(Point control) {
+		return control == null ? current : current.times(2).minus(control);
+	}
+
+	/** Closes the contour, by a line unless the pen is at its start; the pen goes back there. */
+	public void close() {
+		if (!segments.isEmpty() && !current.equals(start)) {
+			double reach = ROUNDING * (Math.abs(start.x()) + Math.abs(start.y()) + contoursReach());
+			int last = segments.size() - 1;
+			if (current.distance(start) <= reach) {
+				segments.set(last, segments.get(last).withEnds(segments.get(last).start(), start));
+			} else {
+				segments.add(new Line(current, start));
+			}
+		}
+		finish(true);
+		arriveAt(start);
+	}
+
+	private double contoursReach() {
+		Bounds bounds = segments.stream().map(Segment::bounds).reduce(Bounds.EMPTY, Bounds::with);
+		return bounds.width() + bounds.height();
+	}
+
+	/** All contours so far; one that is not closed is open. */
+	public Outline build() {
+		finish(false);
+		return new Outline(contours);
+	}
+
+	private void finish(boolean closed) {
+		if (!segments.isEmpty()) {
+			contours.add(closed ? Contour.closed(segments) : Contour.open(segments));
+			segments = new ArrayList<>();
+		}
+	}
+
+	private void arriveAt(Point point) {
+		current = point;
+		cubicControl = null;
+		quadraticControl = null;
+	}
+}

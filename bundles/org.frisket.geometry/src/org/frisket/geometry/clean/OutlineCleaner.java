@@ -1,0 +1,109 @@
+package org.frisket.geometry.clean;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.IntPredicate;
+
+import org.frisket.geometry.Contour;
+import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Outline;
+import org.frisket.geometry.Piece;
+import org.frisket.geometry.Region;
+import org.frisket.geometry.Segment;
+import org.frisket.geometry.Tolerance;
+import org.frisket.geometry.clean.Repair.Kind;
+import org.frisket.geometry.internal.CanonicalOrder;
+
+/** Makes a {@link Region} from any outline. */
+public final class OutlineCleaner {
+
+	/**
+	 * The region that the outline's fill rule marks as inside. Segments that no other contour meets come out as they
+	 * went in, though they may run the other way; a segment that is cut comes out as stretches of itself.
+	 * <p>
+	 * Nothing moves by more than the tolerance. Contours, gaps and strips narrower than it may vanish.
+	 *
+	 * @throws IllegalArgumentException if a coordinate is not finite
+	 * @throws java.util.concurrent.CancellationException if the monitor says so
+	 */
+	public CleanResult clean(Outline outline, FillRule rule, Tolerance tolerance, Monitor monitor) {
+		List<Repair> repairs = new ArrayList<>();
+		List<Contour> open = new ArrayList<>();
+		List<Contour> closed = closed(outline, tolerance, open, repairs);
+		if (rule == FillRule.NON_ZERO) {
+			noteDuplicates(closed, repairs);
+		}
+		List<Piece> pieces = overlay(closed, List.of(), rule.inside(), tolerance, monitor, repairs);
+		return new CleanResult(new Region(pieces), open, repairs);
+	}
+
+	static List<Piece> overlay(List<Contour> first, List<Contour> second, IntPredicate inside, Tolerance tolerance,
+			Monitor monitor, List<Repair> repairs) {
+		List<Contour> contours = new ArrayList<>(first);
+		contours.addAll(second);
+		List<Piece> pieces = new ArrayList<>();
+		List<List<Integer>> clusters = Clusters.of(contours, tolerance.mm());
+		Overlay overlay = new Overlay(inside, tolerance, monitor);
+		int done = 0;
+		for (List<Integer> cluster : clusters) {
+			int[] windings = cluster.stream().mapToInt(i -> i < first.size() ? Winding.FIRST : Winding.SECOND).toArray();
+			Overlay.Result result = overlay.of(cluster.stream().map(contours::get).toList(), windings);
+			pieces.addAll(result.pieces());
+			repairs.addAll(result.repairs());
+			monitor.worked((double) ++done / clusters.size());
+		}
+		return CanonicalOrder.sorted(pieces);
+	}
+
+	private static void requireFinite(Contour contour) {
+		for (Segment segment : contour.segments()) {
+			if (!Double.isFinite(segment.areaTerm())) {
+				throw new IllegalArgumentException("contour with a coordinate that is not finite: " + segment);
+			}
+		}
+	}
+
+	private static List<Contour> closed(Outline outline, Tolerance tolerance, List<Contour> open,
+			List<Repair> repairs) {
+		List<Contour> closed = new ArrayList<>();
+		for (Contour contour : outline.contours()) {
+			if (contour.isEmpty()) {
+				continue;
+			}
+			requireFinite(contour);
+			if (contour.isClosed()) {
+				closed.add(contour);
+				continue;
+			}
+			double gap = contour.end().distance(contour.start());
+			boolean closes = gap <= tolerance.mm() && contour.length() > 2 * tolerance.mm();
+			repairs.add(new Repair(closes ? Kind.CONTOUR_CLOSED : Kind.CONTOUR_LEFT_OPEN, contour.end(), gap));
+			if (closes) {
+				closed.add(joined(contour));
+			} else {
+				open.add(contour);
+			}
+		}
+		return closed;
+	}
+
+	/** The end is brought to the start. */
+	private static Contour joined(Contour contour) {
+		List<Segment> segments = new ArrayList<>(contour.segments());
+		int last = segments.size() - 1;
+		segments.set(last, segments.get(last).withEnds(segments.get(last).start(), contour.start()));
+		return Contour.closed(segments);
+	}
+
+	/** Only notes them: edges that coincide are laid on top of each other later, where their windings add up. */
+	private static void noteDuplicates(List<Contour> contours, List<Repair> repairs) {
+		Set<Contour> seen = new HashSet<>();
+		for (Contour contour : contours) {
+			if (!seen.add(CanonicalOrder.startedAtTop(contour))) {
+				repairs.add(new Repair(Kind.DUPLICATE_REMOVED, contour.start(), contour.length()));
+			}
+		}
+	}
+}

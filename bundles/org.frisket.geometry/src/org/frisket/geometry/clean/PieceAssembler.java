@@ -1,0 +1,41 @@
+package org.frisket.geometry.clean;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.frisket.geometry.Contour;
+import org.frisket.geometry.Piece;
+import org.frisket.geometry.internal.CanonicalOrder;
+
+/** Gives each hole to the outer contour around it. */
+final class PieceAssembler {
+
+	private PieceAssembler() {
+	}
+
+	/** Nothing if the rings do not lie in each other as outer contours and holes must. */
+	static Optional<List<Piece>> assemble(List<Ring> unordered) {
+		Nesting nesting = new Nesting(unordered);
+		List<Ring> rings = nesting.rings;
+		List<List<Contour>> holes = new ArrayList<>(rings.size());
+		for (int i = 0; i < rings.size(); i++) {
+			int parent = nesting.parent(i);
+			boolean inOuter = parent >= 0 && rings.get(parent).isOuter();
+			if (rings.get(i).isOuter() == inOuter) {
+				return Optional.empty();
+			}
+			holes.add(new ArrayList<>());
+			if (inOuter) {
+				holes.get(parent).add(rings.get(i).contour);
+			}
+		}
+		List<Piece> pieces = new ArrayList<>();
+		for (int i = 0; i < rings.size(); i++) {
+			if (rings.get(i).isOuter()) {
+				pieces.add(new Piece(rings.get(i).contour, holes.get(i)));
+			}
+		}
+		return Optional.of(CanonicalOrder.sorted(pieces));
+	}
+}

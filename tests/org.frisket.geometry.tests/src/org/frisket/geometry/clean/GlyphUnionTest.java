@@ -1,0 +1,104 @@
+package org.frisket.geometry.clean;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.awt.Font;
+import java.awt.font.FontRenderContext;
+import java.awt.font.GlyphVector;
+import java.awt.geom.PathIterator;
+import java.io.File;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+
+import org.frisket.geometry.Contour;
+import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Outline;
+import org.frisket.geometry.OutlineBuilder;
+import org.frisket.geometry.Point;
+import org.frisket.geometry.Region;
+import org.frisket.geometry.Segment;
+import org.frisket.geometry.Tolerance;
+import org.frisket.geometry.Transform;
+import org.junit.jupiter.api.Test;
+
+/** Letters of real fonts, pushed together so that they overlap. */
+class GlyphUnionTest {
+
+	private static final List<File> FONTS = List.of(
+			new File("/usr/share/fonts/opentype/dancingscript/DancingScript-Regular.otf"),
+			new File("/usr/share/fonts/truetype/dejavu/DejaVuSans.ttf"),
+			new File("/usr/share/fonts/truetype/dejavu/DejaVuSerif-Bold.ttf"),
+			new File("/usr/share/fonts/truetype/ancient-scripts/Symbola_hint.ttf"));
+	private static final String[] WORDS = { "Harbour Lane", "quick brown fox", "Wilhelmina Jetty", "AVATo office",
+			"8800 &64@§" };
+	private static final Tolerance TOLERANCE = Tolerance.DEFAULT;
+
+	private static Outline word(File file, String word, double size, double squeeze) throws Exception {
+		Font font = Font.createFont(Font.TRUETYPE_FONT, file).deriveFont((float) size);
+		GlyphVector glyphs = font.createGlyphVector(new FontRenderContext(null, true, true), word);
+		Outline outline = Outline.EMPTY;
+		for (int i = 0; i < glyphs.getNumGlyphs(); i++) {
+			Outline glyph = outline(glyphs.getGlyphOutline(i).getPathIterator(null));
+			outline = outline.plus(glyph.transformed(Transform.translation(-i * squeeze, 0)));
+		}
+		return outline;
+	}
+
+	private static Outline outline(PathIterator path) {
+		OutlineBuilder pen = new OutlineBuilder();
+		double[] c = new double[6];
+		for (; !path.isDone(); path.next()) {
+			switch (path.currentSegment(c)) {
+			case PathIterator.SEG_MOVETO -> pen.moveTo(new Point(c[0], c[1]));
+			case PathIterator.SEG_LINETO -> pen.lineTo(new Point(c[0], c[1]));
+			case PathIterator.SEG_QUADTO -> pen.quadraticTo(new Point(c[0], c[1]), new Point(c[2], c[3]));
+			case PathIterator.SEG_CUBICTO ->
+				pen.cubicTo(new Point(c[0], c[1]), new Point(c[2], c[3]), new Point(c[4], c[5]));
+			default -> pen.close();
+			}
+		}
+		return pen.build();
+	}
+
+	private static Region clean(Outline outline) {
+		return new OutlineCleaner().clean(outline, FillRule.NON_ZERO, TOLERANCE, Monitor.NONE).region();
+	}
+
+	@Test
+	void overlappingLettersUniteCleanly() throws Exception {
+		assumeTrue(FONTS.stream().allMatch(File::exists), "test fonts are not installed");
+		Random random = new Random(31);
+		for (int i = 0; i < 30; i++) {
+			File font = FONTS.get(random.nextInt(FONTS.size()));
+			String word = WORDS[random.nextInt(WORDS.length)];
+			double size = 10 + random.nextInt(90);
+			double squeeze = random.nextInt(4) * size / 20;
+			String name = font.getName() + " " + word + " " + size + " " + squeeze;
+			Outline outline = word(font, word, size, squeeze);
+			Region region = clean(outline);
+			RegionAssert.assertClean(region, TOLERANCE.mm(), name);
+			double perimeter = outline.contours().stream().mapToDouble(Contour::length).sum();
+			assertEquals(ScannedArea.of(outline, FillRule.NON_ZERO), region.area(), TOLERANCE.mm() * perimeter, name);
+			assertTrue(region.equals(clean(region.toOutline())), name + ": cleaned twice");
+		}
+	}
+
+	@Test
+	void segmentsAwayFromTheOverlapsAreTheFontsOwn() throws Exception {
+		assumeTrue(FONTS.get(0).exists(), "script font is not installed");
+		Outline outline = word(FONTS.get(0), "Harbourlanepaperworksferryanniversarytag", 40, 1);
+		Region region = clean(outline);
+		Set<Segment> own = new HashSet<>();
+		for (Contour contour : outline.contours()) {
+			own.addAll(contour.segments());
+			own.addAll(contour.reversed().segments());
+		}
+		long survived = region.contours().stream().flatMap(c -> c.segments().stream()).filter(own::contains).count();
+		assertTrue(survived >= 0.7 * region.nodeCount(), survived + " of " + region.nodeCount());
+		assertTrue(region.nodeCount() <= 1.3 * outline.nodeCount());
+	}
+}
