@@ -13,16 +13,21 @@ package org.frisket.geometry.clean;
  */
 record Attempt(double weld, double deviation, boolean snapCorners, double grid, double hair, double bend) {
 
-	/** From the most faithful to the most robust. */
-	static Attempt[] ladder(double tolerance) {
+	/** With curves, from the finest to the coarsest. */
+	static Attempt[] faithful(double tolerance) {
 		double hair = tolerance / 8;
 		double bend = 6 * tolerance;
 		return new Attempt[] { //
 				new Attempt(tolerance / 512, tolerance / 4, false, 0, hair, 0),
 				new Attempt(tolerance / 128, tolerance / 1024, false, 0, hair, bend),
 				new Attempt(tolerance / 8, tolerance / 32, true, 0, hair, bend),
-				new Attempt(tolerance / 3, tolerance / 64, true, 0, hair, bend),
-				// (grid / sqrt 2) + deviation + hair is below the tolerance, grid - 2 hair is not
+				new Attempt(tolerance / 3, tolerance / 64, true, 0, hair, bend) };
+	}
+
+	/** On a grid, for what nothing else can sort out. */
+	static Attempt[] robust(double tolerance) {
+		// (grid / sqrt 2) + deviation + hair is below the tolerance, grid - 2 hair is not
+		return new Attempt[] { //
 				new Attempt(tolerance / 64, tolerance / 8, false, 1.1 * tolerance, tolerance / 20, 0),
 				new Attempt(tolerance / 64, tolerance / 8, false, 1.03 * tolerance, tolerance / 100, 0) };
 	}

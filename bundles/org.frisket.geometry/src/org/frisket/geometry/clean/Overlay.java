@@ -1,6 +1,7 @@
 package org.frisket.geometry.clean;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +18,10 @@ import org.frisket.geometry.clean.Repair.Kind;
 /** Makes pieces from sources and a rule of what is inside: tries, checks, and tries again by more robust means. */
 final class Overlay {
 
+	private static final int MOST_FILLINGS = 24;
+	/** Half the diagonal of a filling, in tolerances. */
+	private static final double FILLING = 0.6;
+
 	private final IntPredicate inside;
 	private final double tolerance;
 	private final Monitor monitor;
@@ -32,22 +37,28 @@ final class Overlay {
 
 	/** @param windings what each of the closed contours counts for */
 	Result of(List<Contour> contours, int[] windings) {
-		Attempt[] ladder = Attempt.ladder(tolerance);
+		Attempt[] faithful = Attempt.faithful(tolerance);
 		Optional<Result> result = new SimpleOverlay(inside, tolerance).of(contours, windings, monitor)
-				.or(() -> attempt(ladder[0], contours, windings, List.of()));
+				.or(() -> attempt(faithful[0], contours, windings, List.of()));
 		if (result.isPresent()) {
 			return result.get();
 		}
 		List<Repair> hooks = new ArrayList<>();
 		List<Contour> plain = contours.stream()
 				.map(c -> Contour.closed(new Hooks(tolerance, hooks).removeFrom(c.segments()))).toList();
-		for (Attempt attempt : ladder) {
-			result = attempt(attempt, plain, windings, hooks);
+		return attempt(faithful, plain, windings, hooks).or(() -> filled(faithful[1], plain, windings, hooks))
+				.or(() -> attempt(Attempt.robust(tolerance), plain, windings, hooks))
+				.orElseThrow(() -> new IllegalStateException("no valid region found for " + plain.size() + " contours"));
+	}
+
+	private Optional<Result> attempt(Attempt[] attempts, List<Contour> input, int[] windings, List<Repair> made) {
+		for (Attempt attempt : attempts) {
+			Optional<Result> result = attempt(attempt, input, windings, made);
 			if (result.isPresent()) {
-				return result.get();
+				return result;
 			}
 		}
-		throw new IllegalStateException("no valid region found for " + contours.size() + " contours");
+		return Optional.empty();
 	}
 
 	private static List<Source> sources(List<Contour> contours, int[] windings) {
@@ -61,6 +72,22 @@ final class Overlay {
 	}
 
 	private Optional<Result> attempt(Attempt attempt, List<Contour> input, int[] windings, List<Repair> made) {
+		return draft(attempt, input, windings, made).filter(draft -> draft.contact == null).flatMap(Draft::result);
+	}
+
+	/** What an attempt comes to; it is no result as long as its rings come too near to each other somewhere. */
+	private record Draft(List<Ring> rings, List<Repair> repairs, Point contact) {
+
+		Optional<Result> result() {
+			return PieceAssembler.assemble(rings).map(pieces -> new Result(pieces, repairs));
+		}
+
+		List<Contour> contours() {
+			return rings.stream().map(ring -> ring.contour).toList();
+		}
+	}
+
+	private Optional<Draft> draft(Attempt attempt, List<Contour> input, int[] windings, List<Repair> made) {
 		monitor.check();
 		List<Source> sources = sources(input, windings);
 		NodeIndex nodes = new NodeIndex(attempt.weld());
@@ -79,11 +106,35 @@ final class Overlay {
 		List<Repair> repairs = new ArrayList<>(made);
 		List<Ring> rings = rings(attempt, map, input, repairs);
 		List<Contour> contours = rings.stream().map(r -> r.contour).toList();
-		if (new ContactCheck(contours, tolerance).find(monitor) != null
-				|| attempt.grid() == 0 && !new ScanlineCheck(sources, contours, inside, tolerance).agrees()) {
+		if (attempt.grid() == 0 && !new ScanlineCheck(sources, contours, inside, tolerance).agrees()) {
 			return Optional.empty();
 		}
-		return PieceAssembler.assemble(rings).map(pieces -> new Result(pieces, repairs));
+		return Optional.of(new Draft(rings, repairs, new ContactCheck(contours, tolerance).find(monitor)));
+	}
+
+	/**
+	 * Where two stretches run on beside each other nearer than can be told apart, the gap between them is filled, place
+	 * by place, so that the rest can stay as it is.
+	 */
+	private Optional<Result> filled(Attempt attempt, List<Contour> contours, int[] windings, List<Repair> made) {
+		Optional<Draft> draft = draft(attempt, contours, windings, made);
+		Overlay union = new Overlay(Winding.NON_ZERO, new Tolerance(tolerance), monitor);
+		for (int i = 0; i < MOST_FILLINGS && draft.isPresent() && draft.get().contact != null; i++) {
+			List<Repair> repairs = new ArrayList<>(draft.get().repairs);
+			repairs.add(new Repair(Kind.GAP_FILLED, draft.get().contact, FILLING * tolerance));
+			List<Contour> more = new ArrayList<>(draft.get().contours());
+			more.add(filling(draft.get().contact, FILLING * tolerance));
+			int[] once = new int[more.size()];
+			Arrays.fill(once, Winding.FIRST);
+			draft = union.draft(attempt, more, once, repairs);
+		}
+		return draft.filter(d -> d.contact == null).flatMap(Draft::result);
+	}
+
+	/** A square that stands on its corner, wound as outer contours are. */
+	private static Contour filling(Point centre, double radius) {
+		return Contour.polygon(List.of(centre.plus(new Point(radius, 0)), centre.plus(new Point(0, -radius)),
+				centre.plus(new Point(-radius, 0)), centre.plus(new Point(0, radius))));
 	}
 
 	private List<Ring> rings(Attempt attempt, Arrangement map, List<Contour> input, List<Repair> repairs) {

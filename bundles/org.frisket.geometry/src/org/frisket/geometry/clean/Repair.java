@@ -21,6 +21,8 @@ public record Repair(Kind kind, Point place, double amount) {
 		CROSSING_RESOLVED,
 		/** Contours that touched in one place were drawn apart; the distance each moved, in mm. */
 		TOUCH_PARTED,
+		/** A gap too narrow to tell its two sides apart was filled in one place; the size of the filling, in mm. */
+		GAP_FILLED,
 		/** A contour too small or too narrow to be cut was dropped; its area in mm². */
 		SPECK_REMOVED,
 		/** A segment below the tolerance was dropped; its length in mm. */
