@@ -7,6 +7,7 @@ import java.util.List;
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Piece;
+import org.frisket.geometry.Point;
 import org.frisket.geometry.Polygons;
 import org.frisket.geometry.Region;
 import org.frisket.geometry.Segment;
@@ -75,15 +76,29 @@ public final class RegionFitter {
 				}
 			}
 		}
-		for (int i = open.nextSetBit(0); i >= 0; i = open.nextSetBit(i + 1)) {
-			fitted.set(i, contours.get(i));
-		}
+		keepPolygons(open, contours, fitted);
 		return assembled(dense, fitted);
+	}
+
+	/** Thinned out if that makes no contact, else as they are. */
+	private void keepPolygons(BitSet open, List<Contour> polygons, List<Contour> fitted) {
+		Thinning thinning = new Thinning(CHECKED_AT * tolerance.mm());
+		for (int i = open.nextSetBit(0); i >= 0; i = open.nextSetBit(i + 1)) {
+			fitted.set(i, Contour.polygon(thinning.ring(points(polygons.get(i)))));
+		}
+		BitSet touching = open.isEmpty() ? open : ContactFinder.contacts(fitted, CHECKED_AT * tolerance.mm());
+		for (int i = touching.nextSetBit(0); i >= 0; i = touching.nextSetBit(i + 1)) {
+			fitted.set(i, polygons.get(i));
+		}
+	}
+
+	private static List<Point> points(Contour polygon) {
+		return polygon.segments().stream().map(Segment::start).toList();
 	}
 
 	private Contour fit(CurveFitter fitter, Contour polygon) {
 		Contour fitted = new ShortSegments(SHORTEST * tolerance.mm())
-				.removedFrom(fitter.fitRing(polygon.segments().stream().map(Segment::start).toList()));
+				.removedFrom(fitter.fitRing(points(polygon)));
 		return fitted.signedArea() * polygon.signedArea() > 0 ? fitted : polygon;
 	}
 

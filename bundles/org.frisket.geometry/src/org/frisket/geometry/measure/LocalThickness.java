@@ -48,7 +48,11 @@ public final class LocalThickness {
 			Polygon polygon = Polygons.of(piece, parts.flatteningDeviation());
 			for (Geometry part : parts.of(polygon, width)) {
 				monitor.check();
-				places.add(new Bottleneck(polygon, parts, tolerance.mm()).of(part, width));
+				ThinPlace place = new Bottleneck(polygon, parts, tolerance.mm()).of(part, width);
+				// a tip just about deeper than wide at this width, and at no smaller one, is a corner after all
+				if (place.thickness() < width) {
+					places.add(place);
+				}
 			}
 			monitor.worked((double) ++done / region.pieces().size());
 		}

@@ -15,7 +15,8 @@ import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
- * An offset with mitred or bevelled corners. Every corner within the mitre limit gets its tip, a kite of the corner, the
+ * An offset with mitred or bevelled corners. Every corner within the mitre limit gets its tip, a kite of the
+ * corner, the
  * tip and the two ends of the bevel. The tips come from the curves' own tangents, since a chord's direction would throw
  * them off by many times the deviation.
  * <p>

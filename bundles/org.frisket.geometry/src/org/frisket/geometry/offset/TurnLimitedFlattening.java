@@ -16,7 +16,8 @@ import org.locationtech.jts.geom.Polygon;
 
 /**
  * Flattening for offsets without arcs: no vertex of a flattened curve turns so much that its bevel at the offset
- * distance would stand off the arc by more than the deviation. Next to a corner the chords shorten until their direction
+ * distance would stand off the arc by more than the deviation. Next to a corner the chords shorten until
+ * their direction
  * is practically the tangent.
  */
 final class TurnLimitedFlattening {

@@ -3,11 +3,13 @@ package org.frisket.geometry.fit;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Point;
 import org.frisket.geometry.Polygons;
 import org.frisket.geometry.Region;
 import org.frisket.geometry.Tolerance;
@@ -31,7 +33,8 @@ class RegionFitterTest {
 
 	@Test
 	void pointContactsArePartedByLessThanTheTolerance() {
-		Geometry touching = Polygons.of(Samples.both(Samples.polygon(0, 0, 10, 0, 5, 5), Samples.polygon(5, 5, 10, 10, 0, 10)), 1);
+		Geometry touching = Polygons.of(
+				Samples.both(Samples.polygon(0, 0, 10, 0, 5, 5), Samples.polygon(5, 5, 10, 10, 0, 10)), 1);
 		assertTrue(touching.isValid());
 		Region fitted = new RegionFitter(new Tolerance(0.05), 0.01).fit(touching, Monitor.NONE);
 		assertEquals(2, fitted.pieces().size());
@@ -46,6 +49,58 @@ class RegionFitterTest {
 		Region fitted = new RegionFitter(COARSE, 0.01).fit(Polygons.of(Samples.both(shape, speck), 0.001),
 				Monitor.NONE);
 		assertEquals(1, fitted.contours().size());
+	}
+
+	@Test
+	void stepsLeftByPolygonOperationsAreMended() {
+		Region stepped = Samples.polygon(0, 0, 5, 0, 5, 0.0005, 10, 0.0005, 10, 8, 0, 8);
+		Region fitted = new RegionFitter(new Tolerance(0.02), 0.002).fit(Polygons.of(stepped, 1), Monitor.NONE);
+		assertEquals(4, fitted.nodeCount());
+	}
+
+	@Test
+	void segmentsBelowTheToleranceGoAndTheirNeighboursMeet() {
+		Region chamfered = Samples.polygon(0, 0, 9.99, 0, 10, 0.01, 10, 8, 0, 8);
+		Region fitted = new RegionFitter(new Tolerance(0.05), 0.002).fit(Polygons.of(chamfered, 1), Monitor.NONE);
+		assertEquals(4, fitted.nodeCount());
+		assertEquals(80, fitted.area(), 1e-9);
+	}
+
+	/** Two parabolas that touch at the origin bound a spike without an angle. */
+	@Test
+	void sidesOfASpikeStayOnTheirSides() {
+		for (double other : new double[] { 0.11, 0.105, 0.12, -0.01 }) {
+			List<Point> corners = new ArrayList<>();
+			for (int i = 0; i <= 200; i++) {
+				double x = 5 - i / 40.0;
+				corners.add(new Point(x, 0.1 * x * x));
+			}
+			for (int i = 1; i <= 200; i++) {
+				double x = i / 40.0;
+				corners.add(new Point(x, other * x * x));
+			}
+			Region spike = Samples.region(Contour.polygon(corners));
+			Region fitted = new RegionFitter(new Tolerance(0.01), 1e-4).fit(Polygons.of(spike, 1), Monitor.NONE);
+			assertTrue(Polygons.of(fitted, 1e-6).isValid(), "other side " + other);
+		}
+	}
+
+	@Test
+	void filmThinnerThanTheToleranceStaysValid() {
+		List<Point> corners = new ArrayList<>();
+		for (int i = 0; i <= 300; i++) {
+			double x = i / 30.0;
+			corners.add(new Point(x, Math.sin(x)));
+		}
+		for (int i = 300; i >= 0; i--) {
+			double x = i / 30.0;
+			corners.add(new Point(x, Math.sin(x) + 0.004));
+		}
+		Geometry film = Polygons.of(Samples.region(Contour.polygon(corners)), 1);
+		Region fitted = new RegionFitter(new Tolerance(0.05), 0.001).fit(film, Monitor.NONE);
+		assertEquals(1, fitted.pieces().size());
+		assertTrue(Polygons.of(fitted, 1e-6).isValid());
+		assertTrue(Samples.hausdorff(film, Polygons.of(fitted, 1e-4)) <= 0.05);
 	}
 
 	@Test

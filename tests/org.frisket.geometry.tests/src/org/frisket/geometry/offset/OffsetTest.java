@@ -5,14 +5,19 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Random;
 import java.util.concurrent.CancellationException;
 
+import org.frisket.geometry.Contour;
 import org.frisket.geometry.Line;
 import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Piece;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Polygons;
 import org.frisket.geometry.Region;
+import org.frisket.geometry.Segment;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.fit.Samples;
 import org.junit.jupiter.api.Test;
@@ -124,7 +129,7 @@ class OffsetTest {
 	/** A half disc's corners, between an arc and a line, get exact mitres although the arc was flattened. */
 	@Test
 	void mitreBetweenCurveAndLineIsSharp() {
-		Region half = new Region(java.util.List.of(halfDisc(2)));
+		Region half = new Region(List.of(halfDisc(2)));
 		Region result = offset(half, 1, Corners.MITRE);
 		assertEquals(-3, result.bounds().minX(), 0.001);
 		assertEquals(3, result.bounds().maxX(), 0.001);
@@ -135,10 +140,10 @@ class OffsetTest {
 				.anyMatch(s -> s.start().distance(new Point(3, 1)) < 0.002));
 	}
 
-	private static org.frisket.geometry.Piece halfDisc(double radius) {
-		var whole = Samples.region(Samples.circle(0, 0, radius)).contours().get(0).segments();
-		var upper = new java.util.ArrayList<org.frisket.geometry.Segment>();
-		for (var segment : whole) {
+	private static Piece halfDisc(double radius) {
+		List<Segment> whole = Samples.region(Samples.circle(0, 0, radius)).contours().get(0).segments();
+		List<Segment> upper = new ArrayList<>();
+		for (Segment segment : whole) {
 			if (segment.at(0.5).y() < 0) {
 				upper.add(segment);
 			}
@@ -148,7 +153,7 @@ class OffsetTest {
 		int last = upper.size() - 1;
 		upper.set(last, upper.get(last).withEnds(upper.get(last).start(), new Point(-radius, 0)));
 		upper.add(new Line(new Point(-radius, 0), new Point(radius, 0)));
-		return new org.frisket.geometry.Piece(org.frisket.geometry.Contour.closed(upper), java.util.List.of());
+		return new Piece(Contour.closed(upper), List.of());
 	}
 
 	/** A - P r + r^2 sum cot(theta/2), P - 2 r sum cot(theta/2). */
@@ -253,6 +258,7 @@ class OffsetTest {
 			assertTrue(flattened.isValid());
 			assertEquals(truth.getArea(), result.area(), tolerance.mm() * truth.getLength());
 			assertTrue(Samples.hausdorff(truth, flattened) <= tolerance.mm(), "seed 4, blob " + i);
+			assertTrue(Samples.segments(result).stream().allMatch(s -> s.length() >= tolerance.mm()));
 			assertTrue(result.nodeCount() * 8 < truth.getNumPoints());
 			assertEquals(result, Offset.of(blob, distance, Corners.ROUND, Holes.KEEP, tolerance, Monitor.NONE));
 		}
