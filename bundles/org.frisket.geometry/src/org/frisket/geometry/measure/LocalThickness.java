@@ -2,11 +2,14 @@ package org.frisket.geometry.measure;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Piece;
+import org.frisket.geometry.Point;
 import org.frisket.geometry.Polygons;
 import org.frisket.geometry.Region;
 import org.frisket.geometry.Tolerance;
@@ -43,21 +46,38 @@ public final class LocalThickness {
 	public static List<ThinPlace> thinnerThan(Region region, double width, Tolerance tolerance, Monitor monitor) {
 		List<ThinPlace> places = new ArrayList<>();
 		ThinParts parts = new ThinParts(tolerance.mm());
+		Map<Likeness, Found> known = new HashMap<>();
 		int done = 0;
 		for (Piece piece : region.pieces()) {
-			Polygon polygon = Polygons.of(piece, parts.flatteningDeviation());
-			for (Geometry part : parts.of(polygon, width)) {
-				monitor.check();
-				ThinPlace place = new Bottleneck(polygon, parts, tolerance.mm()).of(part, width);
-				// a tip just about deeper than wide at this width, and at no smaller one, is a corner after all
-				if (place.thickness() < width) {
-					places.add(place);
-				}
+			Found found = known.computeIfAbsent(Likeness.of(piece),
+					first -> new Found(piece.outer().start(), thinPlaces(piece, width, parts, tolerance, monitor)));
+			Point shift = piece.outer().start().minus(found.origin);
+			for (ThinPlace place : found.places) {
+				places.add(new ThinPlace(place.place().plus(shift), place.thickness(), place.area()));
 			}
 			monitor.worked((double) ++done / region.pieces().size());
 		}
 		places.sort(Comparator.comparingDouble(ThinPlace::thickness).thenComparingDouble(p -> p.place().y())
 				.thenComparingDouble(p -> p.place().x()));
+		return places;
+	}
+
+	/** What was found in the first of several pieces that are alike. */
+	private record Found(Point origin, List<ThinPlace> places) {
+	}
+
+	private static List<ThinPlace> thinPlaces(Piece piece, double width, ThinParts parts, Tolerance tolerance,
+			Monitor monitor) {
+		List<ThinPlace> places = new ArrayList<>();
+		Polygon polygon = Polygons.of(piece, parts.flatteningDeviation());
+		for (Geometry part : parts.of(polygon, width)) {
+			monitor.check();
+			ThinPlace place = new Bottleneck(polygon, parts, tolerance.mm()).of(part, width);
+			// a tip just about deeper than wide at this width, and at no smaller one, is a corner after all
+			if (place.thickness() < width) {
+				places.add(place);
+			}
+		}
 		return places;
 	}
 

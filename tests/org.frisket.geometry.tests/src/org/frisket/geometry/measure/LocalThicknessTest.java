@@ -9,6 +9,7 @@ import java.util.List;
 
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Piece;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Polygons;
 import org.frisket.geometry.Region;
@@ -62,6 +63,23 @@ class LocalThicknessTest {
 
 	private static Geometry disc(double x, double y, double radius) {
 		return Polygons.of(Samples.region(Samples.circle(x, y, radius)), 1e-4);
+	}
+
+	@Test
+	void equalPiecesEachHaveTheirOwnPlaces() {
+		Region one = union(rectangle(0, 0, 10, 10), rectangle(9, 4, 12, 0.8), rectangle(20, 0, 10, 10));
+		List<Piece> pieces = new ArrayList<>(one.pieces());
+		for (double x : new double[] { 100.1, 200.7, 333.3 }) {
+			pieces.addAll(one.transformed(Transform.translation(x, 7)).pieces());
+		}
+		List<ThinPlace> alone = thinnerThan(one, 1);
+		List<Double> xs = thinnerThan(new Region(pieces), 1).stream().map(place -> place.place().x()).sorted().toList();
+		assertEquals(1, alone.size());
+		assertEquals(4, xs.size());
+		double x = alone.get(0).place().x();
+		assertEquals(x, xs.get(0), 1e-9);
+		assertEquals(x + 100.1, xs.get(1), 1e-9);
+		assertEquals(x + 333.3, xs.get(3), 1e-9);
 	}
 
 	@Test
