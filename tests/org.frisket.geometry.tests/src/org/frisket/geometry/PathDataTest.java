@@ -89,7 +89,7 @@ class PathDataTest {
 		assertTrue(fault.reason().contains(reason), fault.getMessage());
 	}
 
-	/** SVG 1.1 F.6.5; figures of CHECK-VALUES.md section 4. Columns: x1 y1 rx ry turn large sweep x2 y2 cx cy from by. */
+	/** Worked by the formula of SVG 1.1, appendix F.6.5. Columns: x1 y1 rx ry turn large sweep x2 y2 cx cy from by. */
 	@Test
 	void arcCentresMatchThePublishedFormula() {
 		double[][] table = { { 1, 0, 1, 1, 0, 0, 1, 0, 1, 0, 0, 0, 90 },

@@ -10,7 +10,7 @@ import java.util.Random;
 
 import org.junit.jupiter.api.Test;
 
-/** Check values: CHECK-VALUES.md section 4, Bézier area by Green's theorem, arc lengths, Wang's bound. */
+/** Against areas by Green's theorem, arc lengths by numeric quadrature, and Wang's bound on chords, worked apart from the code. */
 class SegmentTest {
 
 	private static final Cubic CUP = new Cubic(p(0, 0), p(0, 1), p(1, 1), p(1, 0));

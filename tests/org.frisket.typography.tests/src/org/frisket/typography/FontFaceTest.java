@@ -48,7 +48,7 @@ class FontFaceTest {
 
 	@Test
 	void embeddingRestrictionIsReported() throws Exception {
-		// read in CHECK-VALUES.md section 10: Debian's OpenType Bebas Neue says 8
+		// table OS/2 of Debian's OpenType Bebas Neue, as fontTools reads it, says 8
 		assertEquals(8, Fonts.system(Fonts.BEBAS).embedding());
 		assertEquals(0, Fonts.sans().embedding());
 	}

@@ -42,7 +42,7 @@ class OutlineCleanerTest {
 		return result.repairs().stream().anyMatch(r -> r.kind() == kind);
 	}
 
-	/** CHECK-VALUES.md section 4: pentagram on the unit circle. */
+	/** By plane geometry: a pentagram on the unit circle has 1.122570 inside, 0.775677 without its pentagon. */
 	@Test
 	void pentagramAreasFollowTheFillRule() {
 		Outline star = Outline.of(Shapes.pentagram()).transformed(Transform.scaling(100, 100));
@@ -176,6 +176,16 @@ class OutlineCleanerTest {
 	void circlesThatTouchFromInsideAreDrawnApart() {
 		Region region = clean(Outline.of(Shapes.circle(0, 0, 5), Shapes.circle(2, 0, 3)), FillRule.EVEN_ODD).region();
 		assertEquals(Math.PI * 16, region.area(), TOLERANCE * region.perimeter());
+	}
+
+	@Test
+	void shapesThatAllButTouchBecomeOneAndStayCurves() {
+		for (double gap : new double[] { 1e-5, 1e-4, 3e-4 }) {
+			CleanResult result = clean(
+					Outline.of(Shapes.circle(0, 0, 10), Shapes.circle(20 + gap, 0, 10)), FillRule.NON_ZERO);
+			assertTrue(result.region().nodeCount() <= 14, result.region().toString());
+			assertEquals(2 * Math.PI * 100, result.region().area(), 0.3);
+		}
 	}
 
 	@Test
