@@ -1,14 +1,17 @@
 package org.frisket.cli;
 
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 
 import org.frisket.geometry.Tolerance;
 import org.frisket.model.Alignment;
+import org.frisket.model.CornerJoin;
+import org.frisket.model.HoleRule;
 import org.frisket.model.Job;
 import org.frisket.model.OperationKind;
 import org.frisket.prepare.Composition;
@@ -48,7 +51,13 @@ final class ComposeVerb implements Callable<Integer> {
 			description = "A mat behind the wording, this much larger; several parted by commas.")
 	private List<Double> mats = List.of();
 
-	@Option(names = "--align", paramLabel = "SIDE", description = "Of several lines: left, centre or right.", defaultValue = "left")
+	@Option(names = "--corners", paramLabel = "JOIN", defaultValue = "round", description = "Of the mats: round, mitre or bevel (default ${DEFAULT-VALUE}).")
+	private String corners;
+
+	@Option(names = "--holes", paramLabel = "RULE", defaultValue = "keep", description = "Of the mats: keep or fill (default ${DEFAULT-VALUE}).")
+	private String holes;
+
+	@Option(names = "--align", paramLabel = "SIDE", defaultValue = "left", description = "Of several lines: left, centre or right (default ${DEFAULT-VALUE}).")
 	private String align;
 
 	@Option(names = "--draw", description = "Draws with the pen instead of cutting.")
@@ -69,8 +78,9 @@ final class ComposeVerb implements Callable<Integer> {
 		String wording = Conversions.lines(text);
 		FontFace face = face();
 		requireGlyphs(wording, face);
-		Composition composition = new Composition(wording, face, height, alignment(),
+		Composition composition = new Composition(wording, face, height, choice("--align", align, Alignment.class),
 				touch == null ? OptionalDouble.empty() : OptionalDouble.of(touch), mats,
+				choice("--corners", corners, CornerJoin.class), choice("--holes", holes, HoleRule.class),
 				draw ? OperationKind.DRAW : OperationKind.CUT);
 		Job job = composition.toJob();
 		Preparation preparation = Preparation.of(job, tolerance);
@@ -98,11 +108,13 @@ final class ComposeVerb implements Callable<Integer> {
 		}
 	}
 
-	private Alignment alignment() throws Refusal {
-		try {
-			return Alignment.valueOf(align.toUpperCase(Locale.ROOT));
-		} catch (IllegalArgumentException e) {
-			throw new Refusal("--align: “" + align + "” is not left, centre or right");
+	private static <E extends Enum<E>> E choice(String option, String word, Class<E> type) throws Refusal {
+		for (E choice : type.getEnumConstants()) {
+			if (choice.toString().equals(word)) {
+				return choice;
+			}
 		}
+		throw new Refusal(option + ": “" + word + "” is not one of " + Arrays.stream(type.getEnumConstants())
+				.map(Enum::toString).collect(Collectors.joining(", ")));
 	}
 }

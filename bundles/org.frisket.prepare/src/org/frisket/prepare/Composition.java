@@ -7,7 +7,9 @@ import java.util.OptionalDouble;
 
 import org.frisket.geometry.Length;
 import org.frisket.model.Alignment;
+import org.frisket.model.CornerJoin;
 import org.frisket.model.FontRef;
+import org.frisket.model.HoleRule;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
@@ -26,10 +28,12 @@ import org.frisket.typography.FontFace;
  * @param alignment of several lines
  * @param touch     overlap in mm by which neighbours are joined; empty leaves the letters apart
  * @param mats      distance of each mat from the wording in mm
+ * @param corners   of the mats
+ * @param holes     of the mats
  * @param operation what is done with wording and mats
  */
 public record Composition(String text, FontFace face, double height, Alignment alignment, OptionalDouble touch,
-		List<Double> mats, OperationKind operation) {
+		List<Double> mats, CornerJoin corners, HoleRule holes, OperationKind operation) {
 
 	private static final String WORDING_COLOUR = "#f4ecdc";
 	/** Preview colours for mats from the front to the back, taken in turn until a stock says better. */
@@ -38,6 +42,12 @@ public record Composition(String text, FontFace face, double height, Alignment a
 
 	public Composition {
 		mats = List.copyOf(mats);
+	}
+
+	/** With mats of round corners that keep their holes. */
+	public Composition(String text, FontFace face, double height, Alignment alignment, OptionalDouble touch,
+			List<Double> mats, OperationKind operation) {
+		this(text, face, height, alignment, touch, mats, CornerJoin.ROUND, HoleRule.KEEP, operation);
 	}
 
 	/** A new job; the same composition always makes the same one. */
@@ -62,6 +72,8 @@ public record Composition(String text, FontFace face, double height, Alignment a
 		for (int i = 0; i < matLayers.size(); i++) {
 			Mat mat = Jobs.addMat(matLayers.get(i), fromTheBack.get(i), List.of(wording));
 			mat.setName(matLayers.get(i).getName());
+			mat.setCorners(corners);
+			mat.setHoles(holes);
 			Jobs.addOperation(mat, operation);
 		}
 		return job;

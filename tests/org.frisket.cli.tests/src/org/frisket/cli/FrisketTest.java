@@ -16,6 +16,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 
+import org.frisket.model.CornerJoin;
+import org.frisket.model.HoleRule;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
 import org.frisket.model.Jobs;
@@ -125,6 +127,16 @@ class FrisketTest {
 				"--align", "centre", "--out", folder.resolve("x.frjob").toString()).status());
 		Wording wording = (Wording) Jobs.elements(JobFile.load(folder.resolve("x.frjob"))).get(0);
 		assertEquals("Harbour\nLane", wording.getText());
+	}
+
+	@Test
+	void cornersAndHolesOfMatsAreChosen() throws Exception {
+		assertEquals(0, compose("x.frjob", "--mat", "3mm", "--corners", "mitre", "--holes", "fill").status());
+		Mat mat = (Mat) JobFile.load(folder.resolve("x.frjob")).getLayers().get(0).getElements().get(0);
+		assertEquals(CornerJoin.MITRE, mat.getCorners());
+		assertEquals(HoleRule.FILL, mat.getHoles());
+		Files.delete(folder.resolve("x.frjob"));
+		assertRefused(compose("x.svg", "--mat", "3mm", "--corners", "wavy"), "--corners", "round, mitre, bevel");
 	}
 
 	@Test
