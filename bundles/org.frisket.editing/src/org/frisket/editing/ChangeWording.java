@@ -64,6 +64,17 @@ public final class ChangeWording extends RecordingEdit {
 				w -> w.setAlignment(alignment));
 	}
 
+	/** Uses the pair distances of the font, or not. */
+	public static ChangeWording kerning(Wording wording, boolean kerning) {
+		return new ChangeWording("Change kerning", wording, w -> kerning != w.isKerning(), w -> w.setKerning(kerning));
+	}
+
+	/** Uses the ligatures of the font, or not. */
+	public static ChangeWording ligatures(Wording wording, boolean ligatures) {
+		return new ChangeWording("Change ligatures", wording, w -> ligatures != w.isLigatures(),
+				w -> w.setLigatures(ligatures));
+	}
+
 	/** Joins its letters so that neighbours overlap by {@code touch} mm, which is not negative. */
 	public static ChangeWording join(Wording wording, double touch) {
 		return new ChangeWording("Join letters", wording,

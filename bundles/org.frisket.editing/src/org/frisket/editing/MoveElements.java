@@ -8,8 +8,6 @@ import java.util.Set;
 
 import org.eclipse.emf.ecore.EObject;
 import org.frisket.model.Element;
-import org.frisket.model.Jobs;
-import org.frisket.model.Mat;
 import org.frisket.model.Matrix;
 
 /**
@@ -46,16 +44,8 @@ public final class MoveElements extends RecordingEdit {
 	@Override
 	protected void change() {
 		Matrix shift = Matrix.translation(dx, dy);
-		for (Element element : leaders()) {
+		for (Element element : Targets.leaders(elements)) {
 			element.setTransform(element.getTransform().then(shift));
 		}
-	}
-
-	private List<Element> leaders() {
-		Set<Mat> followers = Targets.followers(Jobs.jobOf(elements.iterator().next()), elements);
-		List<Element> leaders = new ArrayList<>(elements);
-		leaders.removeAll(followers);
-		// Mats in a ring all follow each other, and nothing else would carry them along.
-		return leaders.isEmpty() ? List.copyOf(elements) : leaders;
 	}
 }

@@ -50,6 +50,14 @@ final class Targets {
 		return followers;
 	}
 
+	/** Those that a map of the plane is applied to: a mat that follows another of them comes along by itself. */
+	static List<Element> leaders(Collection<? extends Element> elements) {
+		List<Element> leaders = new ArrayList<>(elements);
+		leaders.removeAll(followers(Jobs.jobOf(elements.iterator().next()), elements));
+		// Mats in a ring all follow each other, and nothing else would carry them along.
+		return leaders.isEmpty() ? List.copyOf(elements) : leaders;
+	}
+
 	static List<Mat> mats(Job job) {
 		List<Mat> mats = new ArrayList<>();
 		for (Element element : Jobs.elements(job)) {

@@ -15,6 +15,7 @@ import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 import org.frisket.model.Mat;
 import org.frisket.model.OperationKind;
+import org.frisket.model.PreviewColours;
 import org.frisket.model.Wording;
 import org.frisket.typography.FontFace;
 
@@ -35,9 +36,6 @@ import org.frisket.typography.FontFace;
 public record Composition(String text, FontFace face, double height, Alignment alignment, OptionalDouble touch,
 		List<Double> mats, CornerJoin corners, HoleRule holes, OperationKind operation) {
 
-	private static final String WORDING_COLOUR = "#f4ecdc";
-	/** Preview colours for mats from the front to the back, taken in turn until a stock says better. */
-	private static final List<String> MAT_COLOURS = List.of("#1d6f78", "#e0a63a", "#7a2f3d", "#3d4a6b");
 	private static final int TITLE_LENGTH = 60;
 
 	public Composition {
@@ -57,11 +55,11 @@ public record Composition(String text, FontFace face, double height, Alignment a
 		List<Layer> matLayers = new ArrayList<>();
 		for (int i = 0; i < fromTheBack.size(); i++) {
 			Layer layer = Jobs.addLayer(job, "Mat " + Length.text(fromTheBack.get(i), 2));
-			layer.setColour(MAT_COLOURS.get((fromTheBack.size() - 1 - i) % MAT_COLOURS.size()));
+			layer.setColour(PreviewColours.mat(fromTheBack.size() - 1 - i));
 			matLayers.add(layer);
 		}
 		Layer front = Jobs.addLayer(job, "Wording");
-		front.setColour(WORDING_COLOUR);
+		front.setColour(PreviewColours.WORDING);
 		Wording wording = Jobs.addWording(front, text, height);
 		wording.setName(title());
 		wording.setFont(font());

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 
 import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Point;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.Transform;
 import org.frisket.model.Element;
@@ -15,6 +16,7 @@ import org.frisket.model.Job;
 import org.frisket.model.Layer;
 import org.frisket.model.Mat;
 import org.frisket.model.Matrix;
+import org.frisket.model.Wording;
 import org.frisket.prepare.internal.ElementSteps;
 import org.frisket.prepare.internal.PlacedShape;
 import org.frisket.typography.FontLibrary;
@@ -38,6 +40,16 @@ public final class JobPreparer {
 	 */
 	public PreparedJob prepare(Job job, Tolerance tolerance, Monitor monitor) {
 		return new Run(tolerance, monitor).prepare(job);
+	}
+
+	/**
+	 * Where a caret stands in a wording while it is typed: on the baseline before each character (UTF-16) and after the
+	 * last one, in mm of the wording's own frame. Empty if the wording's font is missing.
+	 *
+	 * @throws java.util.concurrent.CancellationException if the monitor cancels
+	 */
+	public List<Point> carets(Wording wording, Tolerance tolerance, Monitor monitor) {
+		return steps.carets(wording, tolerance, monitor);
 	}
 
 	private final class Run {

@@ -12,7 +12,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.Deque;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 
@@ -137,6 +139,13 @@ class EditHistoryTest {
 		Collections.shuffle(some, random);
 		some = some.subList(0, Math.min(some.size(), random.nextInt(4)));
 		Element one = all.isEmpty() ? null : all.get(random.nextInt(all.size()));
+		if (all.size() > 25 && random.nextBoolean()) {
+			List<Element> free = all.stream().filter(element -> !Jobs.layerOf(element).isLocked()).toList();
+			return new DeleteElements(free.subList(0, free.size() * 2 / 3));
+		}
+		if (random.nextInt(3) == 0 && job.getLayers().size() < 25) {
+			return anyElementEdit(job, some, layer);
+		}
 		switch (random.nextInt(8)) {
 		case 0:
 		case 1:
@@ -153,6 +162,50 @@ class EditHistoryTest {
 			}
 			return one instanceof Wording wording ? anyChange(wording) : new MoveElements(some, 1, 0);
 		}
+	}
+
+	private Edit anyElementEdit(Job job, List<Element> some, Layer layer) {
+		List<Mat> mats = some.stream().filter(Mat.class::isInstance).map(Mat.class::cast).toList();
+		switch (random.nextInt(13)) {
+		case 0:
+			return TransformElements.scale(some, 0.5 + random.nextDouble(), 1 + random.nextInt(2), 3, 4);
+		case 1:
+			return TransformElements.rotate(some, random.nextInt(4) * Math.PI / 2, random.nextInt(9), 0);
+		case 2:
+			return TransformElements.mirrorLeftRight(some, random.nextInt(9));
+		case 3:
+			return new DuplicateElements(some, random.nextInt(3), 1);
+		case 4:
+			return new ReorderElements(some, ReorderElements.Way.values()[random.nextInt(4)]);
+		case 5:
+			return SetLayers.visible(List.of(layer), random.nextBoolean());
+		case 6:
+			return SetLayers.locked(List.of(layer), random.nextInt(4) == 0);
+		case 7:
+			return new AddMatBehind(some, List.of(1.0 + random.nextInt(6)), mm -> "Mat " + mm);
+		case 8:
+			return new AlignElements(boxes(some), AlignElements.Edge.values()[random.nextInt(6)]);
+		case 9:
+			return new DistributeElements(boxes(some), DistributeElements.Direction.values()[random.nextInt(2)]);
+		case 10:
+			return some.isEmpty() ? new DeleteElements(some)
+					: new PasteElements(job, JobFragment.read(JobFragment.write(some)).orElseThrow(), 1, 2);
+		case 11:
+			return ChangeOperation.kind(some, OperationKind.values()[random.nextInt(3)]);
+		default:
+			return random.nextBoolean() ? ChangeMat.smoothing(mats, random.nextInt(3))
+					: TypeWording.onto(job, FrisketFactory.INSTANCE.createWording(), "Hello");
+		}
+	}
+
+	private Map<Element, Box> boxes(List<Element> elements) {
+		Map<Element, Box> boxes = new LinkedHashMap<>();
+		for (Element element : elements) {
+			double x = random.nextInt(50);
+			double y = random.nextInt(50);
+			boxes.put(element, new Box(x, y, x + random.nextInt(20), y + 1));
+		}
+		return boxes;
 	}
 
 	private Edit anyChange(Wording wording) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Supplier;
 
 import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Point;
 import org.frisket.geometry.Region;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.Transform;
@@ -63,6 +64,12 @@ public final class ElementSteps {
 				wording.getTracking(), wording.getAlignment(), wording.isKerning(), wording.isLigatures(),
 				wording.isJoined(), wording.getTouch(), font.remarks(), tolerance);
 		return made(key, () -> WordingStep.shape(wording, face, font.remarks(), tolerance, monitor));
+	}
+
+	/** Where a caret stands in a wording, in its own frame; nowhere if its font is missing. */
+	public List<Point> carets(Wording wording, Tolerance tolerance, Monitor monitor) {
+		return fonts.resolve(wording.getFont()).face()
+				.map(face -> WordingStep.carets(wording, face, tolerance, monitor)).orElse(List.of());
 	}
 
 	/**

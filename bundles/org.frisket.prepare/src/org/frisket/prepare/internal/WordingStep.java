@@ -44,6 +44,15 @@ final class WordingStep {
 		return new Shape(region, List.of(), remarks);
 	}
 
+	/** Where a caret stands before each character and after the last one, in the wording's own frame. */
+	static List<Point> carets(Wording wording, FontFace face, Tolerance tolerance, Monitor monitor) {
+		SetText text = TextSetter.set(wording.getText(), face, setting(wording), monitor);
+		if (wording.isJoined()) {
+			text = Joiner.join(text, wording.getTouch(), tolerance, monitor).text();
+		}
+		return CaretPlaces.of(text, monitor);
+	}
+
 	private static Setting setting(Wording wording) {
 		Alignment alignment = switch (wording.getAlignment()) {
 		case LEFT -> Alignment.LEFT;

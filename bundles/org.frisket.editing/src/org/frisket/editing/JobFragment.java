@@ -1,0 +1,87 @@
+package org.frisket.editing;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.frisket.model.Element;
+import org.frisket.model.FrisketFactory;
+import org.frisket.model.Job;
+import org.frisket.model.JobFile;
+import org.frisket.model.Jobs;
+import org.frisket.model.Layer;
+import org.frisket.model.Mat;
+
+/**
+ * Elements on their way from one job to another, as the text of a job file that holds only them and their layers. It
+ * can be pasted into a text editor, read, and brought back.
+ */
+public final class JobFragment {
+
+	private static final String ID = "fragment";
+
+	private JobFragment() {
+	}
+
+	/**
+	 * The text for these elements, which lie in one job. Mats follow within the fragment; a mat none of whose elements
+	 * comes along is left out, for it would be nothing by itself.
+	 */
+	public static String write(Collection<? extends Element> elements) {
+		Job source = Jobs.jobOf(elements.iterator().next());
+		EcoreUtil.Copier copier = new EcoreUtil.Copier(true, false);
+		Job fragment = Jobs.create(ID, source.getTitle());
+		for (Layer layer : source.getLayers()) {
+			List<Element> chosen = layer.getElements().stream().filter(elements::contains).toList();
+			if (!chosen.isEmpty()) {
+				Layer copy = FrisketFactory.INSTANCE.createLayer();
+				copy.setId(layer.getId());
+				copy.setName(layer.getName());
+				copy.setStock(layer.getStock());
+				copy.setColour(layer.getColour());
+				copy.getElements().addAll(copier.copyAll(chosen));
+				fragment.getLayers().add(copy);
+			}
+		}
+		copier.copyReferences();
+		dropIdleMats(fragment);
+		try {
+			return new String(JobFile.toBytes(fragment), StandardCharsets.UTF_8);
+		} catch (IOException e) {
+			throw new IllegalStateException(e);
+		}
+	}
+
+	private static void dropIdleMats(Job fragment) {
+		List<Mat> idle = new ArrayList<>();
+		do {
+			idle.clear();
+			for (Mat mat : Targets.mats(fragment)) {
+				if (mat.getBehind().isEmpty()) {
+					idle.add(mat);
+				}
+			}
+			for (Mat mat : Targets.mats(fragment)) {
+				mat.getBehind().removeAll(idle);
+			}
+			idle.forEach(mat -> Jobs.layerOf(mat).getElements().remove(mat));
+		} while (!idle.isEmpty());
+		fragment.getLayers().removeIf(layer -> layer.getElements().isEmpty());
+	}
+
+	/** The elements in a text, or nothing if it is not one that {@link #write} made. */
+	public static Optional<Job> read(String text) {
+		if (text == null || !text.contains("urn:frisket:job:")) {
+			return Optional.empty();
+		}
+		try {
+			return Optional.of(JobFile.load(text.getBytes(StandardCharsets.UTF_8), ID));
+		} catch (IOException e) {
+			return Optional.empty();
+		}
+	}
+}

@@ -1,0 +1,49 @@
+package org.frisket.editing;
+
+import java.util.Collection;
+import java.util.List;
+
+import org.eclipse.emf.ecore.EObject;
+import org.frisket.model.Job;
+import org.frisket.model.Jobs;
+import org.frisket.model.Layer;
+import org.frisket.model.Mat;
+
+/**
+ * Takes a mat away, and the layer that was made for it once nothing is left on it. Mats that stood behind it stand
+ * behind what it stood behind from then on, and keep their distance.
+ */
+public final class RemoveMat extends RecordingEdit {
+
+	private final Mat mat;
+
+	public RemoveMat(Mat mat) {
+		super("Remove mat");
+		this.mat = mat;
+	}
+
+	@Override
+	public boolean canApply() {
+		return Targets.free(mat) && Jobs.matsOf(mat).stream().allMatch(Targets::free);
+	}
+
+	@Override
+	protected Collection<? extends EObject> scope() {
+		return List.of(Jobs.jobOf(mat));
+	}
+
+	@Override
+	protected void change() {
+		Job job = Jobs.jobOf(mat);
+		for (Mat outer : Jobs.matsOf(mat)) {
+			outer.getBehind().remove(mat);
+			mat.getBehind().stream().filter(element -> element != outer && !outer.getBehind().contains(element))
+					.forEach(outer.getBehind()::add);
+		}
+		Layer layer = Jobs.layerOf(mat);
+		layer.getElements().remove(mat);
+		if (layer.getElements().isEmpty()) {
+			job.getLayers().remove(layer);
+		}
+	}
+}

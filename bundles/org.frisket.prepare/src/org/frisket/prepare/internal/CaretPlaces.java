@@ -1,0 +1,70 @@
+package org.frisket.prepare.internal;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Point;
+import org.frisket.typography.Letter;
+import org.frisket.typography.SetText;
+import org.frisket.typography.TextLine;
+import org.frisket.typography.TextSetter;
+
+/** Where a caret stands before each character of a set text and after its last one, for text set from the left. */
+final class CaretPlaces {
+
+	private final SetText text;
+	private final double[] x;
+	private final double[] baseline;
+
+	private CaretPlaces(SetText text) {
+		this.text = text;
+		x = new double[text.text().length() + 1];
+		baseline = new double[x.length];
+		Arrays.fill(x, Double.NaN);
+	}
+
+	/** Points on the baseline in the text's frame, one for each index from 0 to the length of the text. */
+	static List<Point> of(SetText text, Monitor monitor) {
+		return new CaretPlaces(text).places(blankWidth(text, monitor));
+	}
+
+	/** A blank leaves no letter behind it, so its width is what two letters are kept apart by it. */
+	private static double blankWidth(SetText text, Monitor monitor) {
+		List<Letter> pair = TextSetter.set("H H", text.face(), text.setting(), monitor).letters();
+		return pair.size() < 2 ? text.capHeight() / 3
+				: pair.get(1).origin().x() - pair.get(0).origin().x() - pair.get(0).advance();
+	}
+
+	private List<Point> places(double blank) {
+		for (Letter letter : text.letters()) {
+			int parts = letter.end() - letter.start();
+			for (int i = 0; i < parts; i++) {
+				x[letter.start() + i] = letter.origin().x() + letter.advance() * i / parts;
+			}
+			if (Double.isNaN(x[letter.end()])) {
+				x[letter.end()] = letter.origin().x() + letter.advance();
+			}
+		}
+		for (TextLine line : text.lines()) {
+			fill(line, blank);
+		}
+		List<Point> places = new ArrayList<>();
+		for (int i = 0; i < x.length; i++) {
+			// the second half of a double line end has no place of its own
+			places.add(Double.isNaN(x[i]) ? places.get(i - 1) : new Point(x[i], baseline[i]));
+		}
+		return places;
+	}
+
+	/** What no letter has placed: the start of the line, and whatever follows a blank. */
+	private void fill(TextLine line, double blank) {
+		for (int i = line.start(); i <= line.end(); i++) {
+			baseline[i] = line.baseline();
+			if (Double.isNaN(x[i])) {
+				x[i] = i == line.start() ? line.left() : x[i - 1] + blank;
+			}
+		}
+	}
+}
