@@ -1,0 +1,2 @@
+/** Shapes to start a design from, as SVG path data that a person can read. */
+package org.frisket.geometry.shapes;
