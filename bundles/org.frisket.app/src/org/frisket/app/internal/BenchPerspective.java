@@ -3,17 +3,27 @@ package org.frisket.app.internal;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 import org.frisket.ui.bench.Bench;
+import org.frisket.ui.views.Views;
 
-/** The bench: the job takes the whole width; where none is open, a line says how to open one. */
+/** The bench with its views around it; where no job is open, a line says how to open one. */
 public final class BenchPerspective implements IPerspectiveFactory {
 
 	static final String ID = "org.frisket.app.bench"; //$NON-NLS-1$
 
+	/** What makeready below leaves to the rest. */
+	private static final float BENCH_HEIGHT = 0.78f;
+	private static final float STACK_WIDTH = 0.18f;
+	private static final float PROPERTIES_START = 0.74f;
+
 	@Override
 	public void createInitialLayout(IPageLayout layout) {
 		layout.setEditorAreaVisible(true);
+		layout.addView(Views.MAKEREADY_ID, IPageLayout.BOTTOM, BENCH_HEIGHT, layout.getEditorArea());
+		layout.addView(Views.STACK_ID, IPageLayout.LEFT, STACK_WIDTH, layout.getEditorArea());
+		layout.addView(Views.PROPERTIES_ID, IPageLayout.RIGHT, PROPERTIES_START, layout.getEditorArea());
 		layout.setEditorOnboardingText(Messages.BenchPerspective_empty);
 		layout.setEditorOnboardingImageUri("platform:/plugin/org.frisket.app/icons/frisket64.svg"); //$NON-NLS-1$
+		layout.addEditorOnboardingCommandId(Bench.NEW_JOB_COMMAND_ID);
 		layout.addEditorOnboardingCommandId(Bench.OPEN_JOB_COMMAND_ID);
 		layout.addEditorOnboardingCommandId("org.eclipse.ui.window.showKeyAssist"); //$NON-NLS-1$
 	}

@@ -42,12 +42,13 @@ final class FrisketWorkbenchAdvisor extends WorkbenchAdvisor {
 	public void postStartup() {
 		// by list and not by focus: the window need not be in front yet
 		IWorkbenchPage page = PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
-		for (Path file : files) {
-			try {
+		try {
+			Bench.reopenUnsaved(page);
+			for (Path file : files) {
 				page.openEditor(new JobInput(file), Bench.EDITOR_ID);
-			} catch (PartInitException e) {
-				StatusManager.getManager().handle(e.getStatus(), StatusManager.SHOW);
 			}
+		} catch (PartInitException e) {
+			StatusManager.getManager().handle(e.getStatus(), StatusManager.SHOW);
 		}
 	}
 }

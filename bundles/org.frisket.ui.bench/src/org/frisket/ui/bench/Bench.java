@@ -1,5 +1,11 @@
 package org.frisket.ui.bench;
 
+import org.eclipse.ui.IEditorInput;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PartInitException;
+import org.frisket.ui.bench.internal.files.Recovery;
+import org.frisket.ui.bench.internal.files.Unsaved;
+
 /** Ids that the rest of the screen needs of the bench. */
 public final class Bench {
 
@@ -9,9 +15,33 @@ public final class Bench {
 	/** The context in which the keys of the bench hold. */
 	public static final String CONTEXT_ID = "org.frisket.ui.bench.context"; //$NON-NLS-1$
 
+	/** The context in which keys hold while a wording is typed. */
+	public static final String TYPING_CONTEXT_ID = "org.frisket.ui.bench.typing"; //$NON-NLS-1$
+
 	/** The command that asks for a job file and opens it. */
 	public static final String OPEN_JOB_COMMAND_ID = "org.frisket.ui.bench.command.openJob"; //$NON-NLS-1$
 
+	/** The command that lays a new, empty job on the bench. */
+	public static final String NEW_JOB_COMMAND_ID = "org.frisket.ui.bench.command.newJob"; //$NON-NLS-1$
+
+	/** The command that asks for a format and a place and writes the job there. */
+	public static final String EXPORT_COMMAND_ID = "org.frisket.ui.bench.command.export"; //$NON-NLS-1$
+
+	/** The command that opens the job file its parameter names. */
+	public static final String OPEN_RECENT_COMMAND_ID = "org.frisket.ui.bench.command.openRecent"; //$NON-NLS-1$
+
+	/** The parameter of that command: the path of the file. */
+	public static final String OPEN_RECENT_PATH = OPEN_RECENT_COMMAND_ID + ".path"; //$NON-NLS-1$
+
 	private Bench() {
+	}
+
+	/** Opens what was not saved when the program last ended, as it was then. Call it once, when a window is there. */
+	public static void reopenUnsaved(IWorkbenchPage page) throws PartInitException {
+		for (Unsaved unsaved : Recovery.all()) {
+			IEditorInput input = unsaved.original().<IEditorInput>map(JobInput::new)
+					.orElseGet(() -> new UntitledInput(unsaved.number()));
+			page.openEditor(input, EDITOR_ID);
+		}
 	}
 }

@@ -35,6 +35,7 @@ class BenchEditUiTest extends OpenBench {
 		assertEquals(30, moved.f(), 1 / bench.zoom().pixelsPerMm());
 		assertTrue(bench.isDirty());
 		Screen.waitUntil("the mat has followed", bench::isUpToDate);
+		bench.fit();
 		bench.viewer().deselectAll();
 		// on a wide screen the place it went to may lie below the window
 		bench.fit();

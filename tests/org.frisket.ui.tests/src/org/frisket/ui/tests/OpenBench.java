@@ -13,6 +13,7 @@ import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
 import org.frisket.editing.EditExecutor;
@@ -37,11 +38,30 @@ abstract class OpenBench {
 
 	@BeforeEach
 	protected void openSample() throws Exception {
-		PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell().forceActive();
+		bringToFront(PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell());
 		folder = Files.createTempDirectory("bench");
 		file = sample.save(folder.resolve("sample.frjob"));
 		bench = open(file);
 		Screen.waitUntil("the job is worked through", bench::isUpToDate);
+		listen(bench);
+	}
+
+	/** Has the window system make it the one that is worked in. */
+	protected static void bringToFront(Shell window) {
+		Screen.waitUntil("the window is in front", () -> {
+			if (window.getDisplay().getActiveShell() != window) {
+				window.forceActive();
+			}
+			return window.getDisplay().getActiveShell() == window;
+		});
+		Screen.settle();
+	}
+
+	/** Keys go to what has the focus: one that is pressed before anything has it would be lost. */
+	protected static void listen(BenchEditor editor) {
+		bringToFront(editor.getSite().getShell());
+		Control canvas = editor.viewer().getControl();
+		Screen.waitUntil("the bench listens to the keyboard", () -> canvas.isFocusControl() || canvas.setFocus());
 		Screen.settle();
 	}
 

@@ -108,6 +108,21 @@ final class Screen {
 		releaseButton();
 	}
 
+	static void doubleClick(Control control, int x, int y) {
+		moveTo(control, x, y);
+		events("click", "--repeat", "2", "--delay", "60", "1");
+	}
+
+	/** Does something while a key is held down, named as X does. */
+	static void holding(String key, Runnable action) {
+		events("keydown", key);
+		try {
+			action.run();
+		} finally {
+			events("keyup", key);
+		}
+	}
+
 	static void moveTo(Control control, int x, int y) {
 		Point place = control.toDisplay(x, y);
 		events("mousemove", String.valueOf(place.x), String.valueOf(place.y));
@@ -129,6 +144,11 @@ final class Screen {
 	/** Presses and lets go a key, named as X does with its modifiers before it: {@code ctrl+shift+z}. */
 	static void key(String name) {
 		events("key", name);
+	}
+
+	/** Types a text into what has the focus. */
+	static void type(String text) {
+		events("type", "--", text);
 	}
 
 	/**

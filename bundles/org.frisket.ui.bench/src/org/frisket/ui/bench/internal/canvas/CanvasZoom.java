@@ -108,6 +108,17 @@ public final class CanvasZoom {
 		lookAt(mm.centre(), seen.width / 2.0, seen.height / 2.0);
 	}
 
+	/** Brings a place in mm into view, in the middle if it is not well inside already. */
+	public void reveal(Point mm) {
+		Rectangle seen = viewport.getClientArea();
+		org.eclipse.draw2d.geometry.Point pixel = toPixel(mm);
+		boolean wellInside = pixel.x >= MARGIN_PX && pixel.y >= MARGIN_PX && pixel.x < seen.width - MARGIN_PX
+				&& pixel.y < seen.height - MARGIN_PX;
+		if (!wellInside) {
+			lookAt(mm, seen.width / 2.0, seen.height / 2.0);
+		}
+	}
+
 	/** Moves the view by pixels, against the content. */
 	public void pan(int dx, int dy) {
 		viewport.setViewLocation(viewport.getViewLocation().getTranslated(dx, dy));

@@ -3,11 +3,18 @@ package org.frisket.ui.bench.internal.editor;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
+import org.frisket.model.Jobs;
+import org.frisket.model.PreviewColours;
+import org.frisket.ui.bench.internal.files.FileStamp;
+import org.frisket.ui.bench.internal.files.Recovery;
+import org.frisket.ui.bench.internal.files.RecoveryStore;
+import org.frisket.ui.bench.internal.files.Unsaved;
 import org.frisket.ui.bench.internal.picture.JobPicture;
 
 /** An open job with the file it came from and its last good picture. Only for the UI thread. */
@@ -15,46 +22,102 @@ public final class BenchDocument {
 
 	private final Job job;
 	private final List<Runnable> pictureListeners = new CopyOnWriteArrayList<>();
-	private Path path;
-	private FileStamp stamp;
+	/** Which job a recovery copy would be of; tells the file too. */
+	private Unsaved origin;
+	private boolean recovered;
+	private boolean detached;
 	private JobPicture picture = JobPicture.NONE;
 
-	private BenchDocument(Job job, Path path, FileStamp stamp) {
+	private BenchDocument(Job job, Unsaved origin, boolean recovered) {
 		this.job = job;
-		this.path = path;
-		this.stamp = stamp;
+		this.origin = origin;
+		this.recovered = recovered;
 	}
 
-	/** @throws IOException with a message for the user that names the file, the place and the reason */
-	static BenchDocument open(Path path) throws IOException {
+	/**
+	 * The job of a file, or what was not saved of it when the program ended.
+	 *
+	 * @throws IOException with a message for the user that names the file, the place and the reason
+	 */
+	static BenchDocument open(Path path, RecoveryStore store) throws IOException {
+		Optional<Unsaved> unsaved = store.find(path);
+		Optional<Job> copy = unsaved.isPresent() ? copy(unsaved.get(), store) : Optional.empty();
+		if (copy.isPresent()) {
+			return new BenchDocument(copy.get(), unsaved.get(), true);
+		}
 		// the stamp first: a change between the two is then noticed rather than missed
 		FileStamp stamp = FileStamp.of(path);
-		return new BenchDocument(JobFile.load(path), path, stamp);
+		return new BenchDocument(JobFile.load(path), Unsaved.of(path, stamp), false);
+	}
+
+	/** A new job without a file, or what there was of it when the program ended. */
+	static BenchDocument untitled(int number, RecoveryStore store) {
+		Unsaved origin = Unsaved.untitled(number);
+		Optional<Job> copy = copy(origin, store);
+		return new BenchDocument(copy.orElseGet(BenchDocument::empty), origin, copy.isPresent());
+	}
+
+	/** A copy that cannot be read must not stand before the file, which can. */
+	private static Optional<Job> copy(Unsaved unsaved, RecoveryStore store) {
+		try {
+			return store.read(unsaved);
+		} catch (IOException e) {
+			Recovery.log(e);
+			return Optional.empty();
+		}
+	}
+
+	private static Job empty() {
+		Job job = Jobs.create("job", ""); //$NON-NLS-1$ //$NON-NLS-2$
+		Jobs.addLayer(job, Messages.BenchDocument_firstLayer).setColour(PreviewColours.WORDING);
+		return job;
 	}
 
 	public Job job() {
 		return job;
 	}
 
-	public Path path() {
-		return path;
+	/** Where its file is; empty if it was never saved. */
+	public Optional<Path> path() {
+		return origin.original();
+	}
+
+	Unsaved origin() {
+		return origin;
+	}
+
+	/** Whether it was brought back from a recovery copy and not saved since. */
+	boolean isRecovered() {
+		return recovered;
+	}
+
+	/** Whether the file is not what is shown even where nothing was edited here. */
+	boolean isUnlikeItsFile() {
+		return recovered || detached;
 	}
 
 	/** Writes the job, and takes the path as its own from now on. */
 	void save(Path target) throws IOException {
 		JobFile.save(job, target);
-		path = target;
-		stamp = FileStamp.of(target);
+		origin = Unsaved.of(target, FileStamp.of(target));
+		recovered = false;
+		detached = false;
 	}
 
 	/** Whether somebody else has written or removed the file since it was read or saved here. */
-	boolean isChangedOutside() {
-		FileStamp now = FileStamp.of(path);
-		return now.isFile() && !now.equals(stamp);
+	OutsideChange outsideChange() {
+		return path().map(path -> OutsideChange.between(origin.stamp(), FileStamp.of(path)))
+				.orElse(OutsideChange.NONE);
+	}
+
+	/** What is shown is to stand although the file is another, or is gone; it is then as if it had been edited. */
+	void keepDespiteFile() {
+		path().ifPresent(path -> origin = Unsaved.of(path, FileStamp.of(path)));
+		detached = true;
 	}
 
 	/** A copy that may be worked on while the job itself is edited. */
-	Job snapshot() {
+	public Job snapshot() {
 		return EcoreUtil.copy(job);
 	}
 

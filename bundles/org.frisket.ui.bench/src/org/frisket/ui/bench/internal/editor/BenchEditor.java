@@ -2,45 +2,60 @@ package org.frisket.ui.bench.internal.editor;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 
 import org.eclipse.core.runtime.IProgressMonitor;
-import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.gef.DefaultEditDomain;
 import org.eclipse.gef.GraphicalViewer;
 import org.eclipse.gef.commands.CommandStack;
 import org.eclipse.gef.commands.CommandStackEvent;
 import org.eclipse.gef.ui.parts.GraphicalEditor;
-import org.eclipse.jface.dialogs.IDialogConstants;
-import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.contexts.IContextService;
+import org.eclipse.ui.statushandlers.StatusManager;
 import org.frisket.editing.EditExecutor;
-import org.frisket.model.JobFile;
+import org.frisket.geometry.Point;
+import org.frisket.model.Job;
+import org.frisket.ui.LengthUnit;
 import org.frisket.ui.bench.Bench;
 import org.frisket.ui.bench.JobInput;
+import org.frisket.ui.bench.JobOnBench;
+import org.frisket.ui.bench.UntitledInput;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
+import org.frisket.ui.bench.internal.files.RecentJobs;
+import org.frisket.ui.bench.internal.files.Recovery;
+import org.frisket.ui.bench.internal.grips.SelectionGrips;
 import org.frisket.ui.bench.internal.parts.Selection;
 import org.frisket.ui.bench.internal.picture.JobPicture;
+import org.frisket.ui.bench.internal.typing.Typing;
 
 /**
  * A job on the bench. Edits of every origin run through its one command stack: ask it for an {@link EditExecutor}. A
  * file that cannot be read gets a page that says why.
  */
-public final class BenchEditor extends GraphicalEditor implements PictureJob.Client {
-
-	private static final int SAVE_AS = 1;
+public final class BenchEditor extends GraphicalEditor implements PictureJob.Client, Typing.Host {
 
 	private BenchDocument document;
 	private String trouble;
 	private MessagePage messagePage;
 	private BenchCanvas canvas;
 	private PictureJob pictures;
+	private EditorJob onBench;
+	private NoticeBar notices;
+	private EditorFile file;
+	private Runnable unitUnwatched;
+	private BenchKeys keys;
+	private Typing typing;
+	private SelectionGrips grips;
 	private boolean complete;
 
 	public BenchEditor() {
@@ -49,17 +64,25 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 
 	@Override
 	public void init(IEditorSite site, IEditorInput input) throws PartInitException {
-		if (!(input instanceof JobInput job)) {
-			throw new PartInitException(NLS.bind(Messages.BenchEditor_wrongInput, input.getName()));
-		}
 		super.init(site, input);
-		setPartName(job.getName());
+		setPartName(input.getName());
 		try {
-			document = BenchDocument.open(job.path());
+			document = document(input);
+			document.path().ifPresent(RecentJobs.shared()::add);
 		} catch (IOException e) {
 			trouble = e.getMessage();
 		}
-		site.getService(IContextService.class).activateContext(Bench.CONTEXT_ID);
+		keys = new BenchKeys(site.getService(IContextService.class));
+	}
+
+	private static BenchDocument document(IEditorInput input) throws IOException, PartInitException {
+		if (input instanceof JobInput job) {
+			return BenchDocument.open(job.path(), Recovery.store());
+		}
+		if (input instanceof UntitledInput untitled) {
+			return BenchDocument.untitled(untitled.number(), Recovery.store());
+		}
+		throw new PartInitException(NLS.bind(Messages.BenchEditor_wrongInput, input.getName()));
 	}
 
 	@Override
@@ -74,7 +97,15 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 					Messages.BenchEditor_couldNotOpenAdvice);
 			return;
 		}
-		super.createPartControl(parent);
+		Composite page = new Composite(parent, SWT.NONE);
+		GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(page);
+		notices = new NoticeBar(page);
+		Composite body = new Composite(page, SWT.NONE);
+		body.setLayout(new FillLayout());
+		GridDataFactory.fillDefaults().grab(true, true).applyTo(body);
+		super.createPartControl(body);
+		file = new EditorFile(this, notices);
+		unitUnwatched = LengthUnit.whenChanged(() -> parent.getDisplay().asyncExec(this::updateStatus));
 		pictures = new PictureJob(parent.getDisplay(), this);
 		getCommandStack().addCommandStackEventListener(this::stackEvent);
 		pictures.request(document.snapshot());
@@ -85,21 +116,58 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 		super.configureGraphicalViewer();
 		canvas = new BenchCanvas(getGraphicalViewer(), this::updateStatus);
 		getGraphicalViewer().addSelectionChangedListener(event -> updateStatus());
+		onBench = new EditorJob(this);
 	}
 
 	@Override
 	protected void initializeGraphicalViewer() {
 		getGraphicalViewer().setContents(document);
+		typing = new Typing(getGraphicalViewer(), document.job(), getCommandStack(), this);
+		grips = new SelectionGrips(getGraphicalViewer(), document, canvas.zoom());
 	}
 
 	private void stackEvent(CommandStackEvent event) {
 		if (event.isPostChangeEvent()) {
+			retyped();
+		}
+	}
+
+	@Override
+	public void retyped() {
+		if (document != null) {
 			complete = false;
-			pictures.request(document.snapshot());
+			Job snapshot = document.snapshot();
+			pictures.request(snapshot);
+			file.changed(snapshot);
 			firePropertyChange(PROP_DIRTY);
 			UndoState.announce(getSite());
 			updateStatus();
+			onBench.jobChanged();
 		}
+	}
+
+	@Override
+	public void follow(String id) {
+		pictures.setTyped(id);
+		if (id != null) {
+			complete = false;
+			pictures.request(document.snapshot());
+		}
+	}
+
+	@Override
+	public void setTyping(boolean isTyping) {
+		keys.setTyping(isTyping);
+	}
+
+	@Override
+	public void say(String message) {
+		getEditorSite().getActionBars().getStatusLineManager().setErrorMessage(message);
+	}
+
+	@Override
+	public void caretsMade(List<Point> places) {
+		typing.caretsMade(places);
 	}
 
 	@Override
@@ -108,6 +176,7 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 		document.setPicture(picture);
 		canvas.fitOnce();
 		updateStatus();
+		onBench.pictureChanged();
 	}
 
 	@Override
@@ -147,6 +216,16 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 		}
 	}
 
+	/** Where wordings are typed; null if the file could not be read. */
+	public Typing typing() {
+		return typing;
+	}
+
+	/** The grips around the selection; null if the file could not be read. */
+	public SelectionGrips grips() {
+		return grips;
+	}
+
 	public CommandStack commandStack() {
 		return getCommandStack();
 	}
@@ -157,30 +236,39 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 		}
 	}
 
+	/** Says when the last recovery copy was made. */
+	void showAutosave(String text) {
+		if (getEditorSite().getActionBarContributor() instanceof BenchStatusLine line) {
+			line.showAutosave(this, text);
+		}
+	}
+
+	/** Whether this is the editor in front. */
+	void setInFront(boolean inFront) {
+		if (file != null) {
+			file.setSeen(inFront);
+		}
+	}
+
 	private BenchStatus status() {
 		return BenchStatus.of(canvas.pointer(), Selection.parts(getGraphicalViewer()), document.picture(), complete,
 				canvas.zoom().scale());
 	}
 
+	/** What the line above the bench says about the job's file; empty if nothing. */
+	public String notice() {
+		return notices == null ? "" : notices.text(); //$NON-NLS-1$
+	}
+
+	@Override
+	public boolean isDirty() {
+		return document != null && (document.isUnlikeItsFile() || super.isDirty());
+	}
+
 	@Override
 	public void doSave(IProgressMonitor monitor) {
-		if (document == null) {
-			return;
-		}
-		if (!document.isChangedOutside()) {
-			saveTo(document.path(), monitor);
-			return;
-		}
-		String text = NLS.bind(Messages.BenchEditor_changedOutside, document.path());
-		int answer = MessageDialog.open(MessageDialog.WARNING, getSite().getShell(),
-				Messages.BenchEditor_changedOutsideTitle, text, SWT.NONE, Messages.BenchEditor_overwrite,
-				Messages.BenchEditor_saveAs, IDialogConstants.CANCEL_LABEL);
-		if (answer == 0) {
-			saveTo(document.path(), monitor);
-		} else if (answer == SAVE_AS) {
-			doSaveAs();
-		} else if (monitor != null) {
-			monitor.setCanceled(true);
+		if (file != null) {
+			file.save(monitor);
 		}
 	}
 
@@ -191,39 +279,53 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 
 	@Override
 	public void doSaveAs() {
-		FileDialog dialog = new FileDialog(getSite().getShell(), SWT.SAVE);
-		dialog.setFilterExtensions(new String[] { "*" + JobFile.ENDING }); //$NON-NLS-1$
-		dialog.setFilterNames(new String[] { Messages.BenchEditor_jobFiles });
-		dialog.setFilterPath(String.valueOf(document.path().getParent()));
-		dialog.setFileName(document.path().getFileName().toString());
-		dialog.setOverwrite(true);
-		String chosen = dialog.open();
-		if (chosen != null) {
-			String name = chosen.endsWith(JobFile.ENDING) ? chosen : chosen + JobFile.ENDING;
-			saveTo(Path.of(name), new NullProgressMonitor());
-		}
+		file.saver().saveAs();
 	}
 
 	/** Saves without asking, and shows the file from now on. What goes wrong is shown to the user. */
 	public void saveTo(Path path, IProgressMonitor monitor) {
-		try {
-			document.save(path);
-			getCommandStack().markSaveLocation();
-			setInput(new JobInput(path));
-			setPartName(getEditorInput().getName());
-			firePropertyChange(PROP_INPUT);
-			firePropertyChange(PROP_DIRTY);
-		} catch (IOException e) {
-			if (monitor != null) {
-				monitor.setCanceled(true);
+		if (!file.saver().saveTo(path) && monitor != null) {
+			monitor.setCanceled(true);
+		}
+	}
+
+	/** The job is in this file now. */
+	void saved(Path path) {
+		typing.end(true);
+		getCommandStack().markSaveLocation();
+		notices.hide();
+		setInput(new JobInput(path));
+		setPartName(getEditorInput().getName());
+		firePropertyChange(PROP_INPUT);
+		fileRelationChanged();
+	}
+
+	/** How the job stands to its file is not what it was. */
+	void fileRelationChanged() {
+		file.changed(document.snapshot());
+		firePropertyChange(PROP_DIRTY);
+	}
+
+	/** Shows the job as its file has it, and gives up what was not saved; a job without a file is closed. */
+	void reload() {
+		IWorkbenchPage page = getSite().getPage();
+		IEditorInput input = getEditorInput();
+		page.closeEditor(this, false);
+		if (input instanceof JobInput) {
+			try {
+				page.openEditor(input, Bench.EDITOR_ID);
+			} catch (PartInitException e) {
+				StatusManager.getManager().handle(e.getStatus(), StatusManager.SHOW);
 			}
-			MessageDialog.openError(getSite().getShell(), Messages.BenchEditor_couldNotSaveTitle, e.getMessage());
 		}
 	}
 
 	@Override
 	@SuppressWarnings({ "rawtypes", "unchecked" })
 	public Object getAdapter(Class type) {
+		if (type == JobOnBench.class) {
+			return onBench;
+		}
 		if (type == EditExecutor.class) {
 			return document == null ? null : (EditExecutor) edit -> getCommandStack().execute(new EditCommand(edit));
 		}
@@ -243,6 +345,8 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 	public void dispose() {
 		if (pictures != null) {
 			pictures.close();
+			file.close();
+			unitUnwatched.run();
 		}
 		super.dispose();
 	}

@@ -13,12 +13,14 @@ public final class BenchStatusLine extends EditorActionBarContributor {
 	private static final int COUNT_CHARS = 14;
 	private static final int FINDING_CHARS = 26;
 	private static final int ZOOM_CHARS = 8;
+	private static final int AUTOSAVE_CHARS = 22;
 
 	private final StatusLineContributionItem place = item("place", PLACE_CHARS); //$NON-NLS-1$
 	private final StatusLineContributionItem selection = item("selection", SELECTION_CHARS); //$NON-NLS-1$
 	private final StatusLineContributionItem pieces = item("pieces", COUNT_CHARS); //$NON-NLS-1$
 	private final StatusLineContributionItem findings = item("findings", FINDING_CHARS); //$NON-NLS-1$
 	private final StatusLineContributionItem zoom = item("zoom", ZOOM_CHARS); //$NON-NLS-1$
+	private final StatusLineContributionItem autosave = item("autosave", AUTOSAVE_CHARS); //$NON-NLS-1$
 	private IEditorPart front;
 
 	private static StatusLineContributionItem item(String name, int characters) {
@@ -32,13 +34,18 @@ public final class BenchStatusLine extends EditorActionBarContributor {
 		manager.add(pieces);
 		manager.add(findings);
 		manager.add(zoom);
+		manager.add(autosave);
 	}
 
 	@Override
 	public void setActiveEditor(IEditorPart editor) {
+		if (front instanceof BenchEditor before) {
+			before.setInFront(false);
+		}
 		front = editor;
 		if (editor instanceof BenchEditor bench) {
 			bench.updateStatus();
+			bench.setInFront(true);
 		}
 	}
 
@@ -50,6 +57,13 @@ public final class BenchStatusLine extends EditorActionBarContributor {
 			pieces.setText(status.pieces());
 			findings.setText(status.findings());
 			zoom.setText(status.zoom());
+		}
+	}
+
+	/** Shows when an editor's last recovery copy was made, if it is the one in front. */
+	void showAutosave(IEditorPart editor, String text) {
+		if (editor == front) {
+			autosave.setText(text);
 		}
 	}
 }

@@ -4,14 +4,11 @@ import org.eclipse.osgi.util.NLS;
 
 final class Messages extends NLS {
 
-	public static String BenchEditor_changedOutside;
-	public static String BenchEditor_changedOutsideTitle;
+	public static String AutosaveStatus_saved;
+	public static String AutosaveStatus_trouble;
+	public static String BenchDocument_firstLayer;
 	public static String BenchEditor_couldNotOpen;
 	public static String BenchEditor_couldNotOpenAdvice;
-	public static String BenchEditor_couldNotSaveTitle;
-	public static String BenchEditor_jobFiles;
-	public static String BenchEditor_overwrite;
-	public static String BenchEditor_saveAs;
 	public static String BenchEditor_wrongInput;
 	public static String BenchStatus_cautions;
 	public static String BenchStatus_checking;
@@ -24,6 +21,28 @@ final class Messages extends NLS {
 	public static String BenchStatus_pieces;
 	public static String BenchStatus_selection;
 	public static String BenchStatus_zoom;
+	public static String EditorFile_discardRecovered;
+	public static String EditorFile_keepRecovered;
+	public static String EditorFile_recovered;
+	public static String JobSaver_again;
+	public static String JobSaver_cancel;
+	public static String JobSaver_changedOutside;
+	public static String JobSaver_changedOutsideTitle;
+	public static String JobSaver_couldNotSave;
+	public static String JobSaver_couldNotSaveTitle;
+	public static String JobSaver_dialogTitle;
+	public static String JobSaver_exists;
+	public static String JobSaver_existsTitle;
+	public static String JobSaver_jobFiles;
+	public static String JobSaver_replace;
+	public static String JobSaver_saveAs;
+	public static String OutsideWatch_changed;
+	public static String OutsideWatch_changedBoth;
+	public static String OutsideWatch_job;
+	public static String OutsideWatch_keep;
+	public static String OutsideWatch_reload;
+	public static String OutsideWatch_removed;
+	public static String OutsideWatch_saveAgain;
 	public static String PictureJob_failed;
 	public static String PictureJob_name;
 

@@ -1,5 +1,6 @@
 package org.frisket.ui.bench.internal.editor;
 
+import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicReference;
 
@@ -9,6 +10,7 @@ import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Display;
+import org.frisket.geometry.Point;
 import org.frisket.geometry.Tolerance;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
@@ -28,6 +30,9 @@ final class PictureJob extends Job {
 		/** @param complete whether the findings are all there */
 		void pictureMade(JobPicture picture, boolean complete);
 
+		/** Where a caret stands in the wording that is typed, in its own frame; told before its picture. */
+		void caretsMade(List<Point> places);
+
 		/** Something went wrong that is a bug; it has been logged. */
 		void pictureFailed(String message);
 	}
@@ -35,6 +40,7 @@ final class PictureJob extends Job {
 	private final Display display;
 	private final Client client;
 	private final AtomicReference<org.frisket.model.Job> latest = new AtomicReference<>();
+	private volatile String typed;
 	private PictureMaker maker;
 
 	PictureJob(Display display, Client client) {
@@ -52,6 +58,11 @@ final class PictureJob extends Job {
 		schedule();
 	}
 
+	/** The id of the wording whose carets are wanted with each picture; null for none. */
+	void setTyped(String id) {
+		typed = id;
+	}
+
 	/** Calls off what is under way and tells nothing any more. */
 	void close() {
 		latest.set(null);
@@ -66,6 +77,11 @@ final class PictureJob extends Job {
 		}
 		try {
 			PictureMaker.Stage stage = maker().prepare(snapshot, Tolerance.DEFAULT, monitor::isCanceled);
+			String id = typed;
+			if (id != null) {
+				List<Point> carets = maker().carets(snapshot, id, Tolerance.DEFAULT, monitor::isCanceled);
+				tell(snapshot, () -> client.caretsMade(carets));
+			}
 			tell(snapshot, () -> client.pictureMade(stage.picture(), false));
 			JobPicture checked = stage.checked(Limits.CARD, monitor::isCanceled);
 			tell(snapshot, () -> client.pictureMade(checked, true));

@@ -5,12 +5,13 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Path;
 import org.frisket.model.OperationKind;
 import org.frisket.ui.ThemeColour;
+import org.frisket.ui.bench.OperationLook;
 
 /**
  * The line of each operation, told apart by its pattern first and its hue second. Lines are as wide in pixels at every
  * zoom, and lie on a pale casing so that they stand out from any stock.
  */
-enum OperationStroke {
+public enum OperationStroke {
 
 	CUT(ThemeColour.OPERATION_CUT, 1),
 	KISS_CUT(ThemeColour.OPERATION_KISS_CUT, 1, 14, 4, 2, 4),
@@ -39,7 +40,7 @@ enum OperationStroke {
 		this.dash = dash;
 	}
 
-	static OperationStroke of(OperationKind kind) {
+	public static OperationStroke of(OperationKind kind) {
 		return switch (kind) {
 		case CUT -> CUT;
 		case KISS_CUT -> KISS_CUT;
@@ -48,6 +49,11 @@ enum OperationStroke {
 		case DRAW -> DRAW;
 		case PRINT -> PRINT;
 		};
+	}
+
+	/** The same line for those who do not paint on the bench. */
+	public OperationLook look() {
+		return new OperationLook(hue, widthPx, dash.length == 0 ? null : dash.clone(), this == DRAW);
 	}
 
 	/** Paints the line along a path in pixels. */

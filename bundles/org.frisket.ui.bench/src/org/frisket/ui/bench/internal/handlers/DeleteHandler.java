@@ -1,16 +1,26 @@
 package org.frisket.ui.bench.internal.handlers;
 
 import org.eclipse.core.commands.ExecutionEvent;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Event;
 import org.frisket.editing.DeleteElements;
 import org.frisket.ui.bench.internal.editor.BenchEditor;
 import org.frisket.ui.bench.internal.editor.EditCommand;
 import org.frisket.ui.bench.internal.parts.Selection;
 
-/** Deletes the selected elements. */
+/** Deletes the selected elements, or the character after the caret. */
 public final class DeleteHandler extends BenchHandler {
 
 	@Override
 	void execute(BenchEditor bench, ExecutionEvent event) {
+		if (bench.typing().isActive()) {
+			// the key itself reaches the text before it comes here
+			boolean byKey = event.getTrigger() instanceof Event trigger && trigger.type == SWT.KeyDown;
+			if (!byKey) {
+				bench.typing().deleteAfter();
+			}
+			return;
+		}
 		bench.commandStack().execute(new EditCommand(new DeleteElements(Selection.elements(bench.viewer()))));
 	}
 }

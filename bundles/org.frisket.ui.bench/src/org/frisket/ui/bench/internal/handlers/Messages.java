@@ -4,11 +4,13 @@ import org.eclipse.osgi.util.NLS;
 
 final class Messages extends NLS {
 
+	public static String AddMatHandler_layer;
 	public static String OpenJobHandler_allFiles;
 	public static String OpenJobHandler_jobFiles;
 	public static String OpenJobHandler_title;
 	public static String RedoHandler_named;
 	public static String RedoHandler_nothing;
+	public static String ShapeHandler_layer;
 	public static String UndoHandler_named;
 	public static String UndoHandler_nothing;
 

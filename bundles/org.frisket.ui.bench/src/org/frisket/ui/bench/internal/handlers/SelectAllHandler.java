@@ -11,6 +11,7 @@ public final class SelectAllHandler extends BenchHandler {
 
 	@Override
 	void execute(BenchEditor bench, ExecutionEvent event) {
+		bench.typing().end(false);
 		bench.viewer().setSelection(new StructuredSelection(
 				Selection.all(bench.viewer()).stream().filter(ElementPart::isSelectable).toList()));
 	}

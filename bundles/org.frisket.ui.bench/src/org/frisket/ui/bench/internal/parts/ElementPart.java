@@ -8,18 +8,21 @@ import org.eclipse.emf.common.notify.impl.AdapterImpl;
 import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.EditPolicy;
 import org.eclipse.gef.Request;
+import org.eclipse.gef.RequestConstants;
 import org.eclipse.gef.editparts.AbstractGraphicalEditPart;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Transform;
 import org.frisket.model.Element;
 import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
+import org.frisket.model.Wording;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.figures.ElementFigure;
 import org.frisket.ui.bench.internal.picture.ElementPicture;
 import org.frisket.ui.bench.internal.picture.PictureMaker;
 import org.frisket.ui.bench.internal.tools.MoveTracker;
 import org.frisket.ui.bench.internal.tools.PanTracker;
+import org.frisket.ui.bench.internal.typing.Typing;
 
 /**
  * An element on the bench. It shows the last picture that was made, at the place where the element lies now: a moved
@@ -117,6 +120,14 @@ public final class ElementPart extends AbstractGraphicalEditPart {
 	@Override
 	public DragTracker getDragTracker(Request request) {
 		return PanTracker.isAskedFor(request) ? new PanTracker(zoom()) : new MoveTracker(this);
+	}
+
+	@Override
+	public void performRequest(Request request) {
+		Typing typing = Typing.of(getViewer());
+		if (RequestConstants.REQ_OPEN.equals(request.getType()) && element instanceof Wording wording && typing != null) {
+			typing.edit(wording);
+		}
 	}
 
 	@Override

@@ -8,14 +8,17 @@ import org.eclipse.emf.common.notify.Adapter;
 import org.eclipse.emf.common.notify.Notification;
 import org.eclipse.emf.common.notify.impl.AdapterImpl;
 import org.eclipse.gef.DragTracker;
+import org.eclipse.gef.LayerConstants;
 import org.eclipse.gef.Request;
 import org.eclipse.gef.editparts.AbstractGraphicalEditPart;
 import org.frisket.geometry.Bounds;
 import org.frisket.model.Element;
 import org.frisket.model.Layer;
+import org.frisket.prepare.Finding;
 import org.frisket.ui.bench.internal.canvas.BenchRootPart;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.editor.BenchDocument;
+import org.frisket.ui.bench.internal.figures.FlagFigure;
 import org.frisket.ui.bench.internal.figures.SheetFigure;
 import org.frisket.ui.bench.internal.picture.JobPicture;
 import org.frisket.ui.bench.internal.tools.MarqueeTracker;
@@ -37,6 +40,7 @@ public final class JobPart extends AbstractGraphicalEditPart {
 		}
 	};
 	private final List<Layer> followed = new ArrayList<>();
+	private FindingFlags flags;
 
 	public JobPart(BenchDocument document) {
 		this.document = document;
@@ -59,6 +63,25 @@ public final class JobPart extends AbstractGraphicalEditPart {
 	/** Whether there is a picture of the job, if only of an empty one. */
 	public boolean isReady() {
 		return document.picture() != JobPicture.NONE;
+	}
+
+	/** Plants a flag on the place of each finding, in place of those that were there. */
+	public void plantFlags(List<Finding> findings) {
+		if (flags == null) {
+			flags = new FindingFlags(getLayer(LayerConstants.SCALED_FEEDBACK_LAYER), zoom());
+		}
+		flags.plant(findings);
+	}
+
+	/** Has the flag of this finding say its measure; null for none. */
+	public void raiseFlag(Finding finding) {
+		if (flags != null) {
+			flags.raise(finding);
+		}
+	}
+
+	public List<FlagFigure> flags() {
+		return flags == null ? List.of() : flags.figures();
 	}
 
 	private SheetFigure sheetFigure() {
@@ -117,6 +140,9 @@ public final class JobPart extends AbstractGraphicalEditPart {
 
 	@Override
 	public void deactivate() {
+		if (flags != null) {
+			flags.remove();
+		}
 		unfollow();
 		document.removePictureListener(pictureListener);
 		super.deactivate();

@@ -4,6 +4,7 @@ import org.eclipse.osgi.util.NLS;
 
 final class Messages extends NLS {
 
+	public static String FindingFlags_measure;
 	public static String JobPart_emptySheet;
 
 	static {

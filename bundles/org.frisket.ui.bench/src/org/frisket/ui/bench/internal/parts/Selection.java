@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 
 import org.eclipse.gef.EditPartViewer;
+import org.eclipse.jface.viewers.StructuredSelection;
 import org.frisket.model.Element;
 import org.frisket.model.Mat;
 
@@ -41,6 +42,13 @@ public final class Selection {
 			return false;
 		}
 		return mat.getBehind().stream().anyMatch(other -> moved.contains(other) || follows(other, moved, seen));
+	}
+
+	/** Selects these elements, as far as they can be seen and are not locked, and no others. */
+	public static void select(EditPartViewer viewer, List<? extends Element> elements) {
+		Set<Element> wanted = new HashSet<>(elements);
+		viewer.setSelection(new StructuredSelection(all(viewer).stream()
+				.filter(part -> wanted.contains(part.element()) && part.isSelectable()).toList()));
 	}
 
 	private static List<ElementPart> elementParts(List<?> parts) {

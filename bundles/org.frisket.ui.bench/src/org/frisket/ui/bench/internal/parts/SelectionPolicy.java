@@ -14,7 +14,8 @@ final class SelectionPolicy extends SelectionEditPolicy {
 	protected void showSelection() {
 		if (accent == null) {
 			accent = new SelectionFigure(part().zoom());
-			layer().add(accent);
+			// under the flags and whatever else is planted there
+			layer().add(accent, 0);
 		}
 		refresh();
 	}

@@ -5,6 +5,7 @@ import java.util.Map;
 
 import org.frisket.geometry.Bounds;
 import org.frisket.prepare.Finding;
+import org.frisket.prepare.PreparedJob;
 
 /**
  * What the bench shows of a job.
@@ -13,11 +14,13 @@ import org.frisket.prepare.Finding;
  * @param findings what makeready says, the gravest first
  * @param pieces   connected pieces of all elements together
  * @param bounds   of everything, in mm
+ * @param prepared what the picture was made of; null before anything was worked through
  */
-public record JobPicture(Map<String, ElementPicture> elements, List<Finding> findings, int pieces, Bounds bounds) {
+public record JobPicture(Map<String, ElementPicture> elements, List<Finding> findings, int pieces, Bounds bounds,
+		PreparedJob prepared) {
 
 	/** Before anything was worked through. */
-	public static final JobPicture NONE = new JobPicture(Map.of(), List.of(), 0, Bounds.EMPTY);
+	public static final JobPicture NONE = new JobPicture(Map.of(), List.of(), 0, Bounds.EMPTY, null);
 
 	public JobPicture {
 		elements = Map.copyOf(elements);

@@ -1,18 +1,22 @@
 package org.frisket.ui.bench.internal.picture;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
+import org.frisket.geometry.Point;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.Transform;
 import org.frisket.model.Job;
+import org.frisket.model.Jobs;
 import org.frisket.model.Matrix;
 import org.frisket.model.Operation;
 import org.frisket.model.OperationKind;
+import org.frisket.model.Wording;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.Makeready;
 import org.frisket.prepare.PreparedElement;
@@ -46,7 +50,14 @@ public final class PictureMaker {
 			elements.put(element.element().getId(), picture(element));
 		});
 		int pieces = prepared.elements().mapToInt(element -> element.region().pieces().size()).sum();
-		return new Stage(prepared, new JobPicture(elements, prepared.findings(), pieces, prepared.bounds()), tolerance);
+		return new Stage(prepared, new JobPicture(elements, prepared.findings(), pieces, prepared.bounds(), prepared),
+				tolerance);
+	}
+
+	/** Where a caret stands in the wording of this id, in its own frame; empty if there is none. */
+	public List<Point> carets(Job job, String id, Tolerance tolerance, Monitor monitor) {
+		return Jobs.element(job, id).filter(Wording.class::isInstance).map(Wording.class::cast)
+				.map(wording -> preparer.carets(wording, tolerance, monitor)).orElse(List.of());
 	}
 
 	private static ElementPicture picture(PreparedElement prepared) {
@@ -69,7 +80,7 @@ public final class PictureMaker {
 		/** The same picture with all findings of makeready. */
 		public JobPicture checked(Limits limits, Monitor monitor) {
 			return new JobPicture(picture.elements(), Makeready.findings(prepared, limits, tolerance, monitor),
-					picture.pieces(), picture.bounds());
+					picture.pieces(), picture.bounds(), prepared);
 		}
 	}
 }

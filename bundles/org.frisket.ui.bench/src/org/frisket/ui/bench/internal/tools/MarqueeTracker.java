@@ -9,11 +9,13 @@ import org.eclipse.gef.tools.AbstractTool;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.frisket.ui.bench.internal.figures.MarqueeFigure;
 import org.frisket.ui.bench.internal.parts.ElementPart;
+import org.frisket.ui.bench.internal.parts.JobPart;
 import org.frisket.ui.bench.internal.parts.Selection;
+import org.frisket.ui.bench.internal.typing.Typing;
 
 /**
  * Gathers what lies wholly inside a box: a wording can so be taken without the large mat behind it. With Shift it adds
- * to the selection. A click without a drag selects nothing.
+ * to the selection. A click without a drag selects nothing; a double click begins a wording.
  */
 public final class MarqueeTracker extends AbstractTool implements DragTracker {
 
@@ -86,6 +88,15 @@ public final class MarqueeTracker extends AbstractTool implements DragTracker {
 			removeFeedback(marquee);
 			marquee = null;
 		}
+	}
+
+	@Override
+	protected boolean handleDoubleClick(int button) {
+		Typing typing = Typing.of(getCurrentViewer());
+		if (button == 1 && typing != null && getCurrentViewer().getContents() instanceof JobPart job) {
+			typing.begin(job.zoom().toMm(getLocation().x, getLocation().y));
+		}
+		return true;
 	}
 
 	@Override

@@ -1,4 +1,4 @@
-package org.frisket.ui.bench.internal.editor;
+package org.frisket.ui.bench.internal.files;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -7,12 +7,12 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileTime;
 
 /** What tells whether somebody else has written a file since. */
-record FileStamp(FileTime modified, long size) {
+public record FileStamp(FileTime modified, long size) {
 
 	/** No file. */
-	private static final FileStamp NONE = new FileStamp(FileTime.fromMillis(0), -1);
+	public static final FileStamp NONE = new FileStamp(FileTime.fromMillis(0), -1);
 
-	static FileStamp of(Path path) {
+	public static FileStamp of(Path path) {
 		try {
 			BasicFileAttributes attributes = Files.readAttributes(path, BasicFileAttributes.class);
 			return new FileStamp(attributes.lastModifiedTime(), attributes.size());
@@ -21,7 +21,7 @@ record FileStamp(FileTime modified, long size) {
 		}
 	}
 
-	boolean isFile() {
+	public boolean isFile() {
 		return !equals(NONE);
 	}
 }

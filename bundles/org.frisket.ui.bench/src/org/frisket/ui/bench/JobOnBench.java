@@ -1,0 +1,72 @@
+package org.frisket.ui.bench;
+
+import java.util.List;
+import java.util.Optional;
+
+import org.frisket.editing.EditExecutor;
+import org.frisket.geometry.Bounds;
+import org.frisket.geometry.Point;
+import org.frisket.model.Element;
+import org.frisket.model.Job;
+import org.frisket.prepare.Finding;
+import org.frisket.prepare.PreparedJob;
+
+/**
+ * The job that lies on a bench, for the views around it. A bench adapts to it; one whose file could not be read does
+ * not. Only for the UI thread.
+ */
+public interface JobOnBench {
+
+	/** Told of what happens on a bench, on the UI thread. */
+	interface Listener {
+
+		/** The job was edited, or an edit was taken back; what was worked out before is out of date from now on. */
+		default void jobChanged() {
+		}
+
+		/** There are newer regions or findings. */
+		default void pictureChanged() {
+		}
+
+		/** Other elements are selected than before. */
+		default void selectionChanged() {
+		}
+	}
+
+	/** The job itself; it is changed through {@link #edits()} and in no other way. */
+	Job job();
+
+	/** Where every change goes, each of them one step of undo. */
+	EditExecutor edits();
+
+	/**
+	 * The job as it was last worked through: out of date unless {@link #isUpToDate()}, and made of a copy of the job, so
+	 * that its elements are found by id. Empty before it was worked through for the first time.
+	 */
+	Optional<PreparedJob> prepared();
+
+	/** What the last makeready that ran to its end found, the gravest first; out of date unless {@link #isUpToDate()}. */
+	List<Finding> findings();
+
+	/** Whether regions and findings are those of the job as it is now. */
+	boolean isUpToDate();
+
+	/** The selected elements, in the order of selection. */
+	List<Element> selection();
+
+	/** Selects these elements and no others; those that are hidden or locked cannot be selected and are left out. */
+	void select(List<? extends Element> elements);
+
+	/** Around these elements as they are shown now, in mm; empty where nothing of them is shown. */
+	Bounds bounds(List<? extends Element> elements);
+
+	/** Scrolls a place in mm into view if it is not seen yet. */
+	void reveal(Point place);
+
+	/** Shows where a finding is, with its measure, and selects its element. */
+	void reveal(Finding finding);
+
+	void addListener(Listener listener);
+
+	void removeListener(Listener listener);
+}

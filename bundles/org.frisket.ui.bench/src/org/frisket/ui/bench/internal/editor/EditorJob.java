@@ -1,0 +1,121 @@
+package org.frisket.ui.bench.internal.editor;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CopyOnWriteArrayList;
+
+import org.eclipse.jface.viewers.StructuredSelection;
+import org.frisket.editing.EditExecutor;
+import org.frisket.geometry.Bounds;
+import org.frisket.geometry.Point;
+import org.frisket.model.Element;
+import org.frisket.model.Job;
+import org.frisket.model.Jobs;
+import org.frisket.prepare.Finding;
+import org.frisket.prepare.PreparedJob;
+import org.frisket.ui.bench.JobOnBench;
+import org.frisket.ui.bench.internal.parts.ElementPart;
+import org.frisket.ui.bench.internal.parts.JobPart;
+import org.frisket.ui.bench.internal.parts.Selection;
+
+/** The job of an editor as the views see it. */
+final class EditorJob implements JobOnBench {
+
+	private final BenchEditor editor;
+	private final List<Listener> listeners = new CopyOnWriteArrayList<>();
+	private List<Finding> findings = List.of();
+
+	EditorJob(BenchEditor editor) {
+		this.editor = editor;
+		editor.viewer().addSelectionChangedListener(event -> listeners.forEach(Listener::selectionChanged));
+	}
+
+	void jobChanged() {
+		listeners.forEach(Listener::jobChanged);
+	}
+
+	void pictureChanged() {
+		// findings stay as they are until all the checks are through: a list that shrinks and grows with each stroke
+		// of a key cannot be read
+		if (editor.isUpToDate()) {
+			findings = editor.document().picture().findings();
+			if (editor.viewer().getContents() instanceof JobPart part) {
+				part.plantFlags(findings);
+			}
+		}
+		listeners.forEach(Listener::pictureChanged);
+	}
+
+	@Override
+	public Job job() {
+		return editor.document().job();
+	}
+
+	@Override
+	public EditExecutor edits() {
+		return edit -> editor.commandStack().execute(new EditCommand(edit));
+	}
+
+	@Override
+	public Optional<PreparedJob> prepared() {
+		return Optional.ofNullable(editor.document().picture().prepared());
+	}
+
+	@Override
+	public List<Finding> findings() {
+		return findings;
+	}
+
+	@Override
+	public boolean isUpToDate() {
+		return editor.isUpToDate();
+	}
+
+	@Override
+	public List<Element> selection() {
+		return Selection.elements(editor.viewer());
+	}
+
+	@Override
+	public void select(List<? extends Element> elements) {
+		Set<Element> wanted = new HashSet<>(elements);
+		List<ElementPart> parts = Selection.all(editor.viewer()).stream()
+				.filter(part -> wanted.contains(part.element()) && part.isSelectable()).toList();
+		if (!Set.copyOf(parts).equals(Set.copyOf(Selection.parts(editor.viewer())))) {
+			editor.viewer().setSelection(new StructuredSelection(parts));
+		}
+	}
+
+	@Override
+	public Bounds bounds(List<? extends Element> elements) {
+		Set<Element> wanted = new HashSet<>(elements);
+		return Selection.all(editor.viewer()).stream().filter(part -> wanted.contains(part.element()))
+				.map(ElementPart::boundsInMm).reduce(Bounds.EMPTY, Bounds::with);
+	}
+
+	@Override
+	public void reveal(Point place) {
+		editor.zoom().reveal(place);
+	}
+
+	@Override
+	public void reveal(Finding finding) {
+		Jobs.element(job(), finding.element()).ifPresent(element -> select(List.of(element)));
+		if (editor.viewer().getContents() instanceof JobPart part) {
+			part.raiseFlag(finding);
+		}
+		reveal(finding.place());
+	}
+
+	@Override
+	public void addListener(Listener listener) {
+		listeners.add(listener);
+	}
+
+	@Override
+	public void removeListener(Listener listener) {
+		listeners.remove(listener);
+	}
+}

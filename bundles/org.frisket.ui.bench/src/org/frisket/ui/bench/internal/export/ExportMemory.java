@@ -1,0 +1,49 @@
+package org.frisket.ui.bench.internal.export;
+
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Optional;
+
+import org.eclipse.core.runtime.preferences.InstanceScope;
+import org.frisket.export.Option;
+import org.frisket.ui.bench.internal.files.BenchPreferences;
+import org.osgi.service.prefs.Preferences;
+
+/** What was chosen at the last export: folder, format, and the options of each format. */
+final class ExportMemory {
+
+	private static final String NODE = "export"; //$NON-NLS-1$
+	private static final String FOLDER = "folder"; //$NON-NLS-1$
+	private static final String FORMAT = "format"; //$NON-NLS-1$
+
+	private final Preferences node = InstanceScope.INSTANCE.getNode(BenchPreferences.NODE).node(NODE);
+
+	/** The folder written to last, if it is still there. */
+	Optional<Path> folder() {
+		try {
+			return Optional.ofNullable(node.get(FOLDER, null)).map(Path::of).filter(Files::isDirectory);
+		} catch (InvalidPathException e) {
+			return Optional.empty();
+		}
+	}
+
+	/** The id of the format written last. */
+	Optional<String> format() {
+		return Optional.ofNullable(node.get(FORMAT, null));
+	}
+
+	/** What the option of a format was set to last, or what it is at first. */
+	String value(String format, Option option) {
+		return node.node(format).get(option.name(), option.initial());
+	}
+
+	void keep(ExportRequest request) {
+		Path folder = request.target().getParent();
+		if (folder != null) {
+			node.put(FOLDER, folder.toString());
+		}
+		node.put(FORMAT, request.format().id());
+		request.options().forEach(node.node(request.format().id())::put);
+	}
+}

@@ -1,0 +1,32 @@
+package org.frisket.ui.bench.internal.files;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.UUID;
+
+/**
+ * Which job a recovery copy is of.
+ *
+ * @param original the file the job came from; empty if it has none yet
+ * @param stamp    what that file was like when it was read or saved
+ * @param number   of a job without a file; 0 for others
+ */
+public record Unsaved(Optional<Path> original, FileStamp stamp, int number) {
+
+	/** A job with a file. */
+	public static Unsaved of(Path original, FileStamp stamp) {
+		return new Unsaved(Optional.of(original), stamp, 0);
+	}
+
+	/** A job that has no file yet. */
+	public static Unsaved untitled(int number) {
+		return new Unsaved(Optional.empty(), FileStamp.NONE, number);
+	}
+
+	/** Names the copy: the same job always has the same one. */
+	String id() {
+		return original.map(path -> UUID.nameUUIDFromBytes(path.toString().getBytes(StandardCharsets.UTF_8)).toString())
+				.orElse("untitled-" + number); //$NON-NLS-1$
+	}
+}

@@ -1,0 +1,28 @@
+package org.frisket.ui.bench.internal.handlers;
+
+import java.util.List;
+
+import org.eclipse.core.commands.ExecutionEvent;
+import org.frisket.editing.JobFragment;
+import org.frisket.model.Element;
+import org.frisket.ui.bench.internal.editor.BenchEditor;
+import org.frisket.ui.bench.internal.parts.Selection;
+
+/** Lays the selected elements on the clipboard, or the words that are being typed. */
+public final class CopyHandler extends BenchHandler {
+
+	@Override
+	void execute(BenchEditor bench, ExecutionEvent event) {
+		copy(bench);
+	}
+
+	/** @return whether elements lie on the clipboard now */
+	static boolean copy(BenchEditor bench) {
+		List<Element> selected = Selection.elements(bench.viewer());
+		if (bench.typing().isActive()) {
+			ElementClipboard.put(bench.typing().text());
+			return false;
+		}
+		return !selected.isEmpty() && ElementClipboard.put(JobFragment.write(selected));
+	}
+}

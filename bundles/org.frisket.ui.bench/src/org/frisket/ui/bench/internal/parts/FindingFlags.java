@@ -1,0 +1,87 @@
+package org.frisket.ui.bench.internal.parts;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+
+import org.eclipse.draw2d.IFigure;
+import org.eclipse.osgi.util.NLS;
+import org.frisket.prepare.Finding;
+import org.frisket.ui.LengthText;
+import org.frisket.ui.ThemeColour;
+import org.frisket.ui.bench.internal.canvas.CanvasZoom;
+import org.frisket.ui.bench.internal.figures.FlagFigure;
+
+/** A flag for each finding, numbered in the order of the findings. */
+final class FindingFlags {
+
+	/** More would hide the job, and whoever has so many findings looks at the list. */
+	private static final int MOST = 200;
+
+	private final IFigure layer;
+	private final CanvasZoom zoom;
+	private final List<FlagFigure> flags = new ArrayList<>();
+	private List<Finding> findings = List.of();
+	private Finding raised;
+
+	FindingFlags(IFigure layer, CanvasZoom zoom) {
+		this.layer = layer;
+		this.zoom = zoom;
+	}
+
+	void plant(List<Finding> newFindings) {
+		if (findings.equals(newFindings)) {
+			return;
+		}
+		remove();
+		findings = newFindings;
+		for (int i = 0; i < Math.min(findings.size(), MOST); i++) {
+			Finding finding = findings.get(i);
+			FlagFigure flag = new FlagFigure(zoom, finding.place(), colour(finding), String.valueOf(i + 1),
+					measure(finding));
+			layer.add(flag);
+			flags.add(flag);
+		}
+		raise(raised);
+	}
+
+	/** Has one flag say its measure and no other; null for none. */
+	void raise(Finding finding) {
+		raised = finding;
+		for (int i = 0; i < flags.size(); i++) {
+			boolean up = Objects.equals(findings.get(i), finding);
+			flags.get(i).setRaised(up);
+			if (up) {
+				// in front of the others
+				layer.remove(flags.get(i));
+				layer.add(flags.get(i));
+			}
+		}
+	}
+
+	List<FlagFigure> figures() {
+		return List.copyOf(flags);
+	}
+
+	void remove() {
+		flags.forEach(layer::remove);
+		flags.clear();
+		findings = List.of();
+	}
+
+	private static ThemeColour colour(Finding finding) {
+		return switch (finding.severity()) {
+		case BLOCKING -> ThemeColour.FINDING_BLOCKING;
+		case CAUTION -> ThemeColour.FINDING_CAUTION;
+		case NOTE -> ThemeColour.FINDING_NOTE;
+		};
+	}
+
+	private static String measure(Finding finding) {
+		if (finding.measured().isEmpty() || finding.limit().isEmpty()) {
+			return finding.message();
+		}
+		return NLS.bind(Messages.FindingFlags_measure, LengthText.of(finding.measured().getAsDouble()),
+				LengthText.of(finding.limit().getAsDouble()));
+	}
+}

@@ -1,0 +1,2 @@
+/** The pages on which the user sets what there is to choose. */
+package org.frisket.ui.bench.internal.preferences;

@@ -1,0 +1,144 @@
+package org.frisket.ui.bench.internal.typing;
+
+import java.text.BreakIterator;
+import java.util.List;
+import java.util.Locale;
+
+import org.frisket.geometry.Point;
+
+/** A text with a caret in it. Lines are parted by line feeds; an index counts UTF-16 characters. */
+public final class TypedText {
+
+	private final int longest;
+	private String text;
+	private int caret;
+
+	/** @param longest the most characters that it may come to */
+	public TypedText(String text, int longest) {
+		this.text = text;
+		this.longest = longest;
+		caret = text.length();
+	}
+
+	public String text() {
+		return text;
+	}
+
+	public int caret() {
+		return caret;
+	}
+
+	public void setCaret(int index) {
+		caret = Math.max(0, Math.min(text.length(), index));
+	}
+
+	/**
+	 * Puts characters in at the caret, as far as a job can hold them: line ends become line feeds, tabs blanks, and
+	 * other control characters are left out.
+	 *
+	 * @return whether all of it found room
+	 */
+	public boolean insert(String characters) {
+		String clean = clean(characters);
+		int room = longest - text.length();
+		boolean fits = clean.length() <= room;
+		if (!fits) {
+			boolean splitsPair = room > 0 && Character.isHighSurrogate(clean.charAt(room - 1));
+			clean = clean.substring(0, splitsPair ? room - 1 : Math.max(0, room));
+		}
+		text = text.substring(0, caret) + clean + text.substring(caret);
+		caret += clean.length();
+		return fits;
+	}
+
+	private static String clean(String characters) {
+		StringBuilder clean = new StringBuilder();
+		characters.replace("\r\n", "\n").replace('\r', '\n').replace('\t', ' ').codePoints() //$NON-NLS-1$ //$NON-NLS-2$
+				.filter(TypedText::isKept).forEach(clean::appendCodePoint);
+		return clean.toString();
+	}
+
+	private static boolean isKept(int c) {
+		boolean loneSurrogate = c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE;
+		return c == '\n' || !Character.isISOControl(c) && !loneSurrogate && c != 0xFFFE && c != 0xFFFF;
+	}
+
+	public void deleteBefore() {
+		int from = before(caret);
+		text = text.substring(0, from) + text.substring(caret);
+		caret = from;
+	}
+
+	public void deleteAfter() {
+		text = text.substring(0, caret) + text.substring(after(caret));
+	}
+
+	public void left() {
+		caret = before(caret);
+	}
+
+	public void right() {
+		caret = after(caret);
+	}
+
+	private int before(int index) {
+		int at = characters().preceding(index);
+		return at == BreakIterator.DONE ? 0 : at;
+	}
+
+	private int after(int index) {
+		int at = index >= text.length() ? BreakIterator.DONE : characters().following(index);
+		return at == BreakIterator.DONE ? text.length() : at;
+	}
+
+	/** By what a reader takes for one character, accents and all. */
+	private BreakIterator characters() {
+		BreakIterator characters = BreakIterator.getCharacterInstance(Locale.ROOT);
+		characters.setText(text);
+		return characters;
+	}
+
+	public void lineStart() {
+		caret = text.lastIndexOf('\n', caret - 1) + 1;
+	}
+
+	public void lineEnd() {
+		int end = text.indexOf('\n', caret);
+		caret = end < 0 ? text.length() : end;
+	}
+
+	/** To the place of the line above that is nearest; to the start of the text from the first line. */
+	public void up(List<Point> places) {
+		int start = text.lastIndexOf('\n', caret - 1) + 1;
+		if (start == 0) {
+			caret = 0;
+		} else {
+			caret = nearest(places, text.lastIndexOf('\n', start - 2) + 1, start - 1);
+		}
+	}
+
+	/** To the place of the line below that is nearest; to the end of the text from the last line. */
+	public void down(List<Point> places) {
+		int end = text.indexOf('\n', caret);
+		if (end < 0) {
+			caret = text.length();
+		} else {
+			int next = text.indexOf('\n', end + 1);
+			caret = nearest(places, end + 1, next < 0 ? text.length() : next);
+		}
+	}
+
+	private int nearest(List<Point> places, int from, int to) {
+		if (places.size() <= Math.max(to, caret)) {
+			return from;
+		}
+		int best = from;
+		for (int i = from; i <= to; i++) {
+			if (Math.abs(places.get(i).x() - places.get(caret).x()) < Math
+					.abs(places.get(best).x() - places.get(caret).x())) {
+				best = i;
+			}
+		}
+		return best;
+	}
+}

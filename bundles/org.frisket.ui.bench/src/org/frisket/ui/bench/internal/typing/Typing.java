@@ -1,0 +1,306 @@
+package org.frisket.ui.bench.internal.typing;
+
+import java.util.List;
+import java.util.function.Consumer;
+
+import org.eclipse.gef.EditPartViewer;
+import org.eclipse.gef.GraphicalViewer;
+import org.eclipse.gef.commands.CommandStack;
+import org.eclipse.gef.commands.CommandStackEvent;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
+import org.frisket.editing.DeleteElements;
+import org.frisket.editing.TypeWording;
+import org.frisket.geometry.Point;
+import org.frisket.model.Element;
+import org.frisket.model.Job;
+import org.frisket.model.Jobs;
+import org.frisket.model.Layer;
+import org.frisket.model.Wording;
+import org.frisket.typography.TextSetter;
+import org.frisket.ui.bench.internal.editor.EditCommand;
+import org.frisket.ui.bench.internal.figures.CaretFigure;
+import org.frisket.ui.bench.internal.parts.JobPart;
+import org.frisket.ui.bench.internal.parts.Selection;
+
+/**
+ * Wordings are typed on the bench itself. All that is typed until the caret leaves is one step of undo; the picture
+ * follows as it is made. The caret leaves with Escape, with a press of the button elsewhere, and before any other
+ * change of the job.
+ */
+public final class Typing {
+
+	/** What typing asks of the editor. */
+	public interface Host {
+
+		/** Carets are wanted of the wording of this id, now and with every further picture; null for none. */
+		void follow(String id);
+
+		/** The job has changed within the step that was done last. */
+		void retyped();
+
+		/** While a wording is typed, letters and arrows are no keys of the bench. */
+		void setTyping(boolean typing);
+
+		/** Says something to the user; null for nothing. */
+		void say(String message);
+	}
+
+	private static final String KEY = "org.frisket.ui.bench.typing"; //$NON-NLS-1$
+
+	private final GraphicalViewer viewer;
+	private final Job job;
+	private final CommandStack stack;
+	private final Host host;
+
+	private Wording wording;
+	private TypedText text;
+	private TypeWording edit;
+	private WordingCaret caret;
+	/** Whether it is this that changes the job just now. */
+	private boolean own;
+
+	public Typing(GraphicalViewer viewer, Job job, CommandStack stack, Host host) {
+		this.viewer = viewer;
+		this.job = job;
+		this.stack = stack;
+		this.host = host;
+		viewer.setProperty(KEY, this);
+		Control control = viewer.getControl();
+		control.addListener(SWT.KeyDown, this::key);
+		control.addListener(SWT.MouseDown, this::pressed);
+		viewer.addSelectionChangedListener(event -> selectionChanged());
+		stack.addCommandStackEventListener(this::stackEvent);
+	}
+
+	/** The typing of a viewer; null if nothing can be typed there. */
+	public static Typing of(EditPartViewer viewer) {
+		return (Typing) viewer.getProperty(KEY);
+	}
+
+	/** Whether there is a caret on the bench. */
+	public boolean isActive() {
+		return text != null;
+	}
+
+	/** The wording that is typed; in no job yet while it is empty. */
+	public Wording wording() {
+		return wording;
+	}
+
+	/** The words typed so far; null if there is no caret. */
+	public String text() {
+		return text == null ? null : text.text();
+	}
+
+	/** The caret as it is seen; null if there is none. */
+	public CaretFigure caret() {
+		return caret == null ? null : caret.figure();
+	}
+
+	/** Begins a new wording with its first letter at a place in mm. */
+	public void begin(Point place) {
+		end(false);
+		wording = NewWording.at(place);
+		begin(""); //$NON-NLS-1$
+	}
+
+	/** Begins a new wording where there is room for it. */
+	public void begin() {
+		if (isBlank() && viewer.getContents() instanceof JobPart part && !part.sheet().isEmpty()) {
+			begin(NewWording.firstPlace(part.sheet()));
+		} else if (viewer.getContents() instanceof JobPart part) {
+			org.eclipse.swt.graphics.Point size = viewer.getControl().getSize();
+			begin(part.zoom().toMm(size.x / 4.0, size.y / 2.0));
+		}
+	}
+
+	/** Puts the caret at the end of a wording that lies on the bench; not if it is locked. */
+	public void edit(Wording existing) {
+		Layer layer = Jobs.layerOf(existing);
+		if (layer == null || layer.isLocked()) {
+			return;
+		}
+		end(false);
+		wording = existing;
+		begin(existing.getText() == null ? "" : existing.getText()); //$NON-NLS-1$
+		host.follow(existing.getId());
+	}
+
+	private void begin(String words) {
+		text = new TypedText(words, TextSetter.LONGEST_TEXT);
+		viewer.deselectAll();
+		viewer.getControl().setFocus();
+		host.setTyping(true);
+		caret = new WordingCaret(viewer);
+		showCaret();
+	}
+
+	/** Puts characters in at the caret. */
+	public void insert(String characters) {
+		change(t -> host.say(t.insert(characters) ? null
+				: NLS.bind(Messages.Typing_tooLong, TextSetter.LONGEST_TEXT)));
+	}
+
+	/** Takes the character after the caret away. */
+	public void deleteAfter() {
+		change(TypedText::deleteAfter);
+	}
+
+	private void change(Consumer<TypedText> change) {
+		String before = text.text();
+		change.accept(text);
+		if (!text.text().equals(before)) {
+			own = true;
+			try {
+				write();
+			} finally {
+				own = false;
+			}
+		}
+		if (isActive()) {
+			showCaret();
+		}
+	}
+
+	private void write() {
+		if (edit == null) {
+			edit = Jobs.jobOf(wording) == null ? TypeWording.onto(job, wording, text.text())
+					: TypeWording.into(wording, text.text());
+			stack.execute(new EditCommand(edit));
+			if (wording.getId() != null) {
+				host.follow(wording.getId());
+			}
+		} else if (text.text().isEmpty() && edit.isNew()) {
+			stack.undo();
+			edit = null;
+			caret.setPlaces(List.of());
+			wording = NewWording.like(wording);
+		} else {
+			edit.retype(text.text());
+			host.retyped();
+		}
+	}
+
+	/** Takes the caret away and, if asked, selects what was typed. A wording left without words is deleted. */
+	public void end(boolean select) {
+		if (!isActive()) {
+			return;
+		}
+		boolean emptied = edit != null && !edit.isNew() && text.text().isEmpty();
+		Wording typed = close();
+		if (emptied) {
+			stack.undo();
+			stack.execute(new EditCommand(new DeleteElements(List.of(typed))));
+		} else if (select) {
+			Selection.select(viewer, List.of(typed));
+		}
+	}
+
+	private Wording close() {
+		Wording typed = wording;
+		caret.remove();
+		caret = null;
+		text = null;
+		edit = null;
+		wording = null;
+		host.follow(null);
+		host.setTyping(false);
+		host.say(null);
+		return typed;
+	}
+
+	/** What was worked out for the words that are there now. */
+	public void caretsMade(List<Point> places) {
+		if (isActive()) {
+			caret.setPlaces(places);
+			showCaret();
+			caret.reveal();
+		}
+	}
+
+	private void showCaret() {
+		caret.show(wording, text.caret());
+	}
+
+	private void stackEvent(CommandStackEvent event) {
+		if (event.isPreChangeEvent() && !own && isActive()) {
+			close();
+		}
+	}
+
+	private void selectionChanged() {
+		if (!isActive()) {
+			return;
+		}
+		List<Element> selected = Selection.elements(viewer);
+		if (selected.equals(List.of(wording))) {
+			// a click into the words sets the caret; the accent would only hide them
+			viewer.getControl().getDisplay().asyncExec(() -> {
+				if (isActive() && !viewer.getControl().isDisposed()) {
+					viewer.deselectAll();
+				}
+			});
+		} else if (!selected.isEmpty()) {
+			end(false);
+		}
+	}
+
+	private void pressed(Event event) {
+		if (!isActive()) {
+			return;
+		}
+		boolean inside = Selection.all(viewer).stream().anyMatch(
+				part -> part.element() == wording && part.boundsInPixels().contains(event.x, event.y));
+		if (inside) {
+			Point place = ((JobPart) viewer.getContents()).zoom().toMm(event.x, event.y);
+			text.setCaret(caret.nearest(wording, place, text.caret()));
+			showCaret();
+		} else {
+			end(false);
+		}
+	}
+
+	private void key(Event event) {
+		if (isActive()) {
+			typed(event);
+		} else if (isCharacter(event) && event.character != ' ' && isBlank()) {
+			begin();
+			if (isActive()) {
+				insert(String.valueOf(event.character));
+			}
+		}
+	}
+
+	private void typed(Event event) {
+		switch (event.keyCode) {
+		case SWT.ESC -> end(true);
+		case SWT.CR, SWT.KEYPAD_CR -> insert("\n"); //$NON-NLS-1$
+		case SWT.BS -> change(TypedText::deleteBefore);
+		case SWT.DEL -> deleteAfter();
+		case SWT.ARROW_LEFT -> change(TypedText::left);
+		case SWT.ARROW_RIGHT -> change(TypedText::right);
+		case SWT.ARROW_UP -> change(t -> t.up(caret.places()));
+		case SWT.ARROW_DOWN -> change(t -> t.down(caret.places()));
+		case SWT.HOME -> change(TypedText::lineStart);
+		case SWT.END -> change(TypedText::lineEnd);
+		default -> {
+			if (isCharacter(event)) {
+				insert(String.valueOf(event.character));
+			}
+		}
+		}
+	}
+
+	private static boolean isCharacter(Event event) {
+		int held = event.stateMask & (SWT.CTRL | SWT.ALT | SWT.COMMAND);
+		// both together are how some keyboards reach their third row
+		return event.character >= ' ' && event.character != SWT.DEL && (held == 0 || held == (SWT.CTRL | SWT.ALT));
+	}
+
+	private boolean isBlank() {
+		return job.getLayers().stream().allMatch(layer -> layer.getElements().isEmpty());
+	}
+}

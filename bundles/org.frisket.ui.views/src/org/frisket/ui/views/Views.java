@@ -1,0 +1,17 @@
+package org.frisket.ui.views;
+
+/** Ids of the views, for perspectives and for whoever opens one. */
+public final class Views {
+
+	/** What makeready found, one finding a line. */
+	public static final String MAKEREADY_ID = "org.frisket.ui.views.makeready"; //$NON-NLS-1$
+
+	/** The layers, drawn edge-on. */
+	public static final String STACK_ID = "org.frisket.ui.views.stack"; //$NON-NLS-1$
+
+	/** Place, size, wording, mats and operations of the selection. */
+	public static final String PROPERTIES_ID = "org.frisket.ui.views.properties"; //$NON-NLS-1$
+
+	private Views() {
+	}
+}

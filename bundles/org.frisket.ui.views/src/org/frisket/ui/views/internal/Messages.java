@@ -1,0 +1,35 @@
+package org.frisket.ui.views.internal;
+
+import org.eclipse.osgi.util.NLS;
+
+final class Messages extends NLS {
+
+	public static String ElementText_mat;
+	public static String ElementText_outline;
+	public static String ElementText_unknown;
+	public static String ElementText_wording;
+	public static String ElementText_wordingEmpty;
+	public static String OperationText_crease;
+	public static String OperationText_cut;
+	public static String OperationText_draw;
+	public static String OperationText_kissCut;
+	public static String OperationText_perforate;
+	public static String OperationText_print;
+	public static String SeverityText_blocking;
+	public static String SeverityText_blockingCount;
+	public static String SeverityText_caution;
+	public static String SeverityText_cautionCount;
+	public static String SeverityText_none;
+	public static String SeverityText_note;
+	public static String SeverityText_noteCount;
+	public static String SeverityText_oneBlocking;
+	public static String SeverityText_oneCaution;
+	public static String SeverityText_oneNote;
+
+	static {
+		initializeMessages("org.frisket.ui.views.internal.messages", Messages.class); //$NON-NLS-1$
+	}
+
+	private Messages() {
+	}
+}

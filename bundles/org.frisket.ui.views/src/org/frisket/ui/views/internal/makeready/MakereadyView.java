@@ -1,0 +1,175 @@
+package org.frisket.ui.views.internal.makeready;
+
+import java.util.List;
+
+import org.eclipse.jface.layout.TableColumnLayout;
+import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.jface.resource.LocalResourceManager;
+import org.eclipse.jface.viewers.ColumnLayoutData;
+import org.eclipse.jface.viewers.ColumnPixelData;
+import org.eclipse.jface.viewers.ColumnWeightData;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.TableColumn;
+import org.eclipse.swt.widgets.TableItem;
+import org.frisket.model.Jobs;
+import org.frisket.prepare.Finding;
+import org.frisket.ui.Icon;
+import org.frisket.ui.LengthText;
+import org.frisket.ui.bench.JobOnBench;
+import org.frisket.ui.views.internal.BenchView;
+import org.frisket.ui.views.internal.ElementText;
+import org.frisket.ui.views.internal.SeverityText;
+
+/**
+ * The findings of the job in front, the gravest first, numbered as their flags on the bench are. Going to a line shows
+ * its place; Enter or a double click goes there.
+ */
+public final class MakereadyView extends BenchView {
+
+	private static final int NUMBER_PX = 44;
+	private static final int SEVERITY_PX = 96;
+	private static final int LENGTH_PX = 84;
+	private static final int TEXT_WEIGHT = 40;
+	private static final int ELEMENT_WEIGHT = 20;
+	private static final int LEAST_PX = 80;
+
+	private Table table;
+	private LocalResourceManager images;
+	private List<Finding> findings = List.of();
+
+	@Override
+	protected Control createContent(Composite parent) {
+		Composite frame = new Composite(parent, SWT.NONE);
+		TableColumnLayout columns = new TableColumnLayout();
+		frame.setLayout(columns);
+		table = new Table(frame, SWT.SINGLE | SWT.FULL_SELECTION | SWT.VIRTUAL);
+		images = new LocalResourceManager(JFaceResources.getResources(), table);
+		table.setHeaderVisible(true);
+		column(columns, Messages.MakereadyView_number, new ColumnPixelData(NUMBER_PX), SWT.RIGHT);
+		column(columns, Messages.MakereadyView_severity, new ColumnPixelData(SEVERITY_PX), SWT.LEFT);
+		column(columns, Messages.MakereadyView_finding, new ColumnWeightData(TEXT_WEIGHT, LEAST_PX), SWT.LEFT);
+		column(columns, Messages.MakereadyView_measured, new ColumnPixelData(LENGTH_PX), SWT.RIGHT);
+		column(columns, Messages.MakereadyView_allowed, new ColumnPixelData(LENGTH_PX), SWT.RIGHT);
+		column(columns, Messages.MakereadyView_cure, new ColumnWeightData(TEXT_WEIGHT, LEAST_PX), SWT.LEFT);
+		column(columns, Messages.MakereadyView_element, new ColumnWeightData(ELEMENT_WEIGHT, LEAST_PX), SWT.LEFT);
+		table.addListener(SWT.SetData, event -> fill((TableItem) event.item, event.index));
+		table.addListener(SWT.Selection, event -> reveal());
+		table.addListener(SWT.DefaultSelection, event -> goThere());
+		return frame;
+	}
+
+	private void column(TableColumnLayout columns, String title, ColumnLayoutData width, int alignment) {
+		TableColumn column = new TableColumn(table, alignment);
+		column.setText(title);
+		columns.setColumnData(column, width);
+	}
+
+	private void fill(TableItem item, int index) {
+		Finding finding = findings.get(index);
+		item.setText(new String[] { String.valueOf(index + 1), SeverityText.of(finding.severity()), finding.message(),
+				finding.measured().isPresent() ? LengthText.of(finding.measured().getAsDouble()) : "", //$NON-NLS-1$
+				finding.limit().isPresent() ? LengthText.of(finding.limit().getAsDouble()) : "", //$NON-NLS-1$
+				finding.cure(), bench() == null ? "" : ElementText.of(bench().job(), finding.element()) }); //$NON-NLS-1$
+		item.setImage(1, images.create(SeverityText.icon(finding.severity()).descriptor()));
+	}
+
+	private Finding selected() {
+		int index = table.getSelectionIndex();
+		return index < 0 || index >= findings.size() ? null : findings.get(index);
+	}
+
+	private void reveal() {
+		Finding finding = selected();
+		if (finding != null && bench() != null) {
+			bench().reveal(finding);
+		}
+	}
+
+	private void goThere() {
+		reveal();
+		if (getSite().getPage().getActiveEditor() != null) {
+			getSite().getPage().activate(getSite().getPage().getActiveEditor());
+		}
+	}
+
+	@Override
+	protected void benchChanged() {
+		findings = List.of();
+		pictureChanged();
+	}
+
+	@Override
+	public void jobChanged() {
+		if (bench() != null && isBlank()) {
+			pictureChanged();
+		}
+	}
+
+	@Override
+	public void pictureChanged() {
+		JobOnBench bench = bench();
+		if (bench == null) {
+			show(List.of());
+			showNote(Messages.MakereadyView_noBench);
+		} else if (isBlank()) {
+			show(List.of());
+			showNote(Messages.MakereadyView_emptyJob);
+		} else if (bench.isUpToDate()) {
+			show(bench.findings());
+			if (findings.isEmpty()) {
+				showNote(Messages.MakereadyView_noFindings);
+			} else {
+				showContent();
+			}
+		} else if (findings.isEmpty()) {
+			showNote(Messages.MakereadyView_checking);
+		}
+	}
+
+	private boolean isBlank() {
+		return Jobs.elements(bench().job()).isEmpty();
+	}
+
+	private void show(List<Finding> newFindings) {
+		Finding before = selected();
+		findings = newFindings;
+		table.setItemCount(findings.size());
+		table.clearAll();
+		int index = before == null ? -1 : findings.indexOf(before);
+		if (index >= 0) {
+			table.setSelection(index);
+		} else {
+			table.deselectAll();
+		}
+		setPartName(findings.isEmpty() ? Messages.MakereadyView_title
+				: NLS.bind(Messages.MakereadyView_titleCount, findings.size()));
+		Icon icon = findings.isEmpty() ? Icon.MAKEREADY : SeverityText.icon(findings.get(0).severity());
+		setTitleImage(images.create(icon.descriptor()));
+	}
+
+	/** The findings that are listed. */
+	public List<Finding> findings() {
+		return findings;
+	}
+
+	/** The list itself. */
+	public Table table() {
+		return table;
+	}
+
+	@Override
+	public void setFocus() {
+		if (note().isEmpty()) {
+			table.setFocus();
+			if (table.getSelectionIndex() < 0 && table.getItemCount() > 0) {
+				table.setSelection(0);
+			}
+		} else {
+			super.setFocus();
+		}
+	}
+}

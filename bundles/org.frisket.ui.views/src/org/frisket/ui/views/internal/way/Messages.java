@@ -1,0 +1,36 @@
+package org.frisket.ui.views.internal.way;
+
+import org.eclipse.osgi.util.NLS;
+
+final class Messages extends NLS {
+
+	public static String Station_checking;
+	public static String Station_makeready;
+	public static String Station_mats;
+	public static String Station_matCount;
+	public static String Station_noMats;
+	public static String Station_noOutlines;
+	public static String Station_noWording;
+	public static String Station_oneMat;
+	public static String Station_onePiece;
+	public static String Station_oneWording;
+	public static String Station_outlines;
+	public static String Station_pieces;
+	public static String Station_wording;
+	public static String Station_wordings;
+	public static String Station_working;
+	public static String Station_wordingTip;
+	public static String Station_outlinesTip;
+	public static String Station_matsTip;
+	public static String Station_makereadyTip;
+	public static String WayStrip_longest;
+	public static String WayStrip_name;
+	public static String WayStrip_spoken;
+
+	static {
+		initializeMessages("org.frisket.ui.views.internal.way.messages", Messages.class); //$NON-NLS-1$
+	}
+
+	private Messages() {
+	}
+}

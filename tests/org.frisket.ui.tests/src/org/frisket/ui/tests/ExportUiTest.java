@@ -1,0 +1,199 @@
+package org.frisket.ui.tests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+import org.eclipse.core.runtime.preferences.InstanceScope;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.ToolBar;
+import org.eclipse.swt.widgets.ToolItem;
+import org.eclipse.ui.PlatformUI;
+import org.frisket.editing.AddElement;
+import org.frisket.model.FrisketFactory;
+import org.frisket.model.Jobs;
+import org.frisket.model.Mat;
+import org.frisket.model.OperationKind;
+import org.frisket.model.Outline;
+import org.frisket.ui.bench.internal.editor.BenchEditor;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** From the bench to a file for a machine. */
+class ExportUiTest extends OpenBench {
+
+	private static final String TITLE = "Export";
+
+	@BeforeEach
+	void forgetEarlierExports() throws Exception {
+		InstanceScope.INSTANCE.getNode("org.frisket.ui.bench").node("export").removeNode();
+	}
+
+	private static Shell pressExport() {
+		Screen.key("ctrl+e");
+		Screen.waitUntil("the form is there", () -> Dialogs.isOpen(TITLE));
+		Shell form = Dialogs.shell(TITLE);
+		bringToFront(form);
+		return form;
+	}
+
+	private static <C extends Control> C field(Shell shell, Class<C> type, String name) {
+		return Dialogs.all(shell).filter(type::isInstance).map(type::cast).filter(c -> name.equals(c.getData()))
+				.findFirst().orElseThrow();
+	}
+
+	private static Stream<String> texts(Shell shell) {
+		return Dialogs.all(shell).map(Dialogs::text);
+	}
+
+	@Test
+	void twoKeysMakeADrawingBesideTheJob() throws IOException {
+		pressExport();
+		Screen.keep(Screen.picture(Dialogs.shell(TITLE)), "export");
+		Screen.key("Return");
+		Path drawing = folder.resolve("sample.svg");
+		Screen.waitUntil("the drawing is there", () -> Files.exists(drawing));
+		assertFalse(Dialogs.isOpen(TITLE));
+		String text = Files.readString(drawing);
+		assertTrue(text.contains("<svg"), text);
+		Screen.waitUntil("the window says where", () -> StatusText.shown().contains("Exported to " + drawing));
+		assertFalse(bench.isDirty());
+	}
+
+	/** The actions after the word: add a mat, add a mat, export, accept. */
+	@Test
+	void fourActionsMakeACutReadyDrawingOfAWordWithTwoMats() throws IOException {
+		Screen.key("ctrl+n");
+		Screen.waitUntil("a new job is in front", () -> page().getActiveEditor() != bench);
+		bench = (BenchEditor) page().getActiveEditor();
+		Screen.waitUntil("it is worked through", bench::isUpToDate);
+		listen(bench);
+		for (String letter : "ferry".split("")) {
+			Screen.key(letter);
+		}
+		Screen.key("ctrl+shift+m");
+		Screen.key("ctrl+shift+m");
+		pressExport();
+		Screen.key("Return");
+		Path drawing = folder.resolve("ferry.svg");
+		Screen.waitUntil("the drawing is there", () -> Files.exists(drawing));
+		assertEquals(2, Jobs.elements(bench.document().job()).stream().filter(Mat.class::isInstance).count());
+		String text = Files.readString(drawing);
+		assertTrue(text.split("<path").length > 3, text);
+		Screen.waitUntil("the window says where", () -> StatusText.shown().contains("Exported to " + drawing));
+	}
+
+	@Test
+	void formIsMadeOfWhatTheFormatSaysAndRefusesWrongValuesInPlace() {
+		Shell shell = pressExport();
+		Text margin = field(shell, Text.class, "margin");
+		assertTrue(Dialogs.button(shell, "Export").isEnabled());
+		margin.setText("wide");
+		Screen.settle();
+		assertFalse(Dialogs.button(shell, "Export").isEnabled());
+		assertTrue(texts(shell).anyMatch(text -> text.contains("“wide” is not a length")), texts(shell).toList()::toString);
+		margin.setText("4mm");
+		Screen.settle();
+		assertTrue(Dialogs.button(shell, "Export").isEnabled());
+		assertFalse(texts(shell).anyMatch(text -> text.contains("is not a length")));
+		Screen.key("Escape");
+		assertFalse(Dialogs.isOpen(TITLE));
+	}
+
+	private static void choose(Combo combo, String choice) {
+		combo.select(combo.indexOf(choice));
+		combo.notifyListeners(SWT.Selection, new Event());
+		Screen.settle();
+	}
+
+	private static Combo format(Shell shell) {
+		return Dialogs.all(shell).filter(Combo.class::isInstance).map(Combo.class::cast).findFirst().orElseThrow();
+	}
+
+	@Test
+	void failureNamesTheBundleThatFailedAndLeavesNothing() {
+		Shell shell = pressExport();
+		choose(format(shell), "Trouble");
+		List<String> read = Dialogs.answer("OK", () -> Dialogs.press(Dialogs.button(shell, "Export")));
+		assertTrue(read.stream().anyMatch(text -> text.contains("org.frisket.ui.tests") && text.contains("out of ink")),
+				read::toString);
+		assertFalse(Files.exists(folder.resolve("sample.trouble")));
+		assertFalse(StatusText.shown().contains("Exported to"), StatusText.shown());
+	}
+
+	@Test
+	void longExportCanBeCalledOffAndLeavesNothing() throws IOException {
+		Shell shell = pressExport();
+		choose(format(shell), "Trouble");
+		choose(field(shell, Combo.class, "trouble"), TroubledExporter.GO_ON);
+		Dialogs.press(Dialogs.button(shell, "Export"));
+		Screen.waitUntil("it is under way", () -> stop() != null && stop().isEnabled());
+		Screen.keep(Screen.picture(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell()), "exporting");
+		stop().notifyListeners(SWT.Selection, new Event());
+		Screen.waitUntil("it is called off", () -> StatusText.shown().contains("Export called off"));
+		assertFalse(Files.exists(folder.resolve("sample.trouble")));
+		try (Stream<Path> left = Files.list(folder)) {
+			assertEquals(List.of(file), left.toList());
+		}
+	}
+
+	/** The button of the progress bar at the foot of the window; null if there is none. */
+	private static ToolItem stop() {
+		return Dialogs.all(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell())
+				.filter(control -> control instanceof ToolBar
+						&& control.getParent().getClass().getName().endsWith("StatusLine"))
+				.map(ToolBar.class::cast).flatMap(bar -> Stream.of(bar.getItems())).findFirst().orElse(null);
+	}
+
+	@Test
+	void anotherFormatHasOtherOptionsAndEnding() throws IOException {
+		Shell shell = pressExport();
+		choose(format(shell), "PNG proof");
+		assertEquals(folder.resolve("sample.png").toString(), field(shell, Text.class, "place").getText());
+		Dialogs.press(Dialogs.button(shell, "Export"));
+		Screen.waitUntil("the proof is there", () -> Files.exists(folder.resolve("sample.png")));
+		Screen.waitUntil("the window says so", () -> StatusText.shown().contains("Exported to "));
+		// and it is what the form offers the next time
+		Shell again = pressExport();
+		assertEquals(folder.resolve("sample.png").toString(), field(again, Text.class, "place").getText());
+		assertTrue(texts(again).anyMatch(text -> text.contains("will be replaced")));
+		Dialogs.button(again, "Replace");
+		Screen.key("Escape");
+	}
+
+	@Test
+	void findingsThatBlockAreToldFirst() throws IOException {
+		Outline open = FrisketFactory.INSTANCE.createOutline();
+		open.setPathData("M 10 70 L 60 90");
+		Jobs.addOperation(open, OperationKind.CUT);
+		edits().execute(new AddElement(bench.document().job().getLayers().get(0), open));
+		Screen.waitUntil("the job is checked", bench::isUpToDate);
+		Shell shell = pressExport();
+		Screen.keep(Screen.picture(shell), "export-blocked");
+		assertTrue(texts(shell).anyMatch(text -> text.contains("blocks this job")), texts(shell).toList()::toString);
+		Dialogs.press(Dialogs.button(shell, "Export Anyway"));
+		Screen.waitUntil("the drawing is there", () -> Files.exists(folder.resolve("sample.svg")));
+		Screen.waitUntil("the window says so", () -> StatusText.shown().contains("Exported to "));
+	}
+
+	@Test
+	void aPlaceThatIsNotThereIsSaidAtOnce() {
+		Shell shell = pressExport();
+		field(shell, Text.class, "place").setText(folder.resolve("nowhere/sample.svg").toString());
+		Screen.settle();
+		assertFalse(Dialogs.button(shell, "Export").isEnabled());
+		assertTrue(texts(shell).anyMatch(text -> text.contains("There is no folder")), texts(shell).toList()::toString);
+		Screen.key("Escape");
+	}
+}

@@ -1,0 +1,335 @@
+package org.frisket.ui.tests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+
+import org.eclipse.core.runtime.Adapters;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.PlatformUI;
+import org.frisket.editing.ChangeWording;
+import org.frisket.geometry.Bounds;
+import org.frisket.model.Alignment;
+import org.frisket.model.CornerJoin;
+import org.frisket.model.Element;
+import org.frisket.model.Jobs;
+import org.frisket.model.Mat;
+import org.frisket.model.OperationKind;
+import org.frisket.model.Wording;
+import org.frisket.ui.bench.JobOnBench;
+import org.frisket.ui.views.Views;
+import org.frisket.ui.views.internal.properties.PropertiesView;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** The properties of the selection, typed, chosen and ticked. */
+class PropertiesViewUiTest extends OpenBench {
+
+	private final WordingJob made = new WordingJob();
+	private PropertiesView view;
+	private JobOnBench onBench;
+	private String before;
+
+	@BeforeEach
+	void openProperties() throws Exception {
+		view = (PropertiesView) page().showView(Views.PROPERTIES_ID);
+		bench = open(made.save(folder.resolve("wording.frjob")));
+		Screen.waitUntil("the job is checked", bench::isUpToDate);
+		onBench = Adapters.adapt(bench, JobOnBench.class);
+		before = text(bench.document().job());
+		page().activate(view);
+		Screen.settle();
+	}
+
+	private void select(Element... originals) {
+		onBench.select(Stream.of(originals).map(this::element).toList());
+		Screen.settle();
+	}
+
+	private Wording first() {
+		return (Wording) element(made.first);
+	}
+
+	private Wording second() {
+		return (Wording) element(made.second);
+	}
+
+	private Text entry(String name) {
+		return (Text) view.field(name);
+	}
+
+	private void type(String name, String text) {
+		entry(name).setFocus();
+		Screen.settle();
+		Screen.key("ctrl+a");
+		Screen.type(text);
+	}
+
+	private void enter(String name, String text) {
+		type(name, text);
+		Screen.key("Return");
+	}
+
+	private void choose(String name, String item) {
+		Combo combo = (Combo) view.field(name);
+		int index = Arrays.asList(combo.getItems()).indexOf(item);
+		assertTrue(index >= 0, item + " in " + List.of(combo.getItems()));
+		combo.select(index);
+		combo.notifyListeners(SWT.Selection, new Event());
+		Screen.settle();
+	}
+
+	private void tick(String name) {
+		Button button = (Button) view.field(name);
+		button.setFocus();
+		Screen.settle();
+		Screen.key("space");
+	}
+
+	/** One undo leads back to the first state, to the byte. */
+	private void assertOneStep() throws IOException {
+		bench.commandStack().undo();
+		Screen.settle();
+		assertEquals(before, text(bench.document().job()));
+		assertFalse(bench.commandStack().canUndo());
+	}
+
+	private Bounds bounds(Element original) {
+		return onBench.bounds(List.of(element(original)));
+	}
+
+	@Test
+	void placeIsTypedWithItsUnit() throws IOException {
+		select(made.first);
+		Screen.keep(Screen.picture(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell()), "properties");
+		enter("From left", "1in");
+		assertEquals(25.4, bounds(made.first).minX(), 0.01);
+		assertEquals("25.4 mm", entry("From left").getText());
+		assertOneStep();
+	}
+
+	@Test
+	void sumIsAddedToThePlace() throws IOException {
+		select(made.first);
+		double top = bounds(made.first).minY();
+		enter("From top", "+12.5mm");
+		assertEquals(top + 12.5, bounds(made.first).minY(), 1e-6);
+		assertOneStep();
+	}
+
+	@Test
+	void widthScalesInProportion() throws IOException {
+		select(made.first);
+		Bounds old = bounds(made.first);
+		enter("Width", "*2");
+		Screen.waitUntil("the job is worked through", bench::isUpToDate);
+		assertEquals(2 * old.width(), bounds(made.first).width(), 0.05);
+		assertEquals(2 * old.height(), bounds(made.first).height(), 0.05);
+		assertEquals(old.minX(), bounds(made.first).minX(), 0.05);
+		assertOneStep();
+	}
+
+	@Test
+	void heightAloneStretchesWhenProportionsAreNotKept() throws IOException {
+		select(made.first);
+		Bounds old = bounds(made.first);
+		tick("Keep proportions");
+		enter("Height", "50mm");
+		Screen.waitUntil("the job is worked through", bench::isUpToDate);
+		assertEquals(50, bounds(made.first).height(), 0.05);
+		assertEquals(old.width(), bounds(made.first).width(), 0.05);
+		tick("Keep proportions");
+		assertOneStep();
+	}
+
+	@Test
+	void wrongInputIsMarkedWithTheReasonAndChangesNothing() throws IOException {
+		select(made.first);
+		enter("Width", "40 ells");
+		assertEquals(before, text(bench.document().job()));
+		assertEquals("40 ells", entry("Width").getText());
+		assertTrue(labels(entry("Width").getParent()).anyMatch(label -> label.contains("ells")));
+		Screen.keep(Screen.picture(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell()), "wrongInput");
+		Screen.key("Escape");
+		assertFalse(entry("Width").getText().contains("ells"));
+		assertFalse(labels(entry("Width").getParent()).anyMatch(label -> label.contains("ells")));
+		assertFalse(bench.commandStack().canUndo());
+	}
+
+	private static Stream<String> labels(Composite parent) {
+		return Stream.of(parent.getChildren()).filter(Control::getVisible)
+				.flatMap(child -> child instanceof Composite composite ? labels(composite)
+						: child instanceof Label label ? Stream.of(label.getText()) : Stream.empty());
+	}
+
+	@Test
+	void absurdSizeIsRefused() throws IOException {
+		select(made.first);
+		enter("Capital height", "99999999mm");
+		assertEquals(before, text(bench.document().job()));
+		assertTrue(labels(entry("Capital height").getParent()).anyMatch(label -> label.startsWith("No more than")));
+	}
+
+	@Test
+	void textIsTakenWhenTheFieldIsLeft() throws IOException {
+		select(made.first);
+		type("Text", "Quay");
+		entry("Capital height").setFocus();
+		Screen.settle();
+		assertEquals("Quay", first().getText());
+		assertOneStep();
+	}
+
+	@Test
+	void overlongTextIsRefused() throws IOException {
+		select(made.first);
+		entry("Text").setFocus();
+		entry("Text").setText("x".repeat(10_001));
+		Screen.key("ctrl+Return");
+		assertEquals(before, text(bench.document().job()));
+		assertTrue(labels(entry("Text").getParent()).anyMatch(label -> label.contains("10,000")));
+	}
+
+	@Test
+	void keysOfTheTextMeanTheTextAndNotTheBench() {
+		select(made.first);
+		entry("Text").setFocus();
+		Screen.settle();
+		Screen.key("ctrl+a");
+		assertEquals(List.of(made.first.getId()), selectedIds());
+		Screen.key("Delete");
+		assertEquals("", entry("Text").getText());
+		assertTrue(Jobs.element(bench.document().job(), made.first.getId()).isPresent());
+	}
+
+	@Test
+	void settingIsOneStepEach() throws IOException {
+		select(made.first);
+		enter("Capital height", "1.5cm");
+		assertEquals(15, first().getHeight());
+		assertOneStep();
+		enter("Line spacing", "2,25");
+		assertEquals(2.25, first().getLineSpacing());
+		assertOneStep();
+		enter("Tracking", "-0.4");
+		assertEquals(-0.4, first().getTracking());
+		assertOneStep();
+		choose("Lines", "Centred");
+		assertEquals(Alignment.CENTRE, first().getAlignment());
+		assertOneStep();
+		tick("Kerning");
+		assertFalse(first().isKerning());
+		assertOneStep();
+		tick("Ligatures");
+		assertFalse(first().isLigatures());
+		assertOneStep();
+		tick("Join letters");
+		assertTrue(first().isJoined());
+		assertOneStep();
+		enter("Touch", "0.5");
+		assertTrue(first().isJoined());
+		assertEquals(0.5, first().getTouch());
+		assertOneStep();
+	}
+
+	@Test
+	void fontIsChosenFromThoseAtHand() throws IOException {
+		select(made.first);
+		Combo fonts = (Combo) view.field("Font");
+		Screen.waitUntil("the fonts are listed", () -> fonts.indexOf("DejaVu Sans") >= 0);
+		assertEquals("Liberation Sans", fonts.getText());
+		choose("Font", "DejaVu Sans");
+		Screen.waitUntil("the font is set", () -> "DejaVu Sans".equals(first().getFont().getName()));
+		assertEquals(64, first().getFont().getDigest().length());
+		assertOneStep();
+	}
+
+	@Test
+	void severalElementsShowWhatTheyShareAndAreSetTogether() throws IOException {
+		select(made.first, made.second);
+		Screen.keep(Screen.picture(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell()), "several");
+		assertEquals("", entry("Capital height").getText());
+		assertEquals("several", entry("Capital height").getMessage());
+		assertEquals("0 mm", entry("Tracking").getText());
+		enter("Capital height", "18mm");
+		assertEquals(18, first().getHeight());
+		assertEquals(18, second().getHeight());
+		assertOneStep();
+		enter("Capital height", "+1mm");
+		assertEquals(21, first().getHeight());
+		assertEquals(13, second().getHeight());
+		assertOneStep();
+	}
+
+	@Test
+	void matIsAddedSetAndRemoved() throws IOException {
+		select(made.first);
+		assertEquals("3 mm", entry("Distance").getText());
+		enter("Distance", "4mm");
+		assertEquals(4, ((Mat) element(made.mat)).getDistance());
+		assertOneStep();
+		choose("Corners", "Sharp");
+		assertEquals(CornerJoin.MITRE, ((Mat) element(made.mat)).getCorners());
+		assertOneStep();
+		press("Mats");
+		assertEquals(List.of(3.0, 6.0), Jobs.matsOf(first()).stream().map(Mat::getDistance).sorted().toList());
+		assertOneStep();
+		press("Remove");
+		assertEquals(List.of(), Jobs.matsOf(first()));
+		assertEquals(1, bench.document().job().getLayers().size());
+		assertOneStep();
+	}
+
+	private void press(String name) {
+		Button button = (Button) view.field(name);
+		button.setFocus();
+		Screen.settle();
+		Screen.key("space");
+	}
+
+	@Test
+	void operationAndPassesAreSet() throws IOException {
+		select(made.first, made.second);
+		choose("Operation", "Draw");
+		assertEquals(OperationKind.DRAW, first().getOperations().get(0).getKind());
+		assertEquals(OperationKind.DRAW, second().getOperations().get(0).getKind());
+		assertOneStep();
+		enter("Passes", "3");
+		assertEquals(3, second().getOperations().get(0).getPasses());
+		assertOneStep();
+		enter("Passes", "2.5");
+		assertEquals(before, text(bench.document().job()));
+	}
+
+	@Test
+	void fieldsFollowTheJob() {
+		select(made.first);
+		edits().execute(ChangeWording.height(first(), 33));
+		Screen.settle();
+		assertEquals("33 mm", entry("Capital height").getText());
+		bench.commandStack().undo();
+		Screen.settle();
+		assertEquals("20 mm", entry("Capital height").getText());
+	}
+
+	@Test
+	void viewTeachesWhenNothingIsSelectedOrOpen() {
+		onBench.select(List.of());
+		Screen.settle();
+		assertTrue(view.note().startsWith("Nothing is selected"), view.note());
+		page().closeAllEditors(false);
+		Screen.waitUntil("the view is empty", () -> view.note().startsWith("Open a job"));
+	}
+}
