@@ -9,6 +9,6 @@ public final class WayContribution extends WorkbenchWindowControlContribution {
 
 	@Override
 	protected Control createControl(Composite parent) {
-		return new WayStrip(parent, getWorkbenchWindow());
+		return new WayStrip(parent);
 	}
 }

@@ -19,6 +19,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.PartInitException;
 import org.frisket.prepare.Severity;
 import org.frisket.ui.bench.JobOnBench;
@@ -36,29 +37,53 @@ public final class WayStrip extends Canvas implements JobOnBench.Listener {
 	private static final int OPAQUE = 255;
 
 	private final LocalResourceManager images = new LocalResourceManager(JFaceResources.getResources(), this);
-	private final IWorkbenchWindow window;
-	private final FrontBench front;
+	/** Null until the window knows itself, which it does not while it restores its tool bars. */
+	private IWorkbenchWindow window;
+	private FrontBench front;
 	private final Font bold = JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT);
 	private final int[] widths = new int[Station.values().length];
 	private int hovered = -1;
 	private int current;
 
-	WayStrip(Composite parent, IWorkbenchWindow window) {
+	WayStrip(Composite parent) {
 		super(parent, SWT.DOUBLE_BUFFERED);
-		this.window = window;
-		front = new FrontBench(window.getPartService(),
-				() -> window.getActivePage() == null ? null : window.getActivePage().getActiveEditor(), this,
-				this::redraw);
 		measure();
-		addListener(SWT.Paint, event -> paint(event.gc));
+		addListener(SWT.Paint, event -> {
+			attach();
+			paint(event.gc);
+		});
 		addListener(SWT.MouseDown, this::mouseDown);
 		addListener(SWT.MouseMove, event -> hover(stationAt(event.x)));
 		addListener(SWT.MouseExit, event -> hover(-1));
 		addListener(SWT.KeyDown, this::key);
 		addListener(SWT.FocusIn, event -> redraw());
 		addListener(SWT.FocusOut, event -> redraw());
-		addListener(SWT.Dispose, event -> front.dispose());
+		addListener(SWT.Dispose, event -> {
+			if (front != null) {
+				front.dispose();
+			}
+		});
 		describe();
+		attach();
+	}
+
+	private void attach() {
+		if (window != null) {
+			return;
+		}
+		for (IWorkbenchWindow each : PlatformUI.getWorkbench().getWorkbenchWindows()) {
+			if (each.getShell() == getShell()) {
+				window = each;
+				front = new FrontBench(each.getPartService(),
+						() -> each.getActivePage() == null ? null : each.getActivePage().getActiveEditor(), this,
+						this::redraw);
+			}
+		}
+	}
+
+	/** The job on the bench in front; null if there is none. */
+	private JobOnBench bench() {
+		return front == null ? null : front.bench();
 	}
 
 	/** Each station has room for its longest usual state, so that nothing moves when the numbers do. */
@@ -99,7 +124,7 @@ public final class WayStrip extends Canvas implements JobOnBench.Listener {
 
 	/** What a station says now; empty where no job is open. */
 	public String state(Station station) {
-		return front.bench() == null ? "" : station.state(front.bench()); //$NON-NLS-1$
+		return bench() == null ? "" : station.state(bench()); //$NON-NLS-1$
 	}
 
 	private int stationAt(int x) {
@@ -149,11 +174,11 @@ public final class WayStrip extends Canvas implements JobOnBench.Listener {
 
 	/** Opens what belongs to a station. */
 	public void go(Station station) {
-		IWorkbenchPage page = window.getActivePage();
+		IWorkbenchPage page = window == null ? null : window.getActivePage();
 		if (page != null) {
 			current = station.ordinal();
 			try {
-				station.open(page, front.bench());
+				station.open(page, bench());
 			} catch (PartInitException e) {
 				ILog.of(WayStrip.class).error(e.getMessage(), e);
 			}
@@ -195,7 +220,7 @@ public final class WayStrip extends Canvas implements JobOnBench.Listener {
 
 	/** The gravest finding, or a dot that is full while what is said holds, and hollow while it is worked out anew. */
 	private void sign(GC gc, Station station, int x, int middle) {
-		JobOnBench bench = front.bench();
+		JobOnBench bench = bench();
 		Severity worst = bench == null ? null : station.worst(bench).orElse(null);
 		if (worst != null) {
 			gc.drawImage(images.create(SeverityText.icon(worst).descriptor()), x, middle - ICON_PX / 2);
