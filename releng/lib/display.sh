@@ -11,5 +11,5 @@ start_display() {
 	export DISPLAY=":$number"
 	openbox >/dev/null 2>&1 &
 	display_pids="$display_pids $!"
-	trap 'kill $display_pids 2>/dev/null' EXIT
+	trap 'kill $display_pids 2>/dev/null || true' EXIT
 }
