@@ -28,6 +28,12 @@ public record PreparedJob(Job job, List<PreparedLayer> layers) {
 		return elements().flatMap(element -> element.findings().stream()).toList();
 	}
 
+	/** Bounds of the layers that are shown, in mm. */
+	public Bounds visibleBounds() {
+		return layers.stream().filter(layer -> layer.layer().isVisible()).map(PreparedLayer::bounds)
+				.reduce(Bounds.EMPTY, Bounds::with);
+	}
+
 	/** Bounds of everything, in mm. */
 	public Bounds bounds() {
 		return layers.stream().map(PreparedLayer::bounds).reduce(Bounds.EMPTY, Bounds::with);

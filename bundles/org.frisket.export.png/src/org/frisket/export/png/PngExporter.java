@@ -29,8 +29,7 @@ public final class PngExporter implements Exporter {
 	@Override
 	public void export(PreparedJob job, OptionValues options, Monitor monitor, OutputStream out) throws IOException {
 		int dpi = options.count(DPI);
-		Bounds drawing = job.layers().stream().filter(layer -> layer.layer().isVisible()).map(PreparedLayer::bounds)
-				.reduce(Bounds.EMPTY, Bounds::with);
+		Bounds drawing = job.visibleBounds();
 		if (drawing.isEmpty()) {
 			drawing = new Bounds(0, 0, 0, 0);
 		}

@@ -41,16 +41,11 @@ final class SvgDocument {
 		this.job = job;
 		decimals = options.count(SvgExporter.DECIMALS);
 		filled = options.text(SvgExporter.FILL).equals("layer");
-		Bounds drawing = visibleBounds(job);
+		Bounds drawing = job.visibleBounds();
 		Bounds page = (drawing.isEmpty() ? new Bounds(0, 0, 0, 0) : drawing).grown(options.length(SvgExporter.MARGIN));
 		width = roundedUp(page.width());
 		height = roundedUp(page.height());
 		toPage = Transform.translation(-page.minX(), -page.minY());
-	}
-
-	private static Bounds visibleBounds(PreparedJob job) {
-		return job.layers().stream().filter(layer -> layer.layer().isVisible()).map(PreparedLayer::bounds)
-				.reduce(Bounds.EMPTY, Bounds::with);
 	}
 
 	/** To a tenth of a millimetre, and never to nothing, which SVG does not draw. */

@@ -1,6 +1,7 @@
 package org.frisket.export.svg;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.awt.image.BufferedImage;
@@ -76,7 +77,7 @@ class SvgReadBackTest {
 		Path png = folder.resolve("out.png");
 		Process renderer = new ProcessBuilder(RENDERER.toString(), "--dpi-x", "254", "--dpi-y", "254",
 				"--background-color", "white", "--output", png.toString(), svg.toString()).inheritIO().start();
-		assertEquals(true, renderer.waitFor(60, TimeUnit.SECONDS));
+		assertTrue(renderer.waitFor(60, TimeUnit.SECONDS));
 		assertEquals(0, renderer.exitValue());
 		BufferedImage image = ImageIO.read(png.toFile());
 		double ink = 0;
