@@ -10,7 +10,6 @@ import java.util.Set;
 import org.frisket.model.Element;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
-import org.frisket.model.Layer;
 import org.frisket.model.Mat;
 
 /** What edits ask of the elements they are given. */
@@ -19,10 +18,9 @@ final class Targets {
 	private Targets() {
 	}
 
-	/** Whether an element lies on a layer of a job that is not locked. */
+	/** Whether an element lies on a layer of a job, and neither is locked. */
 	static boolean free(Element element) {
-		Layer layer = Jobs.layerOf(element);
-		return layer != null && !layer.isLocked() && Jobs.jobOf(layer) != null;
+		return Jobs.layerOf(element) != null && !Jobs.isLocked(element) && Jobs.jobOf(element) != null;
 	}
 
 	/** Whether there are elements, all of one job and none of them locked. */

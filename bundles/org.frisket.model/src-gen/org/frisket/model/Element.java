@@ -23,6 +23,8 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link org.frisket.model.Element#getName <em>Name</em>}</li>
  *   <li>{@link org.frisket.model.Element#getTransform <em>Transform</em>}</li>
  *   <li>{@link org.frisket.model.Element#getOperations <em>Operations</em>}</li>
+ *   <li>{@link org.frisket.model.Element#isVisible <em>Visible</em>}</li>
+ *   <li>{@link org.frisket.model.Element#isLocked <em>Locked</em>}</li>
  * </ul>
  *
  * @generated
@@ -110,5 +112,53 @@ public interface Element extends EObject {
 	 * @generated
 	 */
 	List<Operation> getOperations();
+
+	/**
+	 * Returns the value of the '<em><b>Visible</b></em>' attribute.
+	 * The default value is <code>"true"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Whether it is shown, as long as its layer is.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Visible</em>' attribute.
+	 * @see #setVisible(boolean)
+	 * @generated
+	 */
+	boolean isVisible();
+
+	/**
+	 * Sets the value of the '{@link org.frisket.model.Element#isVisible <em>Visible</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Visible</em>' attribute.
+	 * @see #isVisible()
+	 * @generated
+	 */
+	void setVisible(boolean value);
+
+	/**
+	 * Returns the value of the '<em><b>Locked</b></em>' attribute.
+	 * The default value is <code>"false"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Whether it is protected from edits, even where its layer is not.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Locked</em>' attribute.
+	 * @see #setLocked(boolean)
+	 * @generated
+	 */
+	boolean isLocked();
+
+	/**
+	 * Sets the value of the '{@link org.frisket.model.Element#isLocked <em>Locked</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Locked</em>' attribute.
+	 * @see #isLocked()
+	 * @generated
+	 */
+	void setLocked(boolean value);
 
 } // Element

@@ -31,6 +31,8 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link org.frisket.model.Job#getNotes <em>Notes</em>}</li>
  *   <li>{@link org.frisket.model.Job#getLayers <em>Layers</em>}</li>
  *   <li>{@link org.frisket.model.Job#getHistory <em>History</em>}</li>
+ *   <li>{@link org.frisket.model.Job#getGroups <em>Groups</em>}</li>
+ *   <li>{@link org.frisket.model.Job#getGuides <em>Guides</em>}</li>
  * </ul>
  *
  * @generated
@@ -250,5 +252,31 @@ public interface Job extends EObject {
 	 * @generated
 	 */
 	List<StageChange> getHistory();
+
+	/**
+	 * Returns the value of the '<em><b>Groups</b></em>' containment reference list.
+	 * The list contents are of type {@link org.frisket.model.Group}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Elements that are taken together, however they are layered.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Groups</em>' containment reference list.
+	 * @generated
+	 */
+	List<Group> getGroups();
+
+	/**
+	 * Returns the value of the '<em><b>Guides</b></em>' containment reference list.
+	 * The list contents are of type {@link org.frisket.model.Guide}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Lines that help to lay things out; never worked by a machine.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Guides</em>' containment reference list.
+	 * @generated
+	 */
+	List<Guide> getGuides();
 
 } // Job

@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
 
 
 /**
- * Ids within a job: {@code l1, l2 …} for layers, {@code e1, e2 …} for elements. They are counted and not drawn at
+ * Ids within a job: {@code l1, l2 …} for layers, {@code e1, e2 …} for elements, {@code g1, g2 …} for groups. They are counted and not drawn at
  * random, so that the same steps always make the same file. An id is never given twice while a later one is in use.
  */
 public final class Ids {
@@ -32,11 +32,17 @@ public final class Ids {
 		return "e" + (last('e', all(job)) + 1);
 	}
 
-	/** Gives an id to every layer and element of the job that has none. */
+	/** An id for one more group of the job. */
+	public static String nextGroup(Job job) {
+		return "g" + (last('g', all(job)) + 1);
+	}
+
+	/** Gives an id to every layer, element and group of the job that has none. */
 	public static void complete(Job job) {
 		List<String> ids = all(job);
 		long layer = last('l', ids);
 		long element = last('e', ids);
+		long group = last('g', ids);
 		for (Layer l : job.getLayers()) {
 			if (l.getId() == null) {
 				l.setId("l" + ++layer);
@@ -47,9 +53,14 @@ public final class Ids {
 				}
 			}
 		}
+		for (Group g : Jobs.groups(job)) {
+			if (g.getId() == null) {
+				g.setId("g" + ++group);
+			}
+		}
 	}
 
-	/** The ids of the job, its layers and elements, in file order. */
+	/** The ids of the job, its layers, elements and groups, in file order. */
 	static List<String> all(Job job) {
 		List<String> ids = new ArrayList<>();
 		add(job.getId(), ids);
@@ -59,6 +70,7 @@ public final class Ids {
 				add(element.getId(), ids);
 			}
 		}
+		Jobs.groups(job).forEach(group -> add(group.getId(), ids));
 		return ids;
 	}
 

@@ -75,6 +75,25 @@ public final class Jobs {
 		return operation;
 	}
 
+	/** A new group of elements, which leave the groups they were in directly. */
+	public static Group addGroup(Job job, List<? extends Element> elements) {
+		Group group = FACTORY.createGroup();
+		group.setId(Ids.nextGroup(job));
+		groups(job).forEach(other -> other.getElements().removeAll(elements));
+		group.getElements().addAll(elements);
+		job.getGroups().add(group);
+		return group;
+	}
+
+	/** A new guide; {@code at} is its y in mm if it runs across, otherwise its x. */
+	public static Guide addGuide(Job job, boolean across, double at) {
+		Guide guide = FACTORY.createGuide();
+		guide.setAcross(across);
+		guide.setAt(at);
+		job.getGuides().add(guide);
+		return guide;
+	}
+
 	/** A font as it is remembered; style and file may be null. */
 	public static FontRef font(String name, String style, String digest, String file) {
 		FontRef font = FACTORY.createFontRef();
@@ -107,6 +126,44 @@ public final class Jobs {
 	/** The job that a layer, an element or another part belongs to; null if it belongs to none. */
 	public static Job jobOf(EObject part) {
 		return ancestor(part, Job.class);
+	}
+
+	/** All groups of the job, each before those within it. */
+	public static List<Group> groups(Job job) {
+		List<Group> groups = new ArrayList<>();
+		job.getGroups().forEach(group -> addWithInner(group, groups));
+		return groups;
+	}
+
+	private static void addWithInner(Group group, List<Group> groups) {
+		groups.add(group);
+		group.getGroups().forEach(inner -> addWithInner(inner, groups));
+	}
+
+	/** The outermost group an element is in. */
+	public static Optional<Group> groupOf(Element element) {
+		Job job = jobOf(element);
+		return job == null ? Optional.empty()
+				: job.getGroups().stream().filter(group -> elements(group).contains(element)).findFirst();
+	}
+
+	/** The elements of a group and of all groups within it. */
+	public static List<Element> elements(Group group) {
+		List<Group> all = new ArrayList<>();
+		addWithInner(group, all);
+		return all.stream().flatMap(each -> each.getElements().stream()).toList();
+	}
+
+	/** Whether an element is shown and handed out: neither it nor its layer is hidden. */
+	public static boolean isShown(Element element) {
+		Layer layer = layerOf(element);
+		return element.isVisible() && layer != null && layer.isVisible();
+	}
+
+	/** Whether an element is protected from edits, by itself or by its layer. */
+	public static boolean isLocked(Element element) {
+		Layer layer = layerOf(element);
+		return element.isLocked() || layer != null && layer.isLocked();
 	}
 
 	/** The mats of the job that follow this element directly, from the lowest to the topmost. */

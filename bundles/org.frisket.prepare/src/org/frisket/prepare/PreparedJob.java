@@ -28,9 +28,9 @@ public record PreparedJob(Job job, List<PreparedLayer> layers) {
 		return elements().flatMap(element -> element.findings().stream()).toList();
 	}
 
-	/** Bounds of the layers that are shown, in mm. */
+	/** Bounds of what is shown, in mm. */
 	public Bounds visibleBounds() {
-		return layers.stream().filter(layer -> layer.layer().isVisible()).map(PreparedLayer::bounds)
+		return layers.stream().flatMap(layer -> layer.shown().stream()).map(PreparedElement::bounds)
 				.reduce(Bounds.EMPTY, Bounds::with);
 	}
 

@@ -12,6 +12,11 @@ public record PreparedLayer(Layer layer, List<PreparedElement> elements) {
 		elements = List.copyOf(elements);
 	}
 
+	/** The elements that are shown and handed out; none if the layer is hidden. */
+	public List<PreparedElement> shown() {
+		return elements.stream().filter(prepared -> layer.isVisible() && prepared.element().isVisible()).toList();
+	}
+
 	public Bounds bounds() {
 		return elements.stream().map(PreparedElement::bounds).reduce(Bounds.EMPTY, Bounds::with);
 	}

@@ -52,6 +52,37 @@ class JobsTest {
 	}
 
 	@Test
+	void groupIsFoundFromAnyOfItsElements() {
+		Job job = Samples.banner();
+		Element wording = Jobs.element(job, "e1").orElseThrow();
+		assertEquals("g1", Jobs.groupOf(wording).orElseThrow().getId());
+		assertEquals(List.of("e3", "e1", "e2"),
+				Jobs.elements(Jobs.groupOf(wording).orElseThrow()).stream().map(Element::getId).toList());
+		assertEquals("g3", Ids.nextGroup(job));
+		assertTrue(Jobs.groupOf(Jobs.element(job, "e4").orElseThrow()).isEmpty());
+		assertTrue(Jobs.groupOf(FrisketFactory.INSTANCE.createMat()).isEmpty());
+	}
+
+	@Test
+	void elementJoinsOneGroupOnly() {
+		Job job = Samples.banner();
+		Element wording = Jobs.element(job, "e1").orElseThrow();
+		Group fresh = Jobs.addGroup(job, List.of(wording));
+		assertSame(fresh, Jobs.groupOf(wording).orElseThrow());
+		assertEquals(List.of("e3", "e2"), Jobs.elements(job.getGroups().get(0)).stream().map(Element::getId).toList());
+	}
+
+	@Test
+	void whatIsHiddenOrLockedMayBeSoByItsLayer() {
+		Job job = Samples.banner();
+		Element wording = Jobs.element(job, "e1").orElseThrow();
+		Element outline = Jobs.element(job, "e2").orElseThrow();
+		Element mat = Jobs.element(job, "e3").orElseThrow();
+		assertEquals(List.of(true, false, false), List.of(wording, outline, mat).stream().map(Jobs::isShown).toList());
+		assertEquals(List.of(false, true, true), List.of(wording, outline, mat).stream().map(Jobs::isLocked).toList());
+	}
+
+	@Test
 	void invalidIdIsRefused() {
 		assertThrows(IllegalArgumentException.class, () -> Jobs.create("my job", null));
 		assertThrows(IllegalArgumentException.class, () -> Jobs.create("", null));

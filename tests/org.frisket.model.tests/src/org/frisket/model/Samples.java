@@ -39,6 +39,8 @@ public final class Samples {
 		cut.setPasses(2);
 		Jobs.addOperation(wording, OperationKind.CUT);
 		Outline outline = Jobs.addOutline(letters, "M0 0L10 0L10 10Z");
+		outline.setVisible(false);
+		outline.setLocked(true);
 
 		Layer backing = Jobs.addLayer(job, "Backing");
 		backing.setVisible(false);
@@ -51,6 +53,15 @@ public final class Samples {
 		Jobs.addOperation(mat, OperationKind.CREASE);
 		Mat outer = Jobs.addMat(backing, -6.5, List.of(mat));
 		outer.setCorners(CornerJoin.BEVEL);
+
+		Group both = Jobs.addGroup(job, List.of(mat));
+		both.setName("Name plate");
+		Group inner = FrisketFactory.INSTANCE.createGroup();
+		inner.setId(Ids.nextGroup(job));
+		inner.getElements().addAll(List.of(wording, outline));
+		both.getGroups().add(inner);
+		Jobs.addGuide(job, true, 12.25);
+		Jobs.addGuide(job, false, -3);
 
 		StageChange change = FrisketFactory.INSTANCE.createStageChange();
 		change.setAt(Instant.parse("2031-02-07T09:30:00.125Z"));

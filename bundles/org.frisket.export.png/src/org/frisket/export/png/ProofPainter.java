@@ -50,7 +50,7 @@ final class ProofPainter implements AutoCloseable {
 	}
 
 	void layer(PreparedLayer layer) {
-		for (PreparedElement element : layer.elements()) {
+		for (PreparedElement element : layer.shown()) {
 			Path2D region = path(element.region().contours());
 			Path2D lines = path(element.lines());
 			String colour = layer.layer().getColour();

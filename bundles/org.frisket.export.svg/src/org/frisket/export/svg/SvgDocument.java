@@ -95,7 +95,7 @@ final class SvgDocument {
 			text.append(" data-stock=\"").append(escaped(layer.getStock())).append('"');
 		}
 		text.append(">\n\t\t<title>").append(escaped(layer.getName())).append("</title>\n");
-		for (PreparedElement element : prepared.elements()) {
+		for (PreparedElement element : prepared.shown()) {
 			Set<OperationKind> operations = element.element().getOperations().stream().map(Operation::getKind)
 					.collect(Collectors.toCollection(LinkedHashSet::new));
 			for (OperationKind operation : operations) {

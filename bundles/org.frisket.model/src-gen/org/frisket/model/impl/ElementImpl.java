@@ -37,6 +37,8 @@ import org.frisket.model.Operation;
  *   <li>{@link org.frisket.model.impl.ElementImpl#getName <em>Name</em>}</li>
  *   <li>{@link org.frisket.model.impl.ElementImpl#getTransform <em>Transform</em>}</li>
  *   <li>{@link org.frisket.model.impl.ElementImpl#getOperations <em>Operations</em>}</li>
+ *   <li>{@link org.frisket.model.impl.ElementImpl#isVisible <em>Visible</em>}</li>
+ *   <li>{@link org.frisket.model.impl.ElementImpl#isLocked <em>Locked</em>}</li>
  * </ul>
  *
  * @generated
@@ -111,6 +113,46 @@ public abstract class ElementImpl extends MinimalEObjectImpl.Container implement
 	 * @ordered
 	 */
 	protected EList<Operation> operations;
+
+	/**
+	 * The default value of the '{@link #isVisible() <em>Visible</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isVisible()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final boolean VISIBLE_EDEFAULT = true;
+
+	/**
+	 * The cached value of the '{@link #isVisible() <em>Visible</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isVisible()
+	 * @generated
+	 * @ordered
+	 */
+	protected boolean visible = VISIBLE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #isLocked() <em>Locked</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isLocked()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final boolean LOCKED_EDEFAULT = false;
+
+	/**
+	 * The cached value of the '{@link #isLocked() <em>Locked</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isLocked()
+	 * @generated
+	 * @ordered
+	 */
+	protected boolean locked = LOCKED_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -219,6 +261,52 @@ public abstract class ElementImpl extends MinimalEObjectImpl.Container implement
 	 * @generated
 	 */
 	@Override
+	public boolean isVisible() {
+		return visible;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setVisible(boolean newVisible) {
+		boolean oldVisible = visible;
+		visible = newVisible;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, FrisketPackageImpl.ELEMENT__VISIBLE, oldVisible, visible));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public boolean isLocked() {
+		return locked;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setLocked(boolean newLocked) {
+		boolean oldLocked = locked;
+		locked = newLocked;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, FrisketPackageImpl.ELEMENT__LOCKED, oldLocked, locked));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case FrisketPackageImpl.ELEMENT__OPERATIONS:
@@ -243,6 +331,10 @@ public abstract class ElementImpl extends MinimalEObjectImpl.Container implement
 				return getTransform();
 			case FrisketPackageImpl.ELEMENT__OPERATIONS:
 				return getOperations();
+			case FrisketPackageImpl.ELEMENT__VISIBLE:
+				return isVisible();
+			case FrisketPackageImpl.ELEMENT__LOCKED:
+				return isLocked();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -269,6 +361,12 @@ public abstract class ElementImpl extends MinimalEObjectImpl.Container implement
 				getOperations().clear();
 				getOperations().addAll((Collection<? extends Operation>)newValue);
 				return;
+			case FrisketPackageImpl.ELEMENT__VISIBLE:
+				setVisible((Boolean)newValue);
+				return;
+			case FrisketPackageImpl.ELEMENT__LOCKED:
+				setLocked((Boolean)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -293,6 +391,12 @@ public abstract class ElementImpl extends MinimalEObjectImpl.Container implement
 			case FrisketPackageImpl.ELEMENT__OPERATIONS:
 				getOperations().clear();
 				return;
+			case FrisketPackageImpl.ELEMENT__VISIBLE:
+				setVisible(VISIBLE_EDEFAULT);
+				return;
+			case FrisketPackageImpl.ELEMENT__LOCKED:
+				setLocked(LOCKED_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -313,6 +417,10 @@ public abstract class ElementImpl extends MinimalEObjectImpl.Container implement
 				return TRANSFORM_EDEFAULT == null ? transform != null : !TRANSFORM_EDEFAULT.equals(transform);
 			case FrisketPackageImpl.ELEMENT__OPERATIONS:
 				return operations != null && !operations.isEmpty();
+			case FrisketPackageImpl.ELEMENT__VISIBLE:
+				return visible != VISIBLE_EDEFAULT;
+			case FrisketPackageImpl.ELEMENT__LOCKED:
+				return locked != LOCKED_EDEFAULT;
 		}
 		return super.eIsSet(featureID);
 	}
@@ -333,6 +441,10 @@ public abstract class ElementImpl extends MinimalEObjectImpl.Container implement
 		result.append(name);
 		result.append(", transform: ");
 		result.append(transform);
+		result.append(", visible: ");
+		result.append(visible);
+		result.append(", locked: ");
+		result.append(locked);
 		result.append(')');
 		return result.toString();
 	}

@@ -71,6 +71,8 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 			case FrisketPackageImpl.JOB: return createJob();
 			case FrisketPackageImpl.STAGE_CHANGE: return createStageChange();
 			case FrisketPackageImpl.LAYER: return createLayer();
+			case FrisketPackageImpl.GROUP: return createGroup();
+			case FrisketPackageImpl.GUIDE: return createGuide();
 			case FrisketPackageImpl.OPERATION: return createOperation();
 			case FrisketPackageImpl.WORDING: return createWording();
 			case FrisketPackageImpl.FONT_REF: return createFontRef();
@@ -174,6 +176,28 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 	public Layer createLayer() {
 		LayerImpl layer = new LayerImpl();
 		return layer;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Group createGroup() {
+		GroupImpl group = new GroupImpl();
+		return group;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Guide createGuide() {
+		GuideImpl guide = new GuideImpl();
+		return guide;
 	}
 
 	/**

@@ -20,6 +20,8 @@ import org.frisket.model.CornerJoin;
 import org.frisket.model.Element;
 import org.frisket.model.FontRef;
 import org.frisket.model.FrisketFactory;
+import org.frisket.model.Group;
+import org.frisket.model.Guide;
 import org.frisket.model.HoleRule;
 import org.frisket.model.Job;
 import org.frisket.model.Layer;
@@ -180,13 +182,31 @@ public class FrisketPackageImpl extends EPackageImpl {
 	public static final int JOB__HISTORY = 9;
 
 	/**
+	 * The feature id for the '<em><b>Groups</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int JOB__GROUPS = 10;
+
+	/**
+	 * The feature id for the '<em><b>Guides</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int JOB__GUIDES = 11;
+
+	/**
 	 * The number of structural features of the '<em>Job</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	public static final int JOB_FEATURE_COUNT = 10;
+	public static final int JOB_FEATURE_COUNT = 12;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.impl.StageChangeImpl <em>Stage Change</em>}' class.
@@ -381,13 +401,123 @@ public class FrisketPackageImpl extends EPackageImpl {
 	public static final int ELEMENT__OPERATIONS = 3;
 
 	/**
+	 * The feature id for the '<em><b>Visible</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int ELEMENT__VISIBLE = 4;
+
+	/**
+	 * The feature id for the '<em><b>Locked</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int ELEMENT__LOCKED = 5;
+
+	/**
 	 * The number of structural features of the '<em>Element</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	public static final int ELEMENT_FEATURE_COUNT = 4;
+	public static final int ELEMENT_FEATURE_COUNT = 6;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.impl.GroupImpl <em>Group</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.GroupImpl
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getGroup()
+	 * @generated
+	 */
+	public static final int GROUP = 4;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int GROUP__ID = 0;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int GROUP__NAME = 1;
+
+	/**
+	 * The feature id for the '<em><b>Elements</b></em>' reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int GROUP__ELEMENTS = 2;
+
+	/**
+	 * The feature id for the '<em><b>Groups</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int GROUP__GROUPS = 3;
+
+	/**
+	 * The number of structural features of the '<em>Group</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int GROUP_FEATURE_COUNT = 4;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.impl.GuideImpl <em>Guide</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.GuideImpl
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getGuide()
+	 * @generated
+	 */
+	public static final int GUIDE = 5;
+
+	/**
+	 * The feature id for the '<em><b>Across</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int GUIDE__ACROSS = 0;
+
+	/**
+	 * The feature id for the '<em><b>At</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int GUIDE__AT = 1;
+
+	/**
+	 * The number of structural features of the '<em>Guide</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int GUIDE_FEATURE_COUNT = 2;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.impl.OperationImpl <em>Operation</em>}' class.
@@ -397,7 +527,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getOperation()
 	 * @generated
 	 */
-	public static final int OPERATION = 4;
+	public static final int OPERATION = 6;
 
 	/**
 	 * The feature id for the '<em><b>Kind</b></em>' attribute.
@@ -443,7 +573,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getWording()
 	 * @generated
 	 */
-	public static final int WORDING = 5;
+	public static final int WORDING = 7;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -480,6 +610,24 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @ordered
 	 */
 	public static final int WORDING__OPERATIONS = ELEMENT__OPERATIONS;
+
+	/**
+	 * The feature id for the '<em><b>Visible</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__VISIBLE = ELEMENT__VISIBLE;
+
+	/**
+	 * The feature id for the '<em><b>Locked</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__LOCKED = ELEMENT__LOCKED;
 
 	/**
 	 * The feature id for the '<em><b>Text</b></em>' attribute.
@@ -588,7 +736,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getFontRef()
 	 * @generated
 	 */
-	public static final int FONT_REF = 6;
+	public static final int FONT_REF = 8;
 
 	/**
 	 * The feature id for the '<em><b>Name</b></em>' attribute.
@@ -643,7 +791,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getOutline()
 	 * @generated
 	 */
-	public static final int OUTLINE = 7;
+	public static final int OUTLINE = 9;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -682,6 +830,24 @@ public class FrisketPackageImpl extends EPackageImpl {
 	public static final int OUTLINE__OPERATIONS = ELEMENT__OPERATIONS;
 
 	/**
+	 * The feature id for the '<em><b>Visible</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int OUTLINE__VISIBLE = ELEMENT__VISIBLE;
+
+	/**
+	 * The feature id for the '<em><b>Locked</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int OUTLINE__LOCKED = ELEMENT__LOCKED;
+
+	/**
 	 * The feature id for the '<em><b>Path Data</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -707,7 +873,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getMat()
 	 * @generated
 	 */
-	public static final int MAT = 8;
+	public static final int MAT = 10;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -744,6 +910,24 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @ordered
 	 */
 	public static final int MAT__OPERATIONS = ELEMENT__OPERATIONS;
+
+	/**
+	 * The feature id for the '<em><b>Visible</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MAT__VISIBLE = ELEMENT__VISIBLE;
+
+	/**
+	 * The feature id for the '<em><b>Locked</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MAT__LOCKED = ELEMENT__LOCKED;
 
 	/**
 	 * The feature id for the '<em><b>Behind</b></em>' reference list.
@@ -816,7 +1000,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getStage()
 	 * @generated
 	 */
-	public static final int STAGE = 9;
+	public static final int STAGE = 11;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.OperationKind <em>Operation Kind</em>}' enum.
@@ -826,7 +1010,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getOperationKind()
 	 * @generated
 	 */
-	public static final int OPERATION_KIND = 10;
+	public static final int OPERATION_KIND = 12;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.Alignment <em>Alignment</em>}' enum.
@@ -836,7 +1020,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getAlignment()
 	 * @generated
 	 */
-	public static final int ALIGNMENT = 11;
+	public static final int ALIGNMENT = 13;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.CornerJoin <em>Corner Join</em>}' enum.
@@ -846,7 +1030,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getCornerJoin()
 	 * @generated
 	 */
-	public static final int CORNER_JOIN = 12;
+	public static final int CORNER_JOIN = 14;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.HoleRule <em>Hole Rule</em>}' enum.
@@ -856,7 +1040,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getHoleRule()
 	 * @generated
 	 */
-	public static final int HOLE_RULE = 13;
+	public static final int HOLE_RULE = 15;
 
 	/**
 	 * The meta object id for the '<em>Date</em>' data type.
@@ -866,7 +1050,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getDate()
 	 * @generated
 	 */
-	public static final int DATE = 14;
+	public static final int DATE = 16;
 
 	/**
 	 * The meta object id for the '<em>Moment</em>' data type.
@@ -876,7 +1060,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getMoment()
 	 * @generated
 	 */
-	public static final int MOMENT = 15;
+	public static final int MOMENT = 17;
 
 	/**
 	 * The meta object id for the '<em>Matrix</em>' data type.
@@ -886,7 +1070,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getMatrix()
 	 * @generated
 	 */
-	public static final int MATRIX = 16;
+	public static final int MATRIX = 18;
 
 	/**
 	 * The meta object id for the '<em>Number</em>' data type.
@@ -895,7 +1079,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getNumber()
 	 * @generated
 	 */
-	public static final int NUMBER = 17;
+	public static final int NUMBER = 19;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -924,6 +1108,20 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @generated
 	 */
 	private EClass elementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass groupEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass guideEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -1227,6 +1425,32 @@ public class FrisketPackageImpl extends EPackageImpl {
 	}
 
 	/**
+	 * Returns the meta object for the containment reference list '{@link org.frisket.model.Job#getGroups <em>Groups</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Groups</em>'.
+	 * @see org.frisket.model.Job#getGroups()
+	 * @see #getJob()
+	 * @generated
+	 */
+	public EReference getJob_Groups() {
+		return (EReference)jobEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.frisket.model.Job#getGuides <em>Guides</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Guides</em>'.
+	 * @see org.frisket.model.Job#getGuides()
+	 * @see #getJob()
+	 * @generated
+	 */
+	public EReference getJob_Guides() {
+		return (EReference)jobEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
 	 * Returns the meta object for class '{@link org.frisket.model.StageChange <em>Stage Change</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1468,6 +1692,134 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 */
 	public EReference getElement_Operations() {
 		return (EReference)elementEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Element#isVisible <em>Visible</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Visible</em>'.
+	 * @see org.frisket.model.Element#isVisible()
+	 * @see #getElement()
+	 * @generated
+	 */
+	public EAttribute getElement_Visible() {
+		return (EAttribute)elementEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Element#isLocked <em>Locked</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Locked</em>'.
+	 * @see org.frisket.model.Element#isLocked()
+	 * @see #getElement()
+	 * @generated
+	 */
+	public EAttribute getElement_Locked() {
+		return (EAttribute)elementEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * Returns the meta object for class '{@link org.frisket.model.Group <em>Group</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Group</em>'.
+	 * @see org.frisket.model.Group
+	 * @generated
+	 */
+	public EClass getGroup() {
+		return groupEClass;
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Group#getId <em>Id</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Id</em>'.
+	 * @see org.frisket.model.Group#getId()
+	 * @see #getGroup()
+	 * @generated
+	 */
+	public EAttribute getGroup_Id() {
+		return (EAttribute)groupEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Group#getName <em>Name</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Name</em>'.
+	 * @see org.frisket.model.Group#getName()
+	 * @see #getGroup()
+	 * @generated
+	 */
+	public EAttribute getGroup_Name() {
+		return (EAttribute)groupEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * Returns the meta object for the reference list '{@link org.frisket.model.Group#getElements <em>Elements</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference list '<em>Elements</em>'.
+	 * @see org.frisket.model.Group#getElements()
+	 * @see #getGroup()
+	 * @generated
+	 */
+	public EReference getGroup_Elements() {
+		return (EReference)groupEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.frisket.model.Group#getGroups <em>Groups</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Groups</em>'.
+	 * @see org.frisket.model.Group#getGroups()
+	 * @see #getGroup()
+	 * @generated
+	 */
+	public EReference getGroup_Groups() {
+		return (EReference)groupEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * Returns the meta object for class '{@link org.frisket.model.Guide <em>Guide</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Guide</em>'.
+	 * @see org.frisket.model.Guide
+	 * @generated
+	 */
+	public EClass getGuide() {
+		return guideEClass;
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Guide#isAcross <em>Across</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Across</em>'.
+	 * @see org.frisket.model.Guide#isAcross()
+	 * @see #getGuide()
+	 * @generated
+	 */
+	public EAttribute getGuide_Across() {
+		return (EAttribute)guideEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Guide#getAt <em>At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>At</em>'.
+	 * @see org.frisket.model.Guide#getAt()
+	 * @see #getGuide()
+	 * @generated
+	 */
+	public EAttribute getGuide_At() {
+		return (EAttribute)guideEClass.getEStructuralFeatures().get(1);
 	}
 
 	/**
@@ -2002,6 +2354,8 @@ public class FrisketPackageImpl extends EPackageImpl {
 		createEAttribute(jobEClass, JOB__NOTES);
 		createEReference(jobEClass, JOB__LAYERS);
 		createEReference(jobEClass, JOB__HISTORY);
+		createEReference(jobEClass, JOB__GROUPS);
+		createEReference(jobEClass, JOB__GUIDES);
 
 		stageChangeEClass = createEClass(STAGE_CHANGE);
 		createEAttribute(stageChangeEClass, STAGE_CHANGE__AT);
@@ -2024,6 +2378,18 @@ public class FrisketPackageImpl extends EPackageImpl {
 		createEAttribute(elementEClass, ELEMENT__NAME);
 		createEAttribute(elementEClass, ELEMENT__TRANSFORM);
 		createEReference(elementEClass, ELEMENT__OPERATIONS);
+		createEAttribute(elementEClass, ELEMENT__VISIBLE);
+		createEAttribute(elementEClass, ELEMENT__LOCKED);
+
+		groupEClass = createEClass(GROUP);
+		createEAttribute(groupEClass, GROUP__ID);
+		createEAttribute(groupEClass, GROUP__NAME);
+		createEReference(groupEClass, GROUP__ELEMENTS);
+		createEReference(groupEClass, GROUP__GROUPS);
+
+		guideEClass = createEClass(GUIDE);
+		createEAttribute(guideEClass, GUIDE__ACROSS);
+		createEAttribute(guideEClass, GUIDE__AT);
 
 		operationEClass = createEClass(OPERATION);
 		createEAttribute(operationEClass, OPERATION__KIND);
@@ -2117,6 +2483,8 @@ public class FrisketPackageImpl extends EPackageImpl {
 		initEAttribute(getJob_Notes(), ecorePackage.getEString(), "notes", null, 0, 1, Job.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getJob_Layers(), this.getLayer(), null, "layers", null, 0, -1, Job.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getJob_History(), this.getStageChange(), null, "history", null, 0, -1, Job.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getJob_Groups(), this.getGroup(), null, "groups", null, 0, -1, Job.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getJob_Guides(), this.getGuide(), null, "guides", null, 0, -1, Job.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(stageChangeEClass, StageChange.class, "StageChange", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getStageChange_At(), this.getMoment(), "at", null, 0, 1, StageChange.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -2139,6 +2507,18 @@ public class FrisketPackageImpl extends EPackageImpl {
 		initEAttribute(getElement_Name(), ecorePackage.getEString(), "name", null, 0, 1, Element.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getElement_Transform(), this.getMatrix(), "transform", "1 0 0 1 0 0", 0, 1, Element.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getElement_Operations(), this.getOperation(), null, "operations", null, 0, -1, Element.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getElement_Visible(), ecorePackage.getEBoolean(), "visible", "true", 0, 1, Element.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getElement_Locked(), ecorePackage.getEBoolean(), "locked", "false", 0, 1, Element.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(groupEClass, Group.class, "Group", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getGroup_Id(), ecorePackage.getEString(), "id", null, 0, 1, Group.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGroup_Name(), ecorePackage.getEString(), "name", null, 0, 1, Group.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getGroup_Elements(), this.getElement(), null, "elements", null, 0, -1, Group.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getGroup_Groups(), this.getGroup(), null, "groups", null, 0, -1, Group.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(guideEClass, Guide.class, "Guide", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getGuide_Across(), ecorePackage.getEBoolean(), "across", "false", 0, 1, Guide.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGuide_At(), this.getNumber(), "at", null, 0, 1, Guide.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(operationEClass, Operation.class, "Operation", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getOperation_Kind(), this.getOperationKind(), "kind", "cut", 0, 1, Operation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -2323,6 +2703,22 @@ public class FrisketPackageImpl extends EPackageImpl {
 		public static final EReference JOB__HISTORY = eINSTANCE.getJob_History();
 
 		/**
+		 * The meta object literal for the '<em><b>Groups</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EReference JOB__GROUPS = eINSTANCE.getJob_Groups();
+
+		/**
+		 * The meta object literal for the '<em><b>Guides</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EReference JOB__GUIDES = eINSTANCE.getJob_Guides();
+
+		/**
 		 * The meta object literal for the '{@link org.frisket.model.impl.StageChangeImpl <em>Stage Change</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -2479,6 +2875,90 @@ public class FrisketPackageImpl extends EPackageImpl {
 		 * @generated
 		 */
 		public static final EReference ELEMENT__OPERATIONS = eINSTANCE.getElement_Operations();
+
+		/**
+		 * The meta object literal for the '<em><b>Visible</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute ELEMENT__VISIBLE = eINSTANCE.getElement_Visible();
+
+		/**
+		 * The meta object literal for the '<em><b>Locked</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute ELEMENT__LOCKED = eINSTANCE.getElement_Locked();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.impl.GroupImpl <em>Group</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.GroupImpl
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getGroup()
+		 * @generated
+		 */
+		public static final EClass GROUP = eINSTANCE.getGroup();
+
+		/**
+		 * The meta object literal for the '<em><b>Id</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute GROUP__ID = eINSTANCE.getGroup_Id();
+
+		/**
+		 * The meta object literal for the '<em><b>Name</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute GROUP__NAME = eINSTANCE.getGroup_Name();
+
+		/**
+		 * The meta object literal for the '<em><b>Elements</b></em>' reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EReference GROUP__ELEMENTS = eINSTANCE.getGroup_Elements();
+
+		/**
+		 * The meta object literal for the '<em><b>Groups</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EReference GROUP__GROUPS = eINSTANCE.getGroup_Groups();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.impl.GuideImpl <em>Guide</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.GuideImpl
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getGuide()
+		 * @generated
+		 */
+		public static final EClass GUIDE = eINSTANCE.getGuide();
+
+		/**
+		 * The meta object literal for the '<em><b>Across</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute GUIDE__ACROSS = eINSTANCE.getGuide_Across();
+
+		/**
+		 * The meta object literal for the '<em><b>At</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute GUIDE__AT = eINSTANCE.getGuide_At();
 
 		/**
 		 * The meta object literal for the '{@link org.frisket.model.impl.OperationImpl <em>Operation</em>}' class.

@@ -21,6 +21,8 @@ import org.eclipse.emf.ecore.impl.MinimalEObjectImpl;
 import org.eclipse.emf.ecore.util.EObjectContainmentEList;
 import org.eclipse.emf.ecore.util.InternalEList;
 
+import org.frisket.model.Group;
+import org.frisket.model.Guide;
 import org.frisket.model.Job;
 import org.frisket.model.Layer;
 import org.frisket.model.Stage;
@@ -44,6 +46,8 @@ import org.frisket.model.StageChange;
  *   <li>{@link org.frisket.model.impl.JobImpl#getNotes <em>Notes</em>}</li>
  *   <li>{@link org.frisket.model.impl.JobImpl#getLayers <em>Layers</em>}</li>
  *   <li>{@link org.frisket.model.impl.JobImpl#getHistory <em>History</em>}</li>
+ *   <li>{@link org.frisket.model.impl.JobImpl#getGroups <em>Groups</em>}</li>
+ *   <li>{@link org.frisket.model.impl.JobImpl#getGuides <em>Guides</em>}</li>
  * </ul>
  *
  * @generated
@@ -228,6 +232,26 @@ public class JobImpl extends MinimalEObjectImpl.Container implements Job {
 	 * @ordered
 	 */
 	protected EList<StageChange> history;
+
+	/**
+	 * The cached value of the '{@link #getGroups() <em>Groups</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getGroups()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Group> groups;
+
+	/**
+	 * The cached value of the '{@link #getGuides() <em>Guides</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getGuides()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Guide> guides;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -464,12 +488,42 @@ public class JobImpl extends MinimalEObjectImpl.Container implements Job {
 	 * @generated
 	 */
 	@Override
+	public List<Group> getGroups() {
+		if (groups == null) {
+			groups = new EObjectContainmentEList<Group>(Group.class, this, FrisketPackageImpl.JOB__GROUPS);
+		}
+		return groups;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public List<Guide> getGuides() {
+		if (guides == null) {
+			guides = new EObjectContainmentEList<Guide>(Guide.class, this, FrisketPackageImpl.JOB__GUIDES);
+		}
+		return guides;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case FrisketPackageImpl.JOB__LAYERS:
 				return ((InternalEList<?>)getLayers()).basicRemove(otherEnd, msgs);
 			case FrisketPackageImpl.JOB__HISTORY:
 				return ((InternalEList<?>)getHistory()).basicRemove(otherEnd, msgs);
+			case FrisketPackageImpl.JOB__GROUPS:
+				return ((InternalEList<?>)getGroups()).basicRemove(otherEnd, msgs);
+			case FrisketPackageImpl.JOB__GUIDES:
+				return ((InternalEList<?>)getGuides()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -502,6 +556,10 @@ public class JobImpl extends MinimalEObjectImpl.Container implements Job {
 				return getLayers();
 			case FrisketPackageImpl.JOB__HISTORY:
 				return getHistory();
+			case FrisketPackageImpl.JOB__GROUPS:
+				return getGroups();
+			case FrisketPackageImpl.JOB__GUIDES:
+				return getGuides();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -547,6 +605,14 @@ public class JobImpl extends MinimalEObjectImpl.Container implements Job {
 				getHistory().clear();
 				getHistory().addAll((Collection<? extends StageChange>)newValue);
 				return;
+			case FrisketPackageImpl.JOB__GROUPS:
+				getGroups().clear();
+				getGroups().addAll((Collection<? extends Group>)newValue);
+				return;
+			case FrisketPackageImpl.JOB__GUIDES:
+				getGuides().clear();
+				getGuides().addAll((Collection<? extends Guide>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -589,6 +655,12 @@ public class JobImpl extends MinimalEObjectImpl.Container implements Job {
 			case FrisketPackageImpl.JOB__HISTORY:
 				getHistory().clear();
 				return;
+			case FrisketPackageImpl.JOB__GROUPS:
+				getGroups().clear();
+				return;
+			case FrisketPackageImpl.JOB__GUIDES:
+				getGuides().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -621,6 +693,10 @@ public class JobImpl extends MinimalEObjectImpl.Container implements Job {
 				return layers != null && !layers.isEmpty();
 			case FrisketPackageImpl.JOB__HISTORY:
 				return history != null && !history.isEmpty();
+			case FrisketPackageImpl.JOB__GROUPS:
+				return groups != null && !groups.isEmpty();
+			case FrisketPackageImpl.JOB__GUIDES:
+				return guides != null && !guides.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}

@@ -44,7 +44,8 @@ final class JobGate extends XMLFilterImpl {
 		for (int i = 0; i < attributes.getLength(); i++) {
 			refuseOutside(Xml.unprefixed(attributes.getQName(i)));
 		}
-		if (depth == 1 || depth == 2 && qName.equals("layers") || depth == 3 && qName.equals(ELEMENTS)) {
+		if (depth == 1 || depth == 2 && qName.equals("layers") || depth == 3 && qName.equals(ELEMENTS)
+				|| qName.equals("groups")) {
 			checkId(attributes.getValue("id"));
 		}
 		if (depth == 3 && qName.equals(ELEMENTS)) {
