@@ -1,0 +1,2 @@
+/** Bridges that keep the inner parts of openings in the sheet. */
+package org.frisket.geometry.stencil;
