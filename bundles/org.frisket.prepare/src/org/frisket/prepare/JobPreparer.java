@@ -78,7 +78,8 @@ public final class JobPreparer {
 
 		private PreparedElement prepared(Element element) {
 			PlacedShape placed = placed(element);
-			return new PreparedElement(element, placed.region(), placed.lines(), placed.findings(element.getId()));
+			return new PreparedElement(element, placed.region(), placed.lines(),
+					placed.shape().uncleaned().placed(placed.transform()), placed.findings(element.getId()));
 		}
 
 		private PlacedShape placed(Element element) {

@@ -15,6 +15,8 @@ public enum ThemeColour {
 	BENCH_SHADOW("org.frisket.bench.shadow", SWT.COLOR_WIDGET_DARK_SHADOW),
 	BENCH_STOCK("org.frisket.bench.stock", SWT.COLOR_WIDGET_LIGHT_SHADOW),
 	BENCH_SELECTION("org.frisket.bench.selection", SWT.COLOR_LIST_SELECTION),
+	BENCH_INK("org.frisket.bench.ink", SWT.COLOR_LIST_FOREGROUND),
+	BENCH_REMOVED("org.frisket.bench.removed", SWT.COLOR_LIST_FOREGROUND),
 	BENCH_TAG("org.frisket.bench.tag", SWT.COLOR_INFO_BACKGROUND),
 	BENCH_TAG_TEXT("org.frisket.bench.tagText", SWT.COLOR_INFO_FOREGROUND),
 	BENCH_HINT("org.frisket.bench.hint", SWT.COLOR_WIDGET_FOREGROUND),

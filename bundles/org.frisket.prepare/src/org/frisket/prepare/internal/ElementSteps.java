@@ -57,7 +57,7 @@ public final class ElementSteps {
 		FontRef reference = wording.getFont();
 		FontResolver.Resolved font = fonts.resolve(reference);
 		if (font.face().isEmpty()) {
-			return new Made(font.remarks(), new Shape(Region.EMPTY, List.of(), font.remarks()));
+			return new Made(font.remarks(), Shape.nothing(font.remarks()));
 		}
 		FontFace face = font.face().get();
 		Key key = new Key(wording.getText(), face.digest(), wording.getHeight(), wording.getLineSpacing(),

@@ -14,6 +14,7 @@ import org.frisket.model.CornerJoin;
 import org.frisket.model.HoleRule;
 import org.frisket.model.Mat;
 import org.frisket.prepare.Severity;
+import org.frisket.prepare.Uncleaned;
 
 /** The shape of a mat from the regions that stand before it. */
 final class MatStep {
@@ -35,7 +36,7 @@ final class MatStep {
 			return Shape.nothing(new Shape.Remark("mat-vanished", Severity.CAUTION, whole.bounds().centre(),
 					"Nothing is left of the mat at this distance.", "Choose a smaller inward distance."));
 		}
-		return new Shape(region, List.of(), List.of());
+		return new Shape(region, List.of(), Uncleaned.of(region), List.of());
 	}
 
 	static Shape behindItself() {

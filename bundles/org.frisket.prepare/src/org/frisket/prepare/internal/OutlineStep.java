@@ -7,11 +7,13 @@ import org.frisket.geometry.PathData;
 import org.frisket.geometry.PathDataException;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Tolerance;
+import org.frisket.geometry.Transform;
 import org.frisket.geometry.clean.CleanResult;
 import org.frisket.geometry.clean.FillRule;
 import org.frisket.geometry.clean.OutlineCleaner;
 import org.frisket.model.Outline;
 import org.frisket.prepare.Severity;
+import org.frisket.prepare.Uncleaned;
 
 /** Path data to a clean region; what encloses nothing stays a line. */
 final class OutlineStep {
@@ -25,8 +27,10 @@ final class OutlineStep {
 			return Shape.EMPTY;
 		}
 		try {
-			CleanResult clean = new OutlineCleaner().clean(PathData.parse(data), FillRule.NON_ZERO, tolerance, monitor);
-			return new Shape(clean.region(), clean.open(), List.of());
+			org.frisket.geometry.Outline curves = PathData.parse(data);
+			CleanResult clean = new OutlineCleaner().clean(curves, FillRule.NON_ZERO, tolerance, monitor);
+			return new Shape(clean.region(), clean.open(), new Uncleaned(curves, clean.repairs(), Transform.IDENTITY),
+					List.of());
 		} catch (PathDataException e) {
 			return Shape.nothing(new Shape.Remark("path-unreadable", Severity.BLOCKING, Point.ORIGIN,
 					"The outline's path data cannot be read: " + e.getMessage() + ".", "Draw or import the outline again."));

@@ -8,11 +8,12 @@ import org.frisket.geometry.Region;
 import org.frisket.geometry.Transform;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.Severity;
+import org.frisket.prepare.Uncleaned;
 
 /** What one step makes of an element, in the element's own frame. */
-public record Shape(Region region, List<Contour> lines, List<Remark> remarks) {
+public record Shape(Region region, List<Contour> lines, Uncleaned uncleaned, List<Remark> remarks) {
 
-	static final Shape EMPTY = new Shape(Region.EMPTY, List.of(), List.of());
+	static final Shape EMPTY = new Shape(Region.EMPTY, List.of(), Uncleaned.NOTHING, List.of());
 
 	/** A finding that does not know its element yet; the place is in the element's own frame. */
 	record Remark(String id, Severity severity, Point place, String message, String cure) {
@@ -22,7 +23,11 @@ public record Shape(Region region, List<Contour> lines, List<Remark> remarks) {
 		}
 	}
 
+	static Shape nothing(List<Remark> why) {
+		return new Shape(Region.EMPTY, List.of(), Uncleaned.NOTHING, why);
+	}
+
 	static Shape nothing(Remark why) {
-		return new Shape(Region.EMPTY, List.of(), List.of(why));
+		return nothing(List.of(why));
 	}
 }

@@ -4,13 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 
 import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Outline;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Region;
 import org.frisket.geometry.Tolerance;
+import org.frisket.geometry.Transform;
+import org.frisket.geometry.clean.CleanResult;
 import org.frisket.geometry.clean.FillRule;
 import org.frisket.geometry.clean.OutlineCleaner;
 import org.frisket.model.Wording;
 import org.frisket.prepare.Severity;
+import org.frisket.prepare.Uncleaned;
 import org.frisket.typography.Alignment;
 import org.frisket.typography.FontFace;
 import org.frisket.typography.Joiner;
@@ -35,13 +39,15 @@ final class WordingStep {
 		if (wording.isJoined()) {
 			text = Joiner.join(text, wording.getTouch(), tolerance, monitor).text();
 		}
-		Region region = new OutlineCleaner().clean(text.outline(), FillRule.NON_ZERO, tolerance, monitor).region();
+		Outline letters = text.outline();
+		CleanResult clean = new OutlineCleaner().clean(letters, FillRule.NON_ZERO, tolerance, monitor);
+		Region region = clean.region();
 		if (wording.isJoined()) {
 			for (Words.LoosePiece loose : Words.loosePieces(text, region)) {
 				remarks.add(loosePiece(loose));
 			}
 		}
-		return new Shape(region, List.of(), remarks);
+		return new Shape(region, List.of(), new Uncleaned(letters, clean.repairs(), Transform.IDENTITY), remarks);
 	}
 
 	/** Where a caret stands before each character and after the last one, in the wording's own frame. */

@@ -65,11 +65,12 @@ class LookUiTest {
 		RGB sheet = ThemeColour.BENCH_SHEET.colour().getRGB();
 		for (ThemeColour colour : ThemeColour.values()) {
 			if (colour.name().startsWith("OPERATION") || colour.name().startsWith("FINDING")
-					|| colour == ThemeColour.BENCH_SELECTION) {
+					|| colour == ThemeColour.BENCH_SELECTION || colour == ThemeColour.BENCH_REMOVED) {
 				assertTrue(contrast(colour.colour().getRGB(), sheet) >= 3, colour.id());
 			}
 		}
 		assertTrue(contrast(ThemeColour.BENCH_HINT.colour().getRGB(), sheet) >= 4.5);
+		assertTrue(contrast(ThemeColour.BENCH_INK.colour().getRGB(), sheet) >= 4.5);
 		assertTrue(contrast(ThemeColour.BENCH_TAG_TEXT.colour().getRGB(),
 				ThemeColour.BENCH_TAG.colour().getRGB()) >= 4.5);
 	}

@@ -1,17 +1,20 @@
 package org.frisket.ui.bench.internal.canvas;
 
 import org.eclipse.draw2d.FreeformLayer;
+import org.eclipse.draw2d.LayeredPane;
 import org.eclipse.draw2d.ScalableFreeformLayeredPane;
 import org.eclipse.draw2d.Viewport;
 import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.Request;
 import org.eclipse.gef.editparts.ScalableFreeformRootEditPart;
+import org.frisket.ui.bench.internal.looks.LookLayer;
 import org.frisket.ui.bench.internal.tools.MarqueeTracker;
 
 /** The root of the bench: sharp layers, own marquee, own zoom. */
 public final class BenchRootPart extends ScalableFreeformRootEditPart {
 
 	private final CanvasZoom zoom;
+	private LookLayer lookLayer;
 
 	public BenchRootPart() {
 		zoom = new CanvasZoom(getZoomManager(), (Viewport) getFigure());
@@ -19,6 +22,18 @@ public final class BenchRootPart extends ScalableFreeformRootEditPart {
 
 	public CanvasZoom zoom() {
 		return zoom;
+	}
+
+	/** Above the job: what the present look writes beside it. */
+	public LookLayer lookLayer() {
+		return lookLayer;
+	}
+
+	@Override
+	protected void createLayers(LayeredPane pane) {
+		super.createLayers(pane);
+		lookLayer = new LookLayer();
+		pane.add(lookLayer, LookLayer.class, 1);
 	}
 
 	@Override

@@ -9,29 +9,38 @@ import org.eclipse.gef.editparts.ZoomManager;
 import org.eclipse.swt.widgets.Display;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Point;
+import org.frisket.ui.bench.internal.screen.Calibration;
 
 /**
  * How large and which part of the bench is seen. Pixels are those of the canvas control, counted from its top left; a
- * scale of 1 shows things at their true size, as far as the screen tells its resolution truly.
+ * scale of 1 shows things at their true size, as far as that is known of the screen.
  */
 public final class CanvasZoom {
 
-	private static final double MM_PER_INCH = 25.4;
 	private static final double[] STEPS = { 0.05, 0.1, 0.17, 0.25, 0.33, 0.5, 0.67, 0.75, 1, 1.5, 2, 3, 4, 6, 8, 12, 16,
 			24, 32, 48, 64 };
 	private static final int MARGIN_PX = 24;
 
+	/** How small and how large things can be shown. */
+	public static final double LEAST_SCALE = STEPS[0];
+	public static final double MOST_SCALE = STEPS[STEPS.length - 1];
+
 	private final ZoomManager manager;
 	private final Viewport viewport;
-	private final double trueSize;
+	private double trueSize;
 
 	CanvasZoom(ZoomManager manager, Viewport viewport) {
 		this.manager = manager;
 		this.viewport = viewport;
-		trueSize = Display.getCurrent().getDPI().x / MM_PER_INCH / Units.PER_MM;
+		setScreen(Calibration.ofResolution(Display.getCurrent().getDPI().x));
+		manager.setZoom(trueSize);
+	}
+
+	/** How finely the screen shows things, from now on. What is seen stays as it is; only its scale is another. */
+	public void setScreen(Calibration screen) {
+		trueSize = screen.pixelsPerMm() / Units.PER_MM;
 		manager.setZoomLevels(DoubleStream.of(STEPS).map(step -> step * trueSize).toArray());
 		manager.setUIMultiplier(1 / trueSize);
-		manager.setZoom(trueSize);
 	}
 
 	/** 1 at true size. */
@@ -71,20 +80,21 @@ public final class CanvasZoom {
 
 	/** The next larger step, about the middle of what is seen. */
 	public void in() {
-		setScale(DoubleStream.of(STEPS).filter(step -> step > scale() * 1.001).findFirst().orElse(scale()));
+		toScale(DoubleStream.of(STEPS).filter(step -> step > scale() * 1.001).findFirst().orElse(scale()));
 	}
 
 	/** The next smaller step, about the middle of what is seen. */
 	public void out() {
-		setScale(DoubleStream.of(STEPS).filter(step -> step < scale() / 1.001).reduce((a, b) -> b).orElse(scale()));
+		toScale(DoubleStream.of(STEPS).filter(step -> step < scale() / 1.001).reduce((a, b) -> b).orElse(scale()));
 	}
 
 	/** True size, about the middle of what is seen. */
 	public void trueSize() {
-		setScale(1);
+		toScale(1);
 	}
 
-	private void setScale(double scale) {
+	/** About the middle of what is seen; 1 is true size. */
+	public void toScale(double scale) {
 		Rectangle seen = viewport.getClientArea();
 		about(seen.width / 2.0, seen.height / 2.0, scale / scale());
 	}

@@ -10,6 +10,7 @@ import org.frisket.ui.bench.internal.canvas.BenchRootPart;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.parts.BenchPartFactory;
 import org.frisket.ui.bench.internal.parts.JobPart;
+import org.frisket.ui.bench.internal.screen.ScreenWatch;
 
 /** The viewer of the bench: set up once, fitted to the sheet when first seen, telling where the pointer is. */
 final class BenchCanvas {
@@ -33,6 +34,10 @@ final class BenchCanvas {
 		viewer.setProperty(MouseWheelHandler.KeyGenerator.getKey(SWT.MOD1),
 				(MouseWheelHandler) (event, at) -> zoomAtPointer(event));
 		root.zoom().addListener(factor -> changed.run());
+		new ScreenWatch(viewer.getControl(), screen -> {
+			root.zoom().setScreen(screen);
+			changed.run();
+		});
 		configure((FigureCanvas) viewer.getControl());
 	}
 

@@ -18,8 +18,11 @@ import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.IMemento;
+import org.eclipse.ui.IPersistableEditor;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.contexts.IContextService;
 import org.eclipse.ui.statushandlers.StatusManager;
 import org.frisket.editing.EditExecutor;
@@ -34,15 +37,20 @@ import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.files.RecentJobs;
 import org.frisket.ui.bench.internal.files.Recovery;
 import org.frisket.ui.bench.internal.grips.SelectionGrips;
+import org.frisket.ui.bench.internal.handlers.LookHandler;
+import org.frisket.ui.bench.internal.looks.Looks;
 import org.frisket.ui.bench.internal.parts.Selection;
 import org.frisket.ui.bench.internal.picture.JobPicture;
+import org.frisket.ui.bench.internal.tools.SpacePan;
 import org.frisket.ui.bench.internal.typing.Typing;
 
 /**
  * A job on the bench. Edits of every origin run through its one command stack: ask it for an {@link EditExecutor}. A
  * file that cannot be read gets a page that says why.
  */
-public final class BenchEditor extends GraphicalEditor implements PictureJob.Client, Typing.Host {
+public final class BenchEditor extends GraphicalEditor implements PictureJob.Client, Typing.Host, IPersistableEditor {
+
+	private static final String LOOK = "look"; //$NON-NLS-1$
 
 	private BenchDocument document;
 	private String trouble;
@@ -56,6 +64,8 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 	private BenchKeys keys;
 	private Typing typing;
 	private SelectionGrips grips;
+	private Looks looks;
+	private String rememberedLook;
 	private boolean complete;
 
 	public BenchEditor() {
@@ -115,6 +125,7 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 	protected void configureGraphicalViewer() {
 		super.configureGraphicalViewer();
 		canvas = new BenchCanvas(getGraphicalViewer(), this::updateStatus);
+		looks = new Looks(getGraphicalViewer(), document, this::announceLook);
 		getGraphicalViewer().addSelectionChangedListener(event -> updateStatus());
 		onBench = new EditorJob(this);
 	}
@@ -123,6 +134,8 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 	protected void initializeGraphicalViewer() {
 		getGraphicalViewer().setContents(document);
 		typing = new Typing(getGraphicalViewer(), document.job(), getCommandStack(), this);
+		new SpacePan(getGraphicalViewer().getControl(), canvas.zoom(), typing::isActive);
+		looks.restore(rememberedLook);
 		grips = new SelectionGrips(getGraphicalViewer(), document, canvas.zoom());
 	}
 
@@ -226,6 +239,26 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 		return grips;
 	}
 
+	/** How the bench looks at its job; null if the file could not be read. */
+	public Looks looks() {
+		return looks;
+	}
+
+	/** Has the menus tick the look that is shown. */
+	public void announceLook() {
+		getSite().getService(ICommandService.class).refreshElements(LookHandler.COMMAND_ID, null);
+	}
+
+	@Override
+	public void restoreState(IMemento memento) {
+		rememberedLook = memento.getString(LOOK);
+	}
+
+	@Override
+	public void saveState(IMemento memento) {
+		memento.putString(LOOK, looks == null ? rememberedLook : looks.look().name());
+	}
+
 	public CommandStack commandStack() {
 		return getCommandStack();
 	}
@@ -247,6 +280,7 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 	void setInFront(boolean inFront) {
 		if (file != null) {
 			file.setSeen(inFront);
+			announceLook();
 		}
 	}
 
@@ -345,6 +379,7 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 	public void dispose() {
 		if (pictures != null) {
 			pictures.close();
+			looks.close();
 			file.close();
 			unitUnwatched.run();
 		}

@@ -1,5 +1,8 @@
 package org.frisket.ui.bench.internal.figures;
 
+import java.util.IdentityHashMap;
+import java.util.Map;
+
 import org.eclipse.draw2d.Figure;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.gef.editparts.ZoomListener;
@@ -28,8 +31,7 @@ abstract class CurveFigure extends Figure {
 	private final ZoomListener zoomListener = factor -> zoomed();
 	private ElementPicture picture = ElementPicture.NONE;
 	private Transform shift = Transform.IDENTITY;
-	private Path curves;
-	private Path hatching;
+	private final Map<Outline, Path> paths = new IdentityHashMap<>();
 
 	CurveFigure(CanvasZoom zoom) {
 		this.zoom = zoom;
@@ -57,18 +59,27 @@ abstract class CurveFigure extends Figure {
 
 	/** Bounds in mm of what is shown, without the width of lines; not tight if the shift turns. */
 	public Bounds boundsInMm() {
-		Bounds own = picture.bounds();
+		return boxInMm(picture.bounds(), shift);
+	}
+
+	/** Around a box that was moved; not tight if it was turned. */
+	static Bounds boxInMm(Bounds own, Transform moved) {
 		if (own.isEmpty()) {
 			return own;
 		}
-		return Bounds.of(shift.apply(new Point(own.minX(), own.minY())))
-				.with(shift.apply(new Point(own.maxX(), own.minY())))
-				.with(shift.apply(new Point(own.minX(), own.maxY())))
-				.with(shift.apply(new Point(own.maxX(), own.maxY())));
+		return Bounds.of(moved.apply(new Point(own.minX(), own.minY())))
+				.with(moved.apply(new Point(own.maxX(), own.minY())))
+				.with(moved.apply(new Point(own.minX(), own.maxY())))
+				.with(moved.apply(new Point(own.maxX(), own.maxY())));
 	}
 
 	private Bounds extent() {
-		return boundsInMm().grown(EDGE_PX / zoom.pixelsPerMm());
+		return drawnInMm().grown(EDGE_PX / zoom.pixelsPerMm());
+	}
+
+	/** Bounds in mm of all that is painted; for those who paint more than the picture. */
+	protected Bounds drawnInMm() {
+		return boundsInMm();
 	}
 
 	/** Whether the shape itself is at a place in mm, or within {@code reach} mm of it. */
@@ -88,39 +99,26 @@ abstract class CurveFigure extends Figure {
 
 	/** The curves in pixels; kept by the figure. */
 	protected Path curves() {
-		if (curves == null) {
-			curves = path(picture.curves());
-		}
-		return curves;
+		return path(picture.curves(), shift);
 	}
 
-	/** The hatching in pixels; kept by the figure. */
-	protected Path hatching() {
-		if (hatching == null) {
-			hatching = path(picture.hatching());
-		}
-		return hatching;
+	/** An outline in pixels, moved from where it was made; kept by the figure as long as it is this very outline. */
+	protected Path path(Outline outline, Transform moved) {
+		return paths.computeIfAbsent(outline, key -> {
+			double scale = zoom.pixelsPerMm();
+			return CurvePath.of(Display.getCurrent(), key, moved.then(Transform.scaling(scale, scale)));
+		});
 	}
 
-	private Path path(Outline outline) {
-		double scale = zoom.pixelsPerMm();
-		return CurvePath.of(Display.getCurrent(), outline, shift.then(Transform.scaling(scale, scale)));
-	}
-
-	private void zoomed() {
+	/** What is painted is another than before, or in another size. */
+	protected final void zoomed() {
 		disposePaths();
 		setBounds(Units.figure(extent()));
 	}
 
 	private void disposePaths() {
-		if (curves != null) {
-			curves.dispose();
-			curves = null;
-		}
-		if (hatching != null) {
-			hatching.dispose();
-			hatching = null;
-		}
+		paths.values().forEach(Path::dispose);
+		paths.clear();
 	}
 
 	@Override

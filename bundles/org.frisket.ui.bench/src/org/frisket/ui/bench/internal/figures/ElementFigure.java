@@ -1,22 +1,34 @@
 package org.frisket.ui.bench.internal.figures;
 
 import org.eclipse.draw2d.Graphics;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.Path;
+import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Point;
-import org.frisket.model.OperationKind;
+import org.frisket.geometry.Transform;
 import org.frisket.ui.ThemeColour;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.canvas.Units;
+import org.frisket.ui.bench.internal.looks.BenchLook;
+import org.frisket.ui.bench.internal.looks.CleaningPicture;
+import org.frisket.ui.bench.internal.looks.GraphicsInk;
+import org.frisket.ui.bench.internal.looks.Shown;
+import org.frisket.ui.bench.internal.looks.SplitCurves;
+import org.frisket.ui.bench.internal.picture.ElementPicture;
 
-/** An element as it lies on the bench: its stock, and the lines of its operations. */
-public final class ElementFigure extends CurveFigure {
+/** An element as it lies on the bench, painted as the look of the moment has it. */
+public final class ElementFigure extends CurveFigure implements Shown {
 
 	/** How near the pointer must come to a line, in pixels. */
 	private static final int REACH_PX = 3;
 
 	private Color stock;
 	private boolean reachable = true;
+	private BenchLook look = BenchLook.PREVIEW;
+	private CleaningPicture before;
+	private Transform beforeShift;
+	private ElementPicture splitOf;
+	private SplitCurves split;
 
 	public ElementFigure(CanvasZoom zoom) {
 		super(zoom);
@@ -25,6 +37,23 @@ public final class ElementFigure extends CurveFigure {
 	/** The colour of the stock; null for a stock without one. */
 	public void setStock(Color colour) {
 		stock = colour;
+		repaint();
+	}
+
+	/**
+	 * How the element is looked at.
+	 *
+	 * @param newBefore what it was before it was cleaned, moved from where that was made by {@code newShift}; null if not
+	 *                  known
+	 */
+	public void setLook(BenchLook newLook, CleaningPicture newBefore, Transform newShift) {
+		boolean another = before != newBefore || newShift != null && !newShift.equals(beforeShift);
+		look = newLook;
+		before = newBefore;
+		beforeShift = newShift;
+		if (another) {
+			zoomed();
+		}
 		repaint();
 	}
 
@@ -39,17 +68,56 @@ public final class ElementFigure extends CurveFigure {
 	}
 
 	@Override
+	protected Bounds drawnInMm() {
+		return before == null ? boundsInMm()
+				: boundsInMm().with(boxInMm(before.source().bounds(), beforeShift));
+	}
+
+	@Override
 	protected void paintCurves(Graphics graphics) {
-		if (picture().isPiece()) {
-			graphics.setBackgroundColor(stock != null ? stock : ThemeColour.BENCH_STOCK.colour());
-			graphics.setFillRule(SWT.FILL_EVEN_ODD);
-			graphics.fillPath(curves());
+		look.paint(this, new GraphicsInk(graphics));
+	}
+
+	@Override
+	public Color stock() {
+		return stock != null ? stock : ThemeColour.BENCH_STOCK.colour();
+	}
+
+	@Override
+	public Path curves() {
+		return path(picture().curves(), shift());
+	}
+
+	@Override
+	public Path closed() {
+		return path(split().closed(), shift());
+	}
+
+	@Override
+	public Path open() {
+		return split().open().isEmpty() ? null : path(split().open(), shift());
+	}
+
+	@Override
+	public Path hatching() {
+		return path(picture().hatching(), shift());
+	}
+
+	@Override
+	public Path source() {
+		return before == null ? null : path(before.source(), beforeShift);
+	}
+
+	@Override
+	public Path removed() {
+		return before == null ? null : path(before.removed(), beforeShift);
+	}
+
+	private SplitCurves split() {
+		if (splitOf != picture()) {
+			splitOf = picture();
+			split = SplitCurves.of(splitOf.curves());
 		}
-		if (picture().operations().contains(OperationKind.PRINT)) {
-			OperationStroke.PRINT.paint(graphics, hatching());
-		}
-		for (OperationKind kind : picture().strokes()) {
-			OperationStroke.of(kind).paint(graphics, curves());
-		}
+		return split;
 	}
 }

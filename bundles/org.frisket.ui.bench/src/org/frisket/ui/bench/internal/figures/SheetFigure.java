@@ -1,10 +1,13 @@
 package org.frisket.ui.bench.internal.figures;
 
+import java.util.Objects;
+
 import org.eclipse.draw2d.FreeformLayer;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.geometry.Dimension;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.draw2d.FigureUtilities;
+import org.eclipse.swt.graphics.Color;
 import org.frisket.geometry.Bounds;
 import org.frisket.ui.ThemeColour;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
@@ -21,6 +24,7 @@ public final class SheetFigure extends FreeformLayer {
 	private final CanvasZoom zoom;
 	private Bounds sheet = Bounds.EMPTY;
 	private String hint = ""; //$NON-NLS-1$
+	private Color ground;
 
 	public SheetFigure(CanvasZoom zoom) {
 		this.zoom = zoom;
@@ -39,6 +43,14 @@ public final class SheetFigure extends FreeformLayer {
 
 	public Bounds sheet() {
 		return sheet;
+	}
+
+	/** The colour of the sheet; null for plain paper. */
+	public void setGround(Color colour) {
+		if (!Objects.equals(ground, colour)) {
+			ground = colour;
+			repaint();
+		}
 	}
 
 	/** What an empty sheet says; empty for nothing. */
@@ -80,7 +92,7 @@ public final class SheetFigure extends FreeformLayer {
 			graphics.fillRoundRectangle(paper.getExpanded(reach, reach).translate(0, 2), 2 * reach, 2 * reach);
 		}
 		graphics.setAlpha(OPAQUE);
-		graphics.setBackgroundColor(ThemeColour.BENCH_SHEET.colour());
+		graphics.setBackgroundColor(ground != null ? ground : ThemeColour.BENCH_SHEET.colour());
 		graphics.fillRectangle(paper);
 		graphics.setForegroundColor(ThemeColour.BENCH_SHEET_EDGE.colour());
 		graphics.setLineWidth(1);

@@ -13,6 +13,11 @@ final class Messages extends NLS {
 	public static String ShapeHandler_layer;
 	public static String UndoHandler_named;
 	public static String UndoHandler_nothing;
+	public static String ZoomToHandler_cancel;
+	public static String ZoomToHandler_percent;
+	public static String ZoomToHandler_show;
+	public static String ZoomToHandler_title;
+	public static String ZoomToHandler_wrong;
 
 	static {
 		initializeMessages("org.frisket.ui.bench.internal.handlers.messages", Messages.class); //$NON-NLS-1$

@@ -10,6 +10,7 @@ import org.eclipse.gef.EditPolicy;
 import org.eclipse.gef.Request;
 import org.eclipse.gef.RequestConstants;
 import org.eclipse.gef.editparts.AbstractGraphicalEditPart;
+import org.eclipse.swt.graphics.Color;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Transform;
 import org.frisket.model.Element;
@@ -18,6 +19,8 @@ import org.frisket.model.Layer;
 import org.frisket.model.Wording;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.figures.ElementFigure;
+import org.frisket.ui.bench.internal.looks.CleaningPicture;
+import org.frisket.ui.bench.internal.looks.Looks;
 import org.frisket.ui.bench.internal.picture.ElementPicture;
 import org.frisket.ui.bench.internal.picture.PictureMaker;
 import org.frisket.ui.bench.internal.tools.MoveTracker;
@@ -75,6 +78,11 @@ public final class ElementPart extends AbstractGraphicalEditPart {
 		return box;
 	}
 
+	/** The colour of the stock. */
+	public Color stock() {
+		return elementFigure().stock();
+	}
+
 	private ElementFigure elementFigure() {
 		return (ElementFigure) getFigure();
 	}
@@ -106,6 +114,8 @@ public final class ElementPart extends AbstractGraphicalEditPart {
 		Layer layer = Jobs.layerOf(element);
 		elementFigure().show(picture, between(picture.placement(), place));
 		elementFigure().setStock(layer == null ? null : StockColour.of(layer.getColour()));
+		CleaningPicture before = Looks.before(getViewer(), element.getId());
+		elementFigure().setLook(Looks.look(getViewer()), before, before == null ? null : between(before.placement(), place));
 		elementFigure().setReachable(!isLocked());
 		selection.refresh();
 	}

@@ -20,6 +20,7 @@ import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.editor.BenchDocument;
 import org.frisket.ui.bench.internal.figures.FlagFigure;
 import org.frisket.ui.bench.internal.figures.SheetFigure;
+import org.frisket.ui.bench.internal.looks.Looks;
 import org.frisket.ui.bench.internal.picture.JobPicture;
 import org.frisket.ui.bench.internal.tools.MarqueeTracker;
 import org.frisket.ui.bench.internal.tools.PanTracker;
@@ -115,6 +116,7 @@ public final class JobPart extends AbstractGraphicalEditPart {
 			sheetFigure().setSheet(SheetGround.around(document.picture().bounds(), sheet()));
 		}
 		boolean blank = document.job().getLayers().stream().allMatch(layer -> layer.getElements().isEmpty());
+		sheetFigure().setGround(Looks.look(getViewer()).showsStock() ? SheetGround.colour(document.job()) : null);
 		sheetFigure().setHint(blank ? Messages.JobPart_emptySheet : ""); //$NON-NLS-1$
 	}
 

@@ -1,0 +1,81 @@
+package org.frisket.ui.bench.internal.looks;
+
+import org.frisket.model.OperationKind;
+import org.frisket.ui.ThemeColour;
+import org.frisket.ui.bench.internal.figures.OperationStroke;
+
+/** A way of looking at a job. */
+public enum BenchLook {
+
+	/** As it will lie on the table: pieces in the colours of their stocks, with the lines of their operations. */
+	PREVIEW(Messages.BenchLook_preview) {
+		@Override
+		public void paint(Shown shown, Ink ink) {
+			if (shown.picture().isPiece()) {
+				ink.fill(shown.curves(), shown.stock());
+			}
+			OPERATIONS.paint(shown, ink);
+		}
+	},
+
+	/** Thin contours only, so that each is seen through whatever lies above it. */
+	OUTLINE(Messages.BenchLook_outline) {
+		@Override
+		public void paint(Shown shown, Ink ink) {
+			ink.line(shown.closed(), ThemeColour.BENCH_INK.colour(), THIN, Ink.OPAQUE);
+			if (shown.open() != null) {
+				ink.line(shown.open(), ThemeColour.BENCH_INK.colour(), THIN, Ink.OPAQUE, OPEN_DASH);
+			}
+		}
+	},
+
+	/** The lines of the operations without the stocks. */
+	OPERATIONS(Messages.BenchLook_operations) {
+		@Override
+		public void paint(Shown shown, Ink ink) {
+			if (shown.picture().operations().contains(OperationKind.PRINT)) {
+				OperationStroke.PRINT.paint(ink, shown.hatching());
+			}
+			for (OperationKind kind : shown.picture().strokes()) {
+				OperationStroke.of(kind).paint(ink, shown.curves());
+			}
+		}
+	},
+
+	/** The curves as they were set or drawn, with what cleaning takes away. */
+	BEFORE(Messages.BenchLook_before) {
+		@Override
+		public void paint(Shown shown, Ink ink) {
+			if (shown.source() == null) {
+				OUTLINE.paint(shown, ink);
+				return;
+			}
+			ink.line(shown.source(), ThemeColour.BENCH_INK.colour(), THIN, Ink.OPAQUE);
+			ink.line(shown.removed(), ThemeColour.BENCH_REMOVED.colour(), REMOVED_WIDTH, Ink.OPAQUE);
+		}
+	};
+
+	/** Width of a contour that is shown for its shape alone. */
+	static final int THIN = 1;
+	static final int REMOVED_WIDTH = 3;
+	static final int[] OPEN_DASH = { 7, 4 };
+
+	private final String title;
+
+	BenchLook(String title) {
+		this.title = title;
+	}
+
+	/** As menus and legends name it. */
+	public String title() {
+		return title;
+	}
+
+	/** Paints an element; those behind it have been painted before. */
+	public abstract void paint(Shown shown, Ink ink);
+
+	/** Whether pieces cover what lies behind them. */
+	public boolean showsStock() {
+		return this == PREVIEW;
+	}
+}

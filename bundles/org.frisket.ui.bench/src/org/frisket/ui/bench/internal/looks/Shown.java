@@ -1,0 +1,32 @@
+package org.frisket.ui.bench.internal.looks;
+
+import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.Path;
+import org.frisket.ui.bench.internal.picture.ElementPicture;
+
+/** An element as a look finds it: its picture, and its curves as paths in the units of the ground. */
+public interface Shown {
+
+	ElementPicture picture();
+
+	/** The colour of the stock. */
+	Color stock();
+
+	/** All clean curves. */
+	Path curves();
+
+	/** Of the clean curves, those that enclose something. */
+	Path closed();
+
+	/** Of the clean curves, those that stay open; null if there are none. */
+	Path open();
+
+	/** Lines that stand for a printed area. */
+	Path hatching();
+
+	/** The curves before they were cleaned; null while that is not known. */
+	Path source();
+
+	/** What cleaning took away of them; null while that is not known. */
+	Path removed();
+}
