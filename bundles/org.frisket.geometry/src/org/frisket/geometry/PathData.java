@@ -26,6 +26,18 @@ public final class PathData {
 		return format(outline.contours(), decimals);
 	}
 
+	/**
+	 * The contours one after the other, in numbers that are read back as the same coordinates to the last bit; the same
+	 * outline always gives the same text. A contour of which nothing has extent is left out.
+	 *
+	 * @throws IllegalArgumentException if a coordinate is not finite
+	 */
+	public static String format(Outline outline) {
+		PathDataWriter writer = new PathDataWriter();
+		outline.contours().forEach(writer::write);
+		return writer.toString();
+	}
+
 	/** Each piece's outer contour followed by its holes; see {@link #format(Contour, int)}. */
 	public static String format(Region region, int decimals) {
 		return format(region.contours(), decimals);

@@ -8,6 +8,8 @@ import java.util.List;
 final class PathDataWriter {
 
 	private static final int MOST_DECIMALS = 12;
+	/** As many as it takes. */
+	private static final int EXACT = -1;
 	/** Below this a double holds every whole number. */
 	private static final double EXACT_WHOLE = 0x1p53;
 
@@ -15,6 +17,12 @@ final class PathDataWriter {
 	private final int decimals;
 	private final double scale;
 	private char command;
+
+	/** Writes every coordinate exactly. */
+	PathDataWriter() {
+		decimals = EXACT;
+		scale = 1;
+	}
 
 	PathDataWriter(int decimals) {
 		if (decimals < 0 || decimals > MOST_DECIMALS) {
@@ -73,6 +81,9 @@ final class PathDataWriter {
 	}
 
 	private String number(double value) {
+		if (decimals == EXACT && Double.isFinite(value)) {
+			return exact(value);
+		}
 		double scaled = Math.rint(value * scale);
 		if (!(Math.abs(scaled) < EXACT_WHOLE)) {
 			if (!Double.isFinite(value)) {
@@ -82,6 +93,13 @@ final class PathDataWriter {
 			return rounded.toPlainString();
 		}
 		return BigDecimal.valueOf((long) scaled, decimals).stripTrailingZeros().toPlainString();
+	}
+
+	private static String exact(double value) {
+		BigDecimal shortest = BigDecimal.valueOf(value).stripTrailingZeros();
+		String plain = shortest.toPlainString();
+		String scientific = shortest.toString();
+		return plain.length() <= scientific.length() ? plain : scientific;
 	}
 
 	@Override

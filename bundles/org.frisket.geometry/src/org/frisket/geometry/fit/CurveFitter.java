@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 
 import org.frisket.geometry.Contour;
+import org.frisket.geometry.Cubic;
 import org.frisket.geometry.Line;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Segment;
@@ -69,6 +70,39 @@ public final class CurveFitter {
 			}
 		}
 		return alongNodes(new Chain(thinned), nodes, corners, startTangent, endTangent);
+	}
+
+	/**
+	 * The one cubic between the first and the last of at least two points that comes nearest to all of them by least
+	 * squares, leaving and arriving in the given directions. It keeps to no tolerance. Where no such cubic has handles
+	 * that point the right way, they are a third as long as the points' way.
+	 */
+	public Cubic fitCubic(List<Point> points, Point startTangent, Point endTangent) {
+		List<Point> different = new ArrayList<>();
+		for (Point point : points) {
+			if (different.isEmpty() || !point.equals(different.get(different.size() - 1))) {
+				different.add(point);
+			}
+		}
+		Point start = points.get(0);
+		Point end = points.get(points.size() - 1);
+		if (different.size() < 2) {
+			return new Cubic(start, start, end, end);
+		}
+		Chain chain = new Chain(different);
+		if (!start.equals(end)) {
+			CubicFit fit = new CubicFit(chain, tolerance);
+			fit.fit(0, chain.last(), startTangent, endTangent);
+			Cubic cubic = fit.cubic();
+			double longest = chain.length(0, chain.last());
+			double leaving = cubic.control1().minus(start).dot(startTangent);
+			double arriving = end.minus(cubic.control2()).dot(endTangent);
+			if (leaving > 0 && arriving > 0 && leaving < 2 * longest && arriving < 2 * longest) {
+				return cubic;
+			}
+		}
+		double third = chain.length(0, chain.last()) / 3;
+		return new Cubic(start, start.plus(startTangent.times(third)), end.minus(endTangent.times(third)), end);
 	}
 
 	/** A closed contour along a ring of points, the first of which is not repeated at the end. */

@@ -91,6 +91,19 @@ final class Screen {
 		loader.save(folder.resolve(name + ".png").toString(), SWT.IMAGE_PNG);
 	}
 
+	/** Keeps a picture of the whole screen, menus included. */
+	static void keepScreen(String name) throws IOException {
+		settle();
+		Rectangle area = DISPLAY.getBounds();
+		Image image = new Image(DISPLAY, area.width, area.height);
+		GC gc = new GC(DISPLAY);
+		gc.copyArea(image, 0, 0);
+		gc.dispose();
+		ImageData data = image.getImageData();
+		image.dispose();
+		keep(data, name);
+	}
+
 	/** Presses the left button at one place of the control, moves in small steps, and lets go at another. */
 	static void drag(Control control, int fromX, int fromY, int toX, int toY) {
 		moveTo(control, fromX, fromY);
@@ -106,6 +119,11 @@ final class Screen {
 		moveTo(control, x, y);
 		pressButton();
 		releaseButton();
+	}
+
+	static void rightClick(Control control, int x, int y) {
+		moveTo(control, x, y);
+		events("click", "3");
 	}
 
 	static void doubleClick(Control control, int x, int y) {

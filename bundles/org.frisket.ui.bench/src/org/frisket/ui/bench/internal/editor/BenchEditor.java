@@ -39,6 +39,7 @@ import org.frisket.ui.bench.internal.files.Recovery;
 import org.frisket.ui.bench.internal.grips.SelectionGrips;
 import org.frisket.ui.bench.internal.handlers.LookHandler;
 import org.frisket.ui.bench.internal.looks.Looks;
+import org.frisket.ui.bench.internal.nodes.NodeMode;
 import org.frisket.ui.bench.internal.parts.Selection;
 import org.frisket.ui.bench.internal.picture.JobPicture;
 import org.frisket.ui.bench.internal.tools.SpacePan;
@@ -48,7 +49,8 @@ import org.frisket.ui.bench.internal.typing.Typing;
  * A job on the bench. Edits of every origin run through its one command stack: ask it for an {@link EditExecutor}. A
  * file that cannot be read gets a page that says why.
  */
-public final class BenchEditor extends GraphicalEditor implements PictureJob.Client, Typing.Host, IPersistableEditor {
+public final class BenchEditor extends GraphicalEditor implements PictureJob.Client, Typing.Host, NodeMode.Host,
+		IPersistableEditor {
 
 	private static final String LOOK = "look"; //$NON-NLS-1$
 
@@ -66,6 +68,7 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 	private SelectionGrips grips;
 	private Looks looks;
 	private String rememberedLook;
+	private NodeMode nodes;
 	private boolean complete;
 
 	public BenchEditor() {
@@ -137,6 +140,7 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 		new SpacePan(getGraphicalViewer().getControl(), canvas.zoom(), typing::isActive);
 		looks.restore(rememberedLook);
 		grips = new SelectionGrips(getGraphicalViewer(), document, canvas.zoom());
+		nodes = new NodeMode(getGraphicalViewer(), document, getCommandStack(), this);
 	}
 
 	private void stackEvent(CommandStackEvent event) {
@@ -170,7 +174,23 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 
 	@Override
 	public void setTyping(boolean isTyping) {
+		if (isTyping) {
+			// what the pointer did before ends: nodes, the pen
+			getEditDomain().loadDefaultTool();
+		}
 		keys.setTyping(isTyping);
+	}
+
+	@Override
+	public void preview(Job job) {
+		complete = false;
+		pictures.request(job);
+	}
+
+	@Override
+	public void setEditingNodes(boolean editing) {
+		keys.setEditingNodes(editing);
+		grips.setAway(editing);
 	}
 
 	@Override
@@ -232,6 +252,11 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 	/** Where wordings are typed; null if the file could not be read. */
 	public Typing typing() {
 		return typing;
+	}
+
+	/** Where nodes are edited; null if the file could not be read. */
+	public NodeMode nodes() {
+		return nodes;
 	}
 
 	/** The grips around the selection; null if the file could not be read. */

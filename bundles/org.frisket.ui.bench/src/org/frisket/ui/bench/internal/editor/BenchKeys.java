@@ -15,6 +15,12 @@ final class BenchKeys {
 		active = contexts.activateContext(Bench.CONTEXT_ID);
 	}
 
+	/** While nodes are edited, some keys of the bench mean other things. */
+	void setEditingNodes(boolean editing) {
+		contexts.deactivateContext(active);
+		active = contexts.activateContext(editing ? Bench.NODES_CONTEXT_ID : Bench.CONTEXT_ID);
+	}
+
 	/** While a wording is typed, letters, arrows and the like are for the text alone. */
 	void setTyping(boolean typing) {
 		contexts.deactivateContext(active);

@@ -32,6 +32,7 @@ public final class SelectionGrips {
 	private final GraphicalViewer viewer;
 	private final Map<Grip, GripFigure> shown = new EnumMap<>(Grip.class);
 	private List<ElementPart> parts = List.of();
+	private boolean away;
 	private Bounds box = Bounds.EMPTY;
 
 	public SelectionGrips(GraphicalViewer viewer, BenchDocument document, CanvasZoom zoom) {
@@ -53,6 +54,12 @@ public final class SelectionGrips {
 		return Map.copyOf(shown);
 	}
 
+	/** Takes the grips away for a time, or brings them back. */
+	public void setAway(boolean isAway) {
+		away = isAway;
+		refresh();
+	}
+
 	private void refresh() {
 		if (viewer.getControl() == null || viewer.getControl().isDisposed()) {
 			return;
@@ -63,7 +70,7 @@ public final class SelectionGrips {
 		parts = isMat ? movable : own;
 		box = parts.stream().map(ElementPart::boundsInMm).reduce(Bounds.EMPTY, Bounds::with);
 		for (Grip grip : Grip.values()) {
-			boolean wanted = !box.isEmpty() && (!isMat || grip.isSide());
+			boolean wanted = !away && !box.isEmpty() && (!isMat || grip.isSide());
 			if (wanted) {
 				show(grip);
 			} else if (shown.containsKey(grip)) {

@@ -4,11 +4,12 @@ import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Event;
 import org.frisket.editing.DeleteElements;
+import org.frisket.geometry.nodes.NodeChange;
 import org.frisket.ui.bench.internal.editor.BenchEditor;
 import org.frisket.ui.bench.internal.editor.EditCommand;
 import org.frisket.ui.bench.internal.parts.Selection;
 
-/** Deletes the selected elements, or the character after the caret. */
+/** Deletes the selected elements, the selected nodes while those are edited, or the character after the caret. */
 public final class DeleteHandler extends BenchHandler {
 
 	@Override
@@ -19,6 +20,10 @@ public final class DeleteHandler extends BenchHandler {
 			if (!byKey) {
 				bench.typing().deleteAfter();
 			}
+			return;
+		}
+		if (bench.nodes().isActive()) {
+			bench.nodes().change(NodeChange.DELETE);
 			return;
 		}
 		bench.commandStack().execute(new EditCommand(new DeleteElements(Selection.elements(bench.viewer()))));

@@ -5,6 +5,8 @@ import org.eclipse.osgi.util.NLS;
 final class Messages extends NLS {
 
 	public static String AddMatHandler_layer;
+	public static String MakeOutlineHandler_noWording;
+	public static String MakeOutlineHandler_notYet;
 	public static String OpenJobHandler_allFiles;
 	public static String OpenJobHandler_jobFiles;
 	public static String OpenJobHandler_title;

@@ -2,16 +2,21 @@ package org.frisket.ui.bench.internal.handlers;
 
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.jface.viewers.StructuredSelection;
+import org.frisket.geometry.nodes.NodeSelection;
 import org.frisket.ui.bench.internal.editor.BenchEditor;
 import org.frisket.ui.bench.internal.parts.ElementPart;
 import org.frisket.ui.bench.internal.parts.Selection;
 
-/** Selects everything that is not locked. */
+/** Selects everything that is not locked, or all nodes while those are edited. */
 public final class SelectAllHandler extends BenchHandler {
 
 	@Override
 	void execute(BenchEditor bench, ExecutionEvent event) {
 		bench.typing().end(false);
+		if (bench.nodes().isActive()) {
+			bench.nodes().select(NodeSelection.all(bench.nodes().path()));
+			return;
+		}
 		bench.viewer().setSelection(new StructuredSelection(
 				Selection.all(bench.viewer()).stream().filter(ElementPart::isSelectable).toList()));
 	}

@@ -7,12 +7,16 @@ import org.eclipse.osgi.util.NLS;
 import org.eclipse.ui.commands.IElementUpdater;
 import org.eclipse.ui.menus.UIElement;
 import org.frisket.ui.bench.internal.editor.BenchEditor;
+import org.frisket.ui.bench.internal.nodes.PenTool;
 
-/** Takes back the last edit, and names it in the menu. */
+/** Takes back the last edit, and names it in the menu; a node of the pen comes before any edit. */
 public final class UndoHandler extends BenchHandler implements IElementUpdater {
 
 	@Override
 	void execute(BenchEditor bench, ExecutionEvent event) {
+		if (bench.viewer().getEditDomain().getActiveTool() instanceof PenTool pen && pen.takeBack()) {
+			return;
+		}
 		if (bench.commandStack().canUndo()) {
 			bench.commandStack().undo();
 		}

@@ -16,11 +16,13 @@ import org.frisket.geometry.Transform;
 import org.frisket.model.Element;
 import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
+import org.frisket.model.Outline;
 import org.frisket.model.Wording;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.figures.ElementFigure;
 import org.frisket.ui.bench.internal.looks.CleaningPicture;
 import org.frisket.ui.bench.internal.looks.Looks;
+import org.frisket.ui.bench.internal.nodes.NodeMode;
 import org.frisket.ui.bench.internal.picture.ElementPicture;
 import org.frisket.ui.bench.internal.picture.PictureMaker;
 import org.frisket.ui.bench.internal.tools.MoveTracker;
@@ -137,6 +139,12 @@ public final class ElementPart extends AbstractGraphicalEditPart {
 		Typing typing = Typing.of(getViewer());
 		if (RequestConstants.REQ_OPEN.equals(request.getType()) && element instanceof Wording wording && typing != null) {
 			typing.edit(wording);
+		}
+		NodeMode nodes = NodeMode.of(getViewer());
+		if (RequestConstants.REQ_OPEN.equals(request.getType()) && element instanceof Outline outline
+				&& nodes != null) {
+			// after the click is dealt with, for it brings in another tool
+			getViewer().getControl().getDisplay().asyncExec(() -> nodes.begin(outline));
 		}
 	}
 

@@ -266,7 +266,7 @@ public final class Typing {
 	private void key(Event event) {
 		if (isActive()) {
 			typed(event);
-		} else if (isCharacter(event) && event.character != ' ' && isBlank()) {
+		} else if (isCharacter(event) && event.character != ' ' && isBlank() && isAtRest()) {
 			begin();
 			if (isActive()) {
 				insert(String.valueOf(event.character));
@@ -298,6 +298,11 @@ public final class Typing {
 		int held = event.stateMask & (SWT.CTRL | SWT.ALT | SWT.COMMAND);
 		// both together are how some keyboards reach their third row
 		return event.character >= ' ' && event.character != SWT.DEL && (held == 0 || held == (SWT.CTRL | SWT.ALT));
+	}
+
+	/** Whether no tool of its own is in use, such as the pen. */
+	private boolean isAtRest() {
+		return viewer.getEditDomain().getActiveTool() == viewer.getEditDomain().getDefaultTool();
 	}
 
 	private boolean isBlank() {

@@ -1,0 +1,18 @@
+package org.frisket.ui.bench.internal.handlers;
+
+import org.eclipse.core.commands.ExecutionEvent;
+import org.eclipse.core.commands.ExecutionException;
+import org.frisket.geometry.nodes.NodeChange;
+import org.frisket.ui.bench.internal.editor.BenchEditor;
+import org.frisket.ui.bench.internal.nodes.NodeMenu;
+
+/** Does something to the selected nodes. */
+public final class NodeHandler extends BenchHandler {
+
+	@Override
+	void execute(BenchEditor bench, ExecutionEvent event) throws ExecutionException {
+		if (bench.nodes().isActive()) {
+			bench.nodes().change(ElementHandler.choice(event, NodeMenu.CHANGE, NodeChange.class));
+		}
+	}
+}
