@@ -1,6 +1,6 @@
 package org.frisket.typography;
 
-/** How lines of different width stand to each other. */
+/** How lines of different width stand to each other; justified ones are stretched to the same width. */
 public enum Alignment {
-	LEFT, CENTRE, RIGHT
+	LEFT, CENTRE, RIGHT, JUSTIFY
 }

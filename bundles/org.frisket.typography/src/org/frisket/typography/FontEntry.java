@@ -1,7 +1,9 @@
 package org.frisket.typography;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.util.Objects;
+import java.util.Optional;
 
 /** A font that can be opened, known by its names so far. */
 public final class FontEntry {
@@ -20,16 +22,56 @@ public final class FontEntry {
 	private final String place;
 	private final Opener opener;
 	private final Digester digester;
+	private final Optional<FontFile> file;
+	private final int index;
+	private final String instance;
+	private volatile String digest;
 
 	/**
 	 * @param place  file or resource, for the user to see
 	 * @param digester gives the SHA-256 of the whole file in lower-case hexadecimal
 	 */
 	public FontEntry(FontNames names, String place, Opener opener, Digester digester) {
+		this(names, place, opener, digester, Optional.empty(), 0, "");
+	}
+
+	private FontEntry(FontNames names, String place, Opener opener, Digester digester, Optional<FontFile> file,
+			int index, String instance) {
 		this.names = Objects.requireNonNull(names);
 		this.place = Objects.requireNonNull(place);
 		this.opener = Objects.requireNonNull(opener);
 		this.digester = Objects.requireNonNull(digester);
+		this.file = file;
+		this.index = index;
+		this.instance = instance;
+	}
+
+	/** @param index which face of a collection, from 0 */
+	public static FontEntry of(FontFile file, int index, FontNames names) {
+		return new FontEntry(names, file.path().toString(), () -> FontFace.read(file.path(), index),
+				() -> FontFace.digest(Files.readAllBytes(file.path())), Optional.of(file), index, "");
+	}
+
+	/** A style of a variable font. @param names of the plain face */
+	public static FontEntry of(FontFile file, int index, FontNames names, NamedInstance instance) {
+		return new FontEntry(names.ofInstance(instance), file.path().toString(),
+				() -> FontFace.read(file.path(), index).at(instance.settings()),
+				() -> FontFace.digest(Files.readAllBytes(file.path())), Optional.of(file), index, instance.name());
+	}
+
+	/** The file it is in, as it was when it was listed; absent for a font that lies in a library. */
+	public Optional<FontFile> file() {
+		return file;
+	}
+
+	/** Which face of its file, from 0. */
+	public int index() {
+		return index;
+	}
+
+	/** The named instance of a variable font; empty for the plain face. */
+	public String instance() {
+		return instance;
 	}
 
 	public FontNames names() {
@@ -52,9 +94,14 @@ public final class FontEntry {
 		return opener.open();
 	}
 
-	/** SHA-256 of the whole file in lower-case hexadecimal. */
+	/** SHA-256 of the whole file in lower-case hexadecimal; the file is read once. */
 	public String digest() throws IOException {
-		return digester.digest();
+		String known = digest;
+		if (known == null) {
+			known = digester.digest();
+			digest = known;
+		}
+		return known;
 	}
 
 	@Override

@@ -1,23 +1,18 @@
 package org.frisket.typography;
 
 import java.io.IOException;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.concurrent.ConcurrentHashMap;
 
 import org.frisket.geometry.Outline;
-import org.frisket.typography.internal.sfnt.ByteSource;
-import org.frisket.typography.internal.sfnt.FaceHeader;
-import org.frisket.typography.internal.sfnt.NameTable;
-import org.frisket.typography.internal.sfnt.TableDirectory;
 import org.frisket.typography.internal.shape.FontEngine;
 import org.frisket.typography.internal.shape.HarfBuzzEngine;
 import org.frisket.typography.internal.shape.RuntimeEngine;
@@ -36,10 +31,10 @@ public final class FontFace {
 	private final byte[] bytes;
 	private final int index;
 	private final Path source;
-	private final FaceHeader header;
+	private final FaceTables tables;
 	private final FontNames names;
-	private final String licence;
-	private final String licenceAddress;
+	private final AxisSettings settings;
+	private final boolean harfBuzz;
 	private final FontEngine engine;
 	private final CapHeight capHeight;
 	private final Map<Integer, Outline> outlines = new ConcurrentHashMap<>();
@@ -47,24 +42,30 @@ public final class FontFace {
 
 	private FontFace(byte[] bytes, int index, Path source, String font, boolean harfBuzz)
 			throws UnreadableFontException, IOException {
-		TableDirectory tables = TableDirectory.read(ByteSource.of(bytes), index, font);
-		NameTable nameTable = NameTable.read(tables);
 		this.bytes = bytes;
 		this.index = index;
 		this.source = source;
-		header = FaceHeader.read(tables, font);
-		names = nameTable.fontNames(stem(font));
-		licence = nameTable.licence();
-		licenceAddress = nameTable.licenceAddress();
-		engine = harfBuzz ? HarfBuzzEngine.open(bytes, index, header.unitsPerEm())
-				: RuntimeEngine.open(bytes, index, header.unitsPerEm());
-		capHeight = CapHeight.of(this, header.capHeight());
+		this.harfBuzz = harfBuzz;
+		tables = new FaceTables(bytes, index, font);
+		names = tables.names();
+		settings = AxisSettings.NONE;
+		engine = harfBuzz ? HarfBuzzEngine.open(bytes, index, unitsPerEm(), settings)
+				: RuntimeEngine.open(bytes, index, unitsPerEm());
+		capHeight = CapHeight.of(this, tables.header().capHeight());
 	}
 
-	private static String stem(String font) {
-		String file = font.substring(Math.max(font.lastIndexOf('/'), font.lastIndexOf('\\')) + 1);
-		int dot = file.lastIndexOf('.');
-		return dot > 0 ? file.substring(0, dot) : file;
+	/** Another point of a variable font. */
+	private FontFace(FontFace plain, AxisSettings settings) {
+		bytes = plain.bytes;
+		index = plain.index;
+		source = plain.source;
+		harfBuzz = plain.harfBuzz;
+		tables = plain.tables;
+		digest = plain.digest;
+		this.settings = settings;
+		names = tables.namesAt(settings);
+		engine = HarfBuzzEngine.open(bytes, index, unitsPerEm(), settings);
+		capHeight = CapHeight.of(this, tables.header().capHeight());
 	}
 
 	/** The first or only face of a font file. */
@@ -74,26 +75,8 @@ public final class FontFace {
 
 	/** @param index which face of a collection (.ttc), from 0 */
 	public static FontFace read(Path file, int index) throws UnreadableFontException {
-		String font = file.toString();
-		try {
-			if (!Files.exists(file)) {
-				throw new UnreadableFontException(font, "there is no such file");
-			}
-			if (Files.isDirectory(file)) {
-				throw new UnreadableFontException(font, "it is a folder");
-			}
-			if (!Files.isRegularFile(file)) {
-				throw new UnreadableFontException(font, "it is not a regular file");
-			}
-			checkSize(Files.size(file), font);
-			return open(Files.readAllBytes(file), index, file, font, HarfBuzzEngine.isAvailable());
-		} catch (NoSuchFileException gone) {
-			throw new UnreadableFontException(font, "there is no such file");
-		} catch (AccessDeniedException denied) {
-			throw new UnreadableFontException(font, "reading it is not permitted");
-		} catch (IOException broken) {
-			throw new UnreadableFontException(font, "reading failed (" + broken.getMessage() + ")");
-		}
+		byte[] bytes = FontFileReader.read(file);
+		return open(bytes, index, file, file.toString(), HarfBuzzEngine.isAvailable());
 	}
 
 	/** The first or only face of a font given as bytes; {@code nameForMessages} is what errors call it. */
@@ -108,15 +91,8 @@ public final class FontFace {
 
 	static FontFace read(byte[] bytes, int index, String font, boolean harfBuzz) throws UnreadableFontException {
 		Objects.requireNonNull(font);
-		checkSize(bytes.length, font);
+		FontFileReader.checkSize(bytes.length, font);
 		return open(bytes.clone(), index, null, font, harfBuzz);
-	}
-
-	private static void checkSize(long size, String font) throws UnreadableFontException {
-		if (size > LARGEST_FILE) {
-			throw new UnreadableFontException(font, "it is too big (" + (size >> 20) + " MB; at most "
-					+ (LARGEST_FILE >> 20) + " MB are read)");
-		}
 	}
 
 	private static FontFace open(byte[] bytes, int index, Path source, String font, boolean harfBuzz)
@@ -152,12 +128,12 @@ public final class FontFace {
 
 	/** Licence text as the font carries it; often only a sentence or empty. */
 	public String licence() {
-		return licence;
+		return tables.licence();
 	}
 
 	/** Web address of the licence; may be empty. */
 	public String licenceAddress() {
-		return licenceAddress;
+		return tables.licenceAddress();
 	}
 
 	/**
@@ -165,15 +141,76 @@ public final class FontFace {
 	 * and print, 8 editable. It speaks of embedding in documents, not of cut outlines.
 	 */
 	public int embedding() {
-		return header.embedding();
+		return tables.header().embedding();
+	}
+
+	/** What {@link #embedding()} means. */
+	public Embedding embeddingTerms() {
+		return Embedding.of(tables.header().embedding());
+	}
+
+	/** Tags of the OpenType features it has, in alphabetical order. */
+	public List<String> features() {
+		return tables.features();
+	}
+
+	/** By what it can be varied; empty unless it is a variable font. */
+	public List<Axis> axes() {
+		return tables.variations().axes();
+	}
+
+	/** The styles its maker has set up; empty unless it is a variable font. */
+	public List<NamedInstance> instances() {
+		return tables.variations().instances();
+	}
+
+	/** A value for every axis; empty for the plain face. */
+	public AxisSettings settings() {
+		return settings;
+	}
+
+	/** Whether this face has axes and can be varied on this platform. */
+	public boolean canVary() {
+		return harfBuzz && !tables.variations().axes().isEmpty();
+	}
+
+	/**
+	 * The same font at other values of its axes; values beyond an axis's range are taken to its end, and what is said
+	 * of axes that it lacks has no effect. A face that {@linkplain #canVary() cannot vary} stays as it is. Its style is
+	 * that of the named instance that has just these values, if there is one.
+	 */
+	public FontFace at(AxisSettings wanted) {
+		AxisSettings all = tables.settingsAt(wanted);
+		boolean same = all.equals(settings) || settings.isEmpty() && all.equals(tables.settingsAt(AxisSettings.NONE));
+		return !canVary() || same ? this : new FontFace(this, all);
+	}
+
+	/** Weight, width and slant as the font gives them; of a varied face, as its axes have them. */
+	public StyleClass styleClass() {
+		return settings.isEmpty() ? tables.style() : tables.style().at(settings);
+	}
+
+	/** The characters it has glyphs for. */
+	public CodePoints codePoints() {
+		return tables.codePoints();
+	}
+
+	/** The characters that each glyph stands for by itself, ascending; glyphs without any are not among the keys. */
+	public SortedMap<Integer, List<Integer>> charactersOfGlyphs() {
+		return tables.charactersOfGlyphs();
+	}
+
+	/** The name of every glyph in the order of their numbers; a missing one is empty. */
+	public List<String> glyphNames() {
+		return tables.glyphNames();
 	}
 
 	public int unitsPerEm() {
-		return header.unitsPerEm();
+		return tables.header().unitsPerEm();
 	}
 
 	public int glyphCount() {
-		return header.glyphCount();
+		return tables.header().glyphCount();
 	}
 
 	/** Which face of a collection, from 0. */
@@ -227,12 +264,22 @@ public final class FontFace {
 				: outlines.computeIfAbsent(glyph, engine::outline);
 	}
 
+	/** By how much a glyph moves the pen on in a line across, in font units; 0 for numbers beyond the last glyph. */
+	public double advance(int glyph) {
+		return glyph < 0 || glyph >= glyphCount() ? 0 : engine.advance(glyph);
+	}
+
 	/**
 	 * Height of a capital H in font units, measured over its whole outline; {@link #capHeightOrigin()} tells what it
 	 * was taken from when the font has no H.
 	 */
 	public double capHeight() {
 		return capHeight.height();
+	}
+
+	/** Height of a small x in font units, measured over its whole outline; 0 if the font has none. */
+	public double xHeight() {
+		return covers('x') ? outline(glyph('x')).bounds().height() : 0;
 	}
 
 	public CapHeightOrigin capHeightOrigin() {

@@ -16,4 +16,9 @@ public record FontNames(String family, String style, String fullName, String pos
 		return style.isEmpty() || style.equalsIgnoreCase("Regular") || style.equalsIgnoreCase("Book")
 				|| style.equalsIgnoreCase("Roman") || style.equalsIgnoreCase("Normal");
 	}
+
+	/** The names of a variable font at one of its named instances. */
+	public FontNames ofInstance(NamedInstance instance) {
+		return new FontNames(family, instance.name(), family + " " + instance.name(), instance.postScriptName());
+	}
 }

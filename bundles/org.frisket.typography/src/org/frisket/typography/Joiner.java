@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Monitor;
-import org.frisket.geometry.Point;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.Transform;
 import org.frisket.typography.internal.join.LetterShape;
@@ -26,7 +26,7 @@ import org.frisket.typography.internal.join.WordJoiner;
  * the letter before it; of the two that do not meet, the smaller is the loose one, and the next letter is joined to
  * the other.
  * <p>
- * Lines keep their alignment to each other.
+ * Lines keep their alignment to each other; a justified one gets back at its blanks what joining took from it.
  */
 public final class Joiner {
 
@@ -68,16 +68,26 @@ public final class Joiner {
 			from = to;
 			monitor.worked(0.5 + 0.5 * from / shifts.length);
 		}
+		if (text.setting().alignment() == Alignment.JUSTIFY && !joinWords) {
+			stretch(text, shifts, shortened);
+		}
 		return placed(text, shifts, shortened, loose, detached);
 	}
 
-	/** Letters of the same glyphs share one shape, unless an accent stands elsewhere, which the last contour tells. */
-	private record ShapeKey(List<Integer> glyphs, long x, long y) {
+	/**
+	 * Letters of the same glyphs share one shape, unless an accent stands elsewhere or a letter is turned, which the
+	 * first and the last contour tell.
+	 */
+	private record ShapeKey(List<Integer> glyphs, int span, List<Long> places) {
 
 		static ShapeKey of(Letter letter) {
 			List<Contour> contours = letter.outline().contours();
-			Point last = contours.get(contours.size() - 1).start().minus(letter.origin());
-			return new ShapeKey(letter.glyphs(), Math.round(last.x() * 1e6), Math.round(last.y() * 1e6));
+			Contour first = contours.get(0);
+			Contour last = contours.get(contours.size() - 1);
+			List<Long> places = Stream.of(first.start(), first.segments().get(0).end(), last.start())
+					.map(p -> p.minus(letter.origin()))
+					.flatMap(p -> Stream.of(Math.round(p.x() * 1e6), Math.round(p.y() * 1e6))).toList();
+			return new ShapeKey(letter.glyphs(), letter.span(), places);
 		}
 	}
 
@@ -109,10 +119,33 @@ public final class Joiner {
 		numbers.forEach(n -> sum.add(base + n));
 	}
 
-	private static Joined placed(SetText text, double[] shifts, double[] shortened, List<Integer> loose,
+	/** Widens the blanks of lines that had been stretched to the width of the block. */
+	private static void stretch(SetText text, double[] shifts, double[] shortened) {
+		double block = text.lines().stream().mapToDouble(TextLine::width).max().orElse(0);
+		List<Letter> letters = text.letters();
+		for (int from = 0; from < shifts.length;) {
+			int line = letters.get(from).line();
+			int to = wordEnd(letters, from, true);
+			int[] blanks = new int[to - from];
+			for (int i = 1; i < blanks.length; i++) {
+				boolean blank = letters.get(from + i).word() != letters.get(from + i - 1).word();
+				blanks[i] = blanks[i - 1] + (blank ? 1 : 0);
+			}
+			int all = blanks[blanks.length - 1];
+			if (all > 0 && text.lines().get(line).width() > block - 1e-9) {
+				for (int i = 0; i < blanks.length; i++) {
+					shifts[from + i] -= shortened[line] * blanks[i] / all;
+				}
+				shortened[line] = 0;
+			}
+			from = to;
+		}
+	}
+
+	static Joined placed(SetText text, double[] shifts, double[] shortened, List<Integer> loose,
 			List<Integer> detached) {
 		List<TextLine> lines = new ArrayList<>();
-		double widest = 0;
+		double widest = text.setting().measure();
 		for (TextLine line : text.lines()) {
 			widest = Math.max(widest, line.width() + shortened[lines.size()]);
 			lines.add(line);
@@ -131,7 +164,8 @@ public final class Joiner {
 			moved.add(letter.movedBy(distance, 0));
 			distances.add(distance);
 		}
-		return new Joined(new SetText(text.text(), text.face(), text.setting(), moved, text.missing(), lines),
+		return new Joined(new SetText(text.text(), text.face(), text.setting(), moved, text.missing(), lines,
+				text.spans()),
 				distances, loose, detached);
 	}
 }

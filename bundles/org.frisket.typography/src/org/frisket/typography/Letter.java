@@ -18,9 +18,10 @@ import org.frisket.geometry.Transform;
  * @param outline at its final place, never empty
  * @param origin  pen position on the baseline before the letter
  * @param advance width in the line, without tracking
+ * @param span    number of the text's span it belongs to, -1 for none
  */
 public record Letter(int start, int end, int line, int word, List<Integer> glyphs, Outline outline, Point origin,
-		double advance) {
+		double advance, int span) {
 
 	public Letter {
 		glyphs = List.copyOf(glyphs);
@@ -28,7 +29,12 @@ public record Letter(int start, int end, int line, int word, List<Integer> glyph
 
 	/** The same letter elsewhere. */
 	public Letter movedBy(double dx, double dy) {
-		return dx == 0 && dy == 0 ? this : new Letter(start, end, line, word, glyphs,
-				outline.transformed(Transform.translation(dx, dy)), origin.plus(new Point(dx, dy)), advance);
+		return dx == 0 && dy == 0 ? this : transformed(Transform.translation(dx, dy));
+	}
+
+	/** The same letter moved, turned or scaled; the advance stays what it was in the line. */
+	public Letter transformed(Transform transform) {
+		return new Letter(start, end, line, word, glyphs, outline.transformed(transform), transform.apply(origin),
+				advance, span);
 	}
 }

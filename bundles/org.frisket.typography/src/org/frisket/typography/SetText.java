@@ -14,22 +14,34 @@ import org.frisket.geometry.Outline;
  * @param letters those that leave a mark, line by line, each line from left to right; blanks are not among them
  * @param missing what could not be set, in the order of the text
  * @param lines   all lines, empty ones too
+ * @param spans   parts that are set otherwise, in the order of the text
  */
 public record SetText(String text, FontFace face, Setting setting, List<Letter> letters, List<MissingGlyph> missing,
-		List<TextLine> lines) {
+		List<TextLine> lines, List<TextSpan> spans) {
 
 	public SetText {
 		letters = List.copyOf(letters);
 		missing = List.copyOf(missing);
 		lines = List.copyOf(lines);
+		spans = List.copyOf(spans);
 	}
 
-	/** Height of a capital H in mm. */
+	/** The same text with its letters elsewhere. */
+	public SetText withLetters(List<Letter> moved) {
+		return new SetText(text, face, setting, moved, missing, lines, spans);
+	}
+
+	/** The face a letter is set in. */
+	public FontFace faceOf(Letter letter) {
+		return letter.span() < 0 ? face : spans.get(letter.span()).face().orElse(face);
+	}
+
+	/** Height of a capital H in mm, but for spans of their own. */
 	public double capHeight() {
 		return setting.capHeight();
 	}
 
-	/** mm for a font unit. */
+	/** mm for a font unit, but for spans of their own. */
 	public double scale() {
 		return setting.capHeight() / face.capHeight();
 	}

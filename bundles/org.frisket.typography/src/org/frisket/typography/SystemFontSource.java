@@ -1,16 +1,11 @@
 package org.frisket.typography;
 
-import java.io.IOException;
-import java.nio.channels.FileChannel;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
 import org.frisket.geometry.Monitor;
-import org.frisket.typography.internal.sfnt.ByteSource;
-import org.frisket.typography.internal.sfnt.NameTable;
-import org.frisket.typography.internal.sfnt.TableDirectory;
+import org.frisket.typography.internal.source.FileListing;
 import org.frisket.typography.internal.source.FontFolders;
 
 /** The fonts in the platform's font folders, or in folders of the caller's choice. They are looked for once. */
@@ -61,35 +56,13 @@ public final class SystemFontSource implements FontSource {
 			List<Path> files = FontFolders.files(folders, monitor);
 			for (int i = 0; i < files.size(); i++) {
 				monitor.check();
-				try {
-					fonts.addAll(list(files.get(i)));
-				} catch (UnreadableFontException unreadable) {
-					broken.add(unreadable);
-				} catch (IOException unreadable) {
-					broken.add(new UnreadableFontException(files.get(i).toString(), "reading failed"));
-				}
+				FileListing file = FileListing.read(files.get(i));
+				fonts.addAll(file.fonts());
+				file.broken().ifPresent(broken::add);
 				monitor.worked((i + 1.0) / files.size());
 			}
 			listing = new Listing(List.copyOf(fonts), List.copyOf(broken));
 		}
 		return listing;
-	}
-
-	private static List<FontEntry> list(Path file) throws UnreadableFontException, IOException {
-		try (FileChannel channel = FileChannel.open(file)) {
-			ByteSource source = ByteSource.of(channel);
-			String font = file.toString();
-			String fileName = file.getFileName().toString();
-			String stem = fileName.substring(0, fileName.lastIndexOf('.'));
-			List<FontEntry> entries = new ArrayList<>();
-			int faces = TableDirectory.faces(source, font);
-			for (int i = 0; i < faces; i++) {
-				FontNames names = NameTable.read(TableDirectory.read(source, i, font)).fontNames(stem);
-				int index = i;
-				entries.add(new FontEntry(names, font, () -> FontFace.read(file, index),
-						() -> FontFace.digest(Files.readAllBytes(file))));
-			}
-			return entries;
-		}
 	}
 }

@@ -25,7 +25,7 @@ final class Fonts {
 	}
 
 	static Path path(String below) {
-		Path path = Path.of("/usr/share/fonts").resolve(below);
+		Path path = Path.of(System.getProperty("frisket.test.fonts", "/usr/share/fonts")).resolve(below);
 		assumeTrue(Files.exists(path), () -> path + " is not installed");
 		return path;
 	}

@@ -227,7 +227,7 @@ class JoinerTest {
 	@Test
 	void linesKeepTheirAlignment() throws Exception {
 		FontFace face = Fonts.sans();
-		for (Alignment alignment : Alignment.values()) {
+		for (Alignment alignment : List.of(Alignment.LEFT, Alignment.CENTRE, Alignment.RIGHT)) {
 			SetText text = TextSetter.set("minimum\nlow", face, FORTY.withAlignment(alignment), Monitor.NONE);
 			SetText joined = Joiner.join(text, TOUCH, Tolerance.DEFAULT, Monitor.NONE).text();
 			TextLine wide = joined.lines().get(0);
@@ -239,6 +239,21 @@ class JoinerTest {
 			assertEquals(share * room, narrow.left(), 1e-9);
 			assertEquals(narrow.left(), joined.letters().get(7).origin().x(), 1e-9);
 		}
+	}
+
+	@Test
+	void justifiedLinesStayJustified() throws Exception {
+		SetText text = TextSetter.set("minimum of a line\nlow a b", Fonts.sans(),
+				FORTY.withAlignment(Alignment.JUSTIFY), Monitor.NONE);
+		SetText joined = Joiner.join(text, TOUCH, Tolerance.DEFAULT, Monitor.NONE).text();
+		for (int line = 0; line < 2; line++) {
+			assertEquals(text.lines().get(0).width(), joined.lines().get(line).width(), 1e-9);
+			int number = line;
+			Letter last = joined.letters().stream().filter(l -> l.line() == number).reduce((a, b) -> b).orElseThrow();
+			assertEquals(joined.lines().get(line).width(), last.origin().x() + last.advance(), 1e-9);
+		}
+		assertTrue(Areas.meet(Areas.area(joined.letters().get(0).outline()),
+				Areas.area(joined.letters().get(1).outline())));
 	}
 
 	@Test

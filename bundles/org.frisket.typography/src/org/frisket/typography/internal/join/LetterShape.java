@@ -42,6 +42,13 @@ public final class LetterShape {
 		return new LetterShape(new Profile(bodyPolygons), marks, body.stream().mapToDouble(Part::area).sum());
 	}
 
+	/** A letter all of whose parts are to be met, marks too. */
+	public static LetterShape whole(Outline outline, double deviation) {
+		List<Part> parts = parts(outline, deviation);
+		return new LetterShape(new Profile(parts.stream().flatMap(p -> p.polygons().stream()).toList()), List.of(),
+				parts.stream().mapToDouble(Part::area).sum());
+	}
+
 	private static List<Part> body(List<Part> parts) {
 		Part largest = parts.get(0);
 		for (Part part : parts) {

@@ -57,7 +57,7 @@ public final class NameTable {
 		int length = Short.toUnsignedInt(table.getShort(at + 8));
 		int offset = texts + Short.toUnsignedInt(table.getShort(at + 10));
 		int rank = rank(platform, encoding, language);
-		if (rank < 0 || offset + length > table.limit() || id > TYPOGRAPHIC_STYLE) {
+		if (rank < 0 || offset + length > table.limit() ) {
 			return;
 		}
 		Entry known = entries.get(id);
@@ -107,6 +107,11 @@ public final class NameTable {
 	/** Web address of the licence; empty if the font has none. */
 	public String licenceAddress() {
 		return text(LICENCE_ADDRESS, "");
+	}
+
+	/** Any string by its identifier, such as the name of an axis; empty if the font has none. */
+	public String text(int id) {
+		return name(id, "");
 	}
 
 	private String name(int id, String otherwise) {

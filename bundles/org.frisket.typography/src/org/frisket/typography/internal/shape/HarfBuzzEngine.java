@@ -12,11 +12,14 @@ import java.nio.ByteOrder;
 import java.nio.IntBuffer;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 import org.frisket.geometry.Outline;
+import org.frisket.typography.AxisSettings;
 import org.lwjgl.util.harfbuzz.hb_feature_t;
 import org.lwjgl.util.harfbuzz.hb_glyph_info_t;
 import org.lwjgl.util.harfbuzz.hb_glyph_position_t;
+import org.lwjgl.util.harfbuzz.hb_variation_t;
 
 /** A face in the hands of HarfBuzz; its memory is given back when this object is no longer used. */
 public final class HarfBuzzEngine implements FontEngine {
@@ -53,6 +56,14 @@ public final class HarfBuzzEngine implements FontEngine {
 
 	/** @param bytes a font file that has been checked */
 	public static HarfBuzzEngine open(byte[] bytes, int index, int unitsPerEm) {
+		return open(bytes, index, unitsPerEm, AxisSettings.NONE);
+	}
+
+	/**
+	 * @param bytes    a font file that has been checked
+	 * @param settings of a variable font
+	 */
+	public static HarfBuzzEngine open(byte[] bytes, int index, int unitsPerEm, AxisSettings settings) {
 		ByteBuffer copy = memAlloc(bytes.length);
 		try {
 			long blob = hb_blob_create(copy.put(bytes).flip(), HB_MEMORY_MODE_DUPLICATE, 0, null);
@@ -62,11 +73,28 @@ public final class HarfBuzzEngine implements FontEngine {
 			long font = hb_font_create(face);
 			hb_face_destroy(face);
 			hb_font_set_scale(font, STEPS_PER_UNIT * unitsPerEm, STEPS_PER_UNIT * unitsPerEm);
+			if (!settings.isEmpty()) {
+				vary(font, settings);
+			}
 			hb_font_make_immutable(font);
 			return new HarfBuzzEngine(font);
 		} finally {
 			memFree(copy);
 		}
+	}
+
+	private static void vary(long font, AxisSettings settings) {
+		try (hb_variation_t.Buffer variations = hb_variation_t.calloc(settings.values().size())) {
+			int i = 0;
+			for (Map.Entry<String, Double> setting : settings.values().entrySet()) {
+				variations.get(i++).tag(tag(setting.getKey())).value(setting.getValue().floatValue());
+			}
+			hb_font_set_variations(font, variations);
+		}
+	}
+
+	private static int tag(String four) {
+		return four.charAt(0) << 24 | four.charAt(1) << 16 | four.charAt(2) << 8 | four.charAt(3);
 	}
 
 	@Override
@@ -90,13 +118,23 @@ public final class HarfBuzzEngine implements FontEngine {
 	}
 
 	@Override
+	public double advance(int glyph) {
+		try {
+			return units(hb_font_get_glyph_h_advance(font, glyph));
+		} finally {
+			Reference.reachabilityFence(this);
+		}
+	}
+
+	@Override
 	public List<PlacedGlyph> shape(char[] text, Run run, Shaping shaping) {
 		ByteBuffer utf16 = memAlloc(2 * text.length).order(ByteOrder.nativeOrder());
 		utf16.asCharBuffer().put(text);
 		long buffer = hb_buffer_create();
 		try (hb_feature_t.Buffer features = features(shaping)) {
 			hb_buffer_add_utf16(buffer, utf16, run.start(), run.limit() - run.start());
-			hb_buffer_set_direction(buffer, run.rightToLeft() ? HB_DIRECTION_RTL : HB_DIRECTION_LTR);
+			hb_buffer_set_direction(buffer, shaping.vertical() ? HB_DIRECTION_TTB
+					: run.rightToLeft() ? HB_DIRECTION_RTL : HB_DIRECTION_LTR);
 			// never the language of whoever's machine this is: the same text is to come out the same at every desk
 			hb_buffer_set_language(buffer,
 					hb_language_from_string(shaping.language().isEmpty() ? "und" : shaping.language()));
@@ -111,20 +149,23 @@ public final class HarfBuzzEngine implements FontEngine {
 	}
 
 	private static hb_feature_t.Buffer features(Shaping shaping) {
-		hb_feature_t.Buffer features = hb_feature_t.calloc(3);
+		hb_feature_t.Buffer features = hb_feature_t.calloc(3 + shaping.features().values().size());
 		int count = 0;
 		if (!shaping.kerning()) {
-			turnOff(features.get(count++), 'k', 'e', 'r', 'n');
+			set(features.get(count++), "kern", 0);
 		}
 		if (!shaping.ligatures()) {
-			turnOff(features.get(count++), 'l', 'i', 'g', 'a');
-			turnOff(features.get(count++), 'c', 'l', 'i', 'g');
+			set(features.get(count++), "liga", 0);
+			set(features.get(count++), "clig", 0);
+		}
+		for (Map.Entry<String, Integer> feature : shaping.features().values().entrySet()) {
+			set(features.get(count++), feature.getKey(), feature.getValue());
 		}
 		return features.limit(count);
 	}
 
-	private static void turnOff(hb_feature_t feature, char a, char b, char c, char d) {
-		feature.tag(a << 24 | b << 16 | c << 8 | d).value(0).start(HB_FEATURE_GLOBAL_START).end(HB_FEATURE_GLOBAL_END);
+	private static void set(hb_feature_t feature, String tag, int value) {
+		feature.tag(tag(tag)).value(value).start(HB_FEATURE_GLOBAL_START).end(HB_FEATURE_GLOBAL_END);
 	}
 
 	private static List<PlacedGlyph> glyphs(long buffer) {
@@ -132,12 +173,14 @@ public final class HarfBuzzEngine implements FontEngine {
 		hb_glyph_position_t.Buffer positions = hb_buffer_get_glyph_positions(buffer);
 		List<PlacedGlyph> glyphs = new ArrayList<>();
 		long pen = 0;
+		long down = 0;
 		for (int i = 0; infos != null && positions != null && i < infos.capacity(); i++) {
 			hb_glyph_position_t position = positions.get(i);
 			glyphs.add(new PlacedGlyph(infos.get(i).codepoint(), infos.get(i).cluster(),
-					units(pen + position.x_offset()), units(-(long) position.y_offset()),
+					units(pen + position.x_offset()), units(down - position.y_offset()),
 					units(position.x_advance())));
 			pen += position.x_advance();
+			down -= position.y_advance();
 		}
 		return glyphs;
 	}

@@ -4,6 +4,7 @@ import java.lang.Character.UnicodeScript;
 import java.text.Bidi;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntPredicate;
 
 /** A stretch {@code [start, limit)} of a line, of one script and one direction. */
 public record Run(int start, int limit, boolean rightToLeft) {
@@ -13,18 +14,35 @@ public record Run(int start, int limit, boolean rightToLeft) {
 	 * character runs to the right.
 	 */
 	public static List<Run> of(char[] line) {
-		if (line.length == 0) {
+		return of(line, bidi(line), 0, line.length, cut -> false);
+	}
+
+	/** The levels of a paragraph by the Unicode Bidirectional Algorithm (UAX #9); null if it runs to the right. */
+	public static Bidi bidi(char[] paragraph) {
+		return Bidi.requiresBidi(paragraph, 0, paragraph.length)
+				? new Bidi(paragraph, 0, null, 0, paragraph.length, Bidi.DIRECTION_DEFAULT_LEFT_TO_RIGHT) : null;
+	}
+
+	/**
+	 * The runs of a line of a paragraph, from left to right.
+	 *
+	 * @param bidi of the paragraph, see {@link #bidi}
+	 * @param cuts tells before which characters a run ends in any case
+	 */
+	public static List<Run> of(char[] paragraph, Bidi bidi, int from, int to, IntPredicate cuts) {
+		if (from >= to) {
 			return List.of();
 		}
-		if (!Bidi.requiresBidi(line, 0, line.length)) {
-			return byScript(line, 0, line.length, false);
+		if (bidi == null) {
+			return byScript(paragraph, from, to, false, cuts);
 		}
-		Bidi bidi = new Bidi(line, 0, null, 0, line.length, Bidi.DIRECTION_DEFAULT_LEFT_TO_RIGHT);
+		Bidi line = bidi.createLineBidi(from, to);
 		List<Run> runs = new ArrayList<>();
 		List<Byte> levels = new ArrayList<>();
-		for (int i = 0; i < bidi.getRunCount(); i++) {
-			int level = bidi.getRunLevel(i);
-			for (Run run : byScript(line, bidi.getRunStart(i), bidi.getRunLimit(i), level % 2 != 0)) {
+		for (int i = 0; i < line.getRunCount(); i++) {
+			int level = line.getRunLevel(i);
+			for (Run run : byScript(paragraph, from + line.getRunStart(i), from + line.getRunLimit(i), level % 2 != 0,
+					cuts)) {
 				runs.add(run);
 				levels.add((byte) level);
 			}
@@ -39,7 +57,8 @@ public record Run(int start, int limit, boolean rightToLeft) {
 	}
 
 	/** Characters of no script of their own (digits, stops, accents) stay with what stands before them. */
-	private static List<Run> byScript(char[] line, int start, int limit, boolean rightToLeft) {
+	private static List<Run> byScript(char[] line, int start, int limit, boolean rightToLeft,
+			IntPredicate cuts) {
 		List<Run> runs = new ArrayList<>();
 		UnicodeScript current = UnicodeScript.COMMON;
 		int from = start;
@@ -48,7 +67,11 @@ public record Run(int start, int limit, boolean rightToLeft) {
 			UnicodeScript script = UnicodeScript.of(codePoint);
 			boolean own = script != UnicodeScript.COMMON && script != UnicodeScript.INHERITED
 					&& script != UnicodeScript.UNKNOWN;
-			if (own && script != current) {
+			if (i > from && cuts.test(i)) {
+				runs.add(new Run(from, i, rightToLeft));
+				from = i;
+				current = own ? script : UnicodeScript.COMMON;
+			} else if (own && script != current) {
 				if (current != UnicodeScript.COMMON) {
 					runs.add(new Run(from, i, rightToLeft));
 					from = i;

@@ -18,7 +18,7 @@ import org.frisket.geometry.Outline;
 
 /**
  * A face in the hands of the Java runtime, for platforms where HarfBuzz cannot be loaded. Kerning and ligatures
- * work; a language has no effect.
+ * work; a language, other features and axes have no effect, and lines run across only.
  */
 public final class RuntimeEngine implements FontEngine {
 
@@ -78,9 +78,17 @@ public final class RuntimeEngine implements FontEngine {
 	}
 
 	@Override
+	public double advance(int glyph) {
+		return glyph < 0 || glyph >= font.getNumGlyphs() ? 0
+				: font.createGlyphVector(UNHINTED, new int[] { glyph }).getGlyphMetrics(0).getAdvanceX();
+	}
+
+	@Override
 	public List<PlacedGlyph> shape(char[] text, Run run, Shaping shaping) {
-		Font set = font.deriveFont(Map.of(TextAttribute.KERNING, shaping.kerning() ? TextAttribute.KERNING_ON : 0,
-				TextAttribute.LIGATURES, shaping.ligatures() ? TextAttribute.LIGATURES_ON : 0));
+		boolean kerning = shaping.features().value("kern").orElse(shaping.kerning() ? 1 : 0) != 0;
+		boolean ligatures = shaping.features().value("liga").orElse(shaping.ligatures() ? 1 : 0) != 0;
+		Font set = font.deriveFont(Map.of(TextAttribute.KERNING, kerning ? TextAttribute.KERNING_ON : 0,
+				TextAttribute.LIGATURES, ligatures ? TextAttribute.LIGATURES_ON : 0));
 		GlyphVector vector = set.layoutGlyphVector(UNHINTED, text, run.start(), run.limit(),
 				run.rightToLeft() ? Font.LAYOUT_RIGHT_TO_LEFT : Font.LAYOUT_LEFT_TO_RIGHT);
 		List<PlacedGlyph> glyphs = new ArrayList<>();

@@ -1,0 +1,71 @@
+package org.frisket.typography.internal.source;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.frisket.typography.FontEntry;
+import org.frisket.typography.FontFile;
+import org.frisket.typography.FontNames;
+import org.frisket.typography.NamedInstance;
+import org.frisket.typography.UnreadableFontException;
+import org.frisket.typography.internal.sfnt.ByteSource;
+import org.frisket.typography.internal.sfnt.NameTable;
+import org.frisket.typography.internal.sfnt.TableDirectory;
+import org.frisket.typography.internal.sfnt.Variations;
+import org.frisket.typography.internal.shape.HarfBuzzEngine;
+
+/**
+ * What one file holds: each face of a collection, and of a variable font each style its maker has set up.
+ *
+ * @param broken why the file could not be read, or not wholly
+ */
+public record FileListing(List<FontEntry> fonts, Optional<UnreadableFontException> broken) {
+
+	public FileListing {
+		fonts = List.copyOf(fonts);
+	}
+
+	/** A face that cannot be read does not keep the others of its collection from being listed. */
+	public static FileListing read(Path path) {
+		List<FontEntry> fonts = new ArrayList<>();
+		UnreadableFontException broken = null;
+		String font = path.toString();
+		try (FileChannel channel = FileChannel.open(path)) {
+			FontFile file = FontFile.of(path);
+			ByteSource source = ByteSource.of(channel);
+			int faces = TableDirectory.faces(source, font);
+			for (int i = 0; i < faces; i++) {
+				try {
+					addFace(file, i, TableDirectory.read(source, i, font), fonts);
+				} catch (UnreadableFontException face) {
+					broken = broken == null ? face : broken;
+				}
+			}
+		} catch (UnreadableFontException unreadable) {
+			broken = unreadable;
+		} catch (IOException unreadable) {
+			broken = new UnreadableFontException(font, "reading failed");
+		}
+		return new FileListing(fonts, Optional.ofNullable(broken));
+	}
+
+	private static void addFace(FontFile file, int index, TableDirectory tables, List<FontEntry> fonts)
+			throws UnreadableFontException, IOException {
+		String fileName = file.path().getFileName().toString();
+		NameTable table = NameTable.read(tables);
+		FontNames names = table.fontNames(fileName.substring(0, fileName.lastIndexOf('.')));
+		fonts.add(FontEntry.of(file, index, names));
+		List<NamedInstance> instances = Variations.read(tables, table).instances();
+		if (!instances.isEmpty() && HarfBuzzEngine.isAvailable()) {
+			for (NamedInstance instance : instances) {
+				if (!instance.name().equalsIgnoreCase(names.style())) {
+					fonts.add(FontEntry.of(file, index, names, instance));
+				}
+			}
+		}
+	}
+}

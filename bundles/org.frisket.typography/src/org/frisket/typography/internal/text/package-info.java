@@ -1,0 +1,2 @@
+/** What holds for any text, whatever it is set in. */
+package org.frisket.typography.internal.text;
