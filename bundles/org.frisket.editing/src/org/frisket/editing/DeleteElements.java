@@ -9,7 +9,6 @@ import org.eclipse.emf.ecore.EObject;
 import org.frisket.model.Element;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
-import org.frisket.model.Mat;
 
 /** Deletes elements, and the mats that then have nothing left to stand behind. */
 public final class DeleteElements extends RecordingEdit {
@@ -34,15 +33,7 @@ public final class DeleteElements extends RecordingEdit {
 
 	@Override
 	protected void change() {
-		Set<Element> doomed = doomed();
-		for (Mat mat : Targets.mats(job())) {
-			if (mat.getBehind().stream().anyMatch(doomed::contains)) {
-				mat.getBehind().removeAll(doomed);
-			}
-		}
-		for (Element element : doomed) {
-			Jobs.layerOf(element).getElements().remove(element);
-		}
+		Removal.remove(job(), elements);
 	}
 
 	private Job job() {
@@ -50,17 +41,6 @@ public final class DeleteElements extends RecordingEdit {
 	}
 
 	private Set<Element> doomed() {
-		Set<Element> doomed = new LinkedHashSet<>(elements);
-		List<Mat> mats = Targets.mats(job());
-		boolean grew = true;
-		while (grew) {
-			grew = false;
-			for (Mat mat : mats) {
-				if (!mat.getBehind().isEmpty() && doomed.containsAll(mat.getBehind())) {
-					grew |= doomed.add(mat);
-				}
-			}
-		}
-		return doomed;
+		return Removal.of(job(), elements);
 	}
 }

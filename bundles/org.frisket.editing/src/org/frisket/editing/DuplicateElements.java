@@ -2,7 +2,9 @@ package org.frisket.editing;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -15,7 +17,7 @@ import org.frisket.model.Matrix;
 
 /**
  * Lays copies of elements above the others of their layers. A mat that is copied together with what it follows follows
- * the copy; one that is copied alone follows the same elements as before.
+ * the copy; one that is copied alone follows the same elements as before. Copies are grouped as the originals are.
  */
 public final class DuplicateElements extends RecordingEdit {
 
@@ -63,6 +65,9 @@ public final class DuplicateElements extends RecordingEdit {
 			copies.get(i).setId(Ids.nextElement(job));
 			layers.get(i).getElements().add(copies.get(i));
 		}
+		Map<Element, Element> grouped = new LinkedHashMap<>();
+		elements.forEach(element -> grouped.put(element, (Element) copier.get(element)));
+		Groupings.copy(List.copyOf(job.getGroups()), grouped, job);
 		for (Element leader : Targets.leaders(copies)) {
 			leader.setTransform(leader.getTransform().then(Matrix.translation(dx, dy)));
 		}

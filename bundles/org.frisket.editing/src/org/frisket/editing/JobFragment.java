@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -29,7 +31,7 @@ public final class JobFragment {
 
 	/**
 	 * The text for these elements, which lie in one job. Mats follow within the fragment; a mat none of whose elements
-	 * comes along is left out, for it would be nothing by itself.
+	 * comes along is left out, for it would be nothing by itself. Elements are grouped as they were.
 	 */
 	public static String write(Collection<? extends Element> elements) {
 		Job source = Jobs.jobOf(elements.iterator().next());
@@ -49,6 +51,7 @@ public final class JobFragment {
 		}
 		copier.copyReferences();
 		dropIdleMats(fragment);
+		group(source, copier, fragment);
 		try {
 			return new String(JobFile.toBytes(fragment), StandardCharsets.UTF_8);
 		} catch (IOException e) {
@@ -71,6 +74,16 @@ public final class JobFragment {
 			idle.forEach(mat -> Jobs.layerOf(mat).getElements().remove(mat));
 		} while (!idle.isEmpty());
 		fragment.getLayers().removeIf(layer -> layer.getElements().isEmpty());
+	}
+
+	private static void group(Job source, EcoreUtil.Copier copier, Job fragment) {
+		Map<Element, Element> copies = new LinkedHashMap<>();
+		for (Element element : Jobs.elements(source)) {
+			if (copier.get(element) instanceof Element copy && Jobs.layerOf(copy) != null) {
+				copies.put(element, copy);
+			}
+		}
+		Groupings.copy(source.getGroups(), copies, fragment);
 	}
 
 	/** The elements in a text, or nothing if it is not one that {@link #write} made. */

@@ -2,13 +2,16 @@ package org.frisket.editing;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.frisket.model.Element;
 import org.frisket.model.FrisketFactory;
+import org.frisket.model.Group;
 import org.frisket.model.Ids;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
@@ -23,6 +26,7 @@ public final class PasteElements extends RecordingEdit {
 
 	private final Job job;
 	private final List<Layer> layers;
+	private final List<Group> groups;
 	private final double dx;
 	private final double dy;
 	private final List<Element> pasted = new ArrayList<>();
@@ -35,7 +39,9 @@ public final class PasteElements extends RecordingEdit {
 	public PasteElements(Job job, Job fragment, double dx, double dy) {
 		super("Paste " + Targets.spoken(Jobs.elements(fragment)));
 		this.job = job;
-		this.layers = List.copyOf(EcoreUtil.copyAll(fragment.getLayers()));
+		Job copy = EcoreUtil.copy(fragment);
+		this.layers = List.copyOf(copy.getLayers());
+		this.groups = List.copyOf(copy.getGroups());
 		this.dx = dx;
 		this.dy = dy;
 	}
@@ -65,6 +71,9 @@ public final class PasteElements extends RecordingEdit {
 				pasted.add(element);
 			}
 		}
+		Map<Element, Element> themselves = new LinkedHashMap<>();
+		pasted.forEach(element -> themselves.put(element, element));
+		Groupings.copy(groups, themselves, job);
 		for (Element leader : Targets.leaders(pasted)) {
 			leader.setTransform(leader.getTransform().then(Matrix.translation(dx, dy)));
 		}

@@ -40,6 +40,7 @@ public final class RemoveMat extends RecordingEdit {
 			mat.getBehind().stream().filter(element -> element != outer && !outer.getBehind().contains(element))
 					.forEach(outer.getBehind()::add);
 		}
+		Groupings.leave(job, List.of(mat));
 		Layer layer = Jobs.layerOf(mat);
 		layer.getElements().remove(mat);
 		if (layer.getElements().isEmpty()) {

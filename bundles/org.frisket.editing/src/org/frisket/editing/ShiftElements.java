@@ -15,7 +15,8 @@ import org.frisket.model.Matrix;
 
 /**
  * Shifts several elements each by a distance of its own; aligning and distributing come to that. A mat that follows one
- * of the others is left out of the reckoning, since it comes along by itself.
+ * of the others is left out of the reckoning, since it comes along by itself. Elements that make up a group have one
+ * box together, and are shifted as one.
  */
 abstract class ShiftElements extends RecordingEdit {
 
@@ -30,7 +31,7 @@ abstract class ShiftElements extends RecordingEdit {
 		this.boxes = new LinkedHashMap<>(boxes);
 	}
 
-	/** Shifts in mm to the right and down for each element that leads. */
+	/** Shifts in mm to the right and down for each element that leads; one of them stands for each group. */
 	abstract Map<Element, Shift> shifts(Map<Element, Box> leaders);
 
 	record Shift(double dx, double dy) {
@@ -43,7 +44,27 @@ abstract class ShiftElements extends RecordingEdit {
 	@Override
 	public final boolean canApply() {
 		return Targets.freeInOneJob(boxes.keySet())
-				&& shifts(leaders()).values().stream().anyMatch(shift -> !shift.isNothing());
+				&& shifts().values().stream().anyMatch(shift -> !shift.isNothing());
+	}
+
+	private Map<Element, Shift> shifts() {
+		Map<Element, Box> boxed = leaders();
+		Map<Element, List<Element>> others = new LinkedHashMap<>();
+		for (List<Element> block : Groupings.blocks(Jobs.jobOf(boxes.keySet().iterator().next()), boxes.keySet())) {
+			List<Element> members = block.stream().filter(boxed::containsKey).toList();
+			if (members.size() > 1) {
+				boxed.put(members.get(0), around(members.stream().map(boxed::get).toList()));
+				others.put(members.get(0), members.subList(1, members.size()));
+				boxed.keySet().removeAll(others.get(members.get(0)));
+			}
+		}
+		Map<Element, Shift> shifts = shifts(boxed);
+		others.forEach((first, rest) -> rest.forEach(element -> {
+			if (shifts.containsKey(first)) {
+				shifts.put(element, shifts.get(first));
+			}
+		}));
+		return shifts;
 	}
 
 	private Map<Element, Box> leaders() {
@@ -60,7 +81,7 @@ abstract class ShiftElements extends RecordingEdit {
 
 	@Override
 	protected final void change() {
-		shifts(leaders()).forEach((element, shift) -> {
+		shifts().forEach((element, shift) -> {
 			if (!shift.isNothing()) {
 				element.setTransform(element.getTransform().then(Matrix.translation(shift.dx(), shift.dy())));
 			}

@@ -3,6 +3,7 @@ package org.frisket.ui.bench;
 import java.util.List;
 import java.util.Optional;
 
+import org.frisket.editing.Draft;
 import org.frisket.editing.EditExecutor;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Point;
@@ -50,6 +51,9 @@ public interface JobOnBench {
 
 	/** Whether regions and findings are those of the job as it is now. */
 	boolean isUpToDate();
+
+	/** What is tried on the job while a slider is dragged or a list is gone through. There is one for all the bench. */
+	Draft draft();
 
 	/** The selected elements, in the order of selection. */
 	List<Element> selection();

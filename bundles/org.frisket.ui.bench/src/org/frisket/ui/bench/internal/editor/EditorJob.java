@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
 
 import org.eclipse.jface.viewers.StructuredSelection;
+import org.frisket.editing.Draft;
 import org.frisket.editing.EditExecutor;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Point;
@@ -25,11 +26,19 @@ final class EditorJob implements JobOnBench {
 
 	private final BenchEditor editor;
 	private final List<Listener> listeners = new CopyOnWriteArrayList<>();
+	private final Draft draft;
 	private List<Finding> findings = List.of();
 
 	EditorJob(BenchEditor editor) {
 		this.editor = editor;
 		editor.viewer().addSelectionChangedListener(event -> listeners.forEach(Listener::selectionChanged));
+		draft = new Draft(edits(), editor::retyped);
+		editor.commandStack().addCommandStackEventListener(event -> {
+			// an edit, or an undo, of the job as it was before the draft
+			if (event.isPreChangeEvent()) {
+				draft.drop();
+			}
+		});
 	}
 
 	void jobChanged() {
@@ -46,6 +55,11 @@ final class EditorJob implements JobOnBench {
 			}
 		}
 		listeners.forEach(Listener::pictureChanged);
+	}
+
+	@Override
+	public Draft draft() {
+		return draft;
 	}
 
 	@Override

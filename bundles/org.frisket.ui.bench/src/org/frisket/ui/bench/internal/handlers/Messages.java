@@ -13,6 +13,8 @@ final class Messages extends NLS {
 	public static String RedoHandler_named;
 	public static String RedoHandler_nothing;
 	public static String ShapeHandler_layer;
+	public static String SightHandler_showAll;
+	public static String SightHandler_unlockAll;
 	public static String UndoHandler_named;
 	public static String UndoHandler_nothing;
 	public static String ZoomToHandler_cancel;

@@ -7,7 +7,7 @@ import org.frisket.ui.bench.internal.editor.BenchEditor;
 import org.frisket.ui.bench.internal.parts.ElementPart;
 import org.frisket.ui.bench.internal.parts.Selection;
 
-/** Selects everything that is not locked, or all nodes while those are edited. */
+/** Selects everything that is neither hidden nor locked, or all nodes while those are edited. */
 public final class SelectAllHandler extends BenchHandler {
 
 	@Override

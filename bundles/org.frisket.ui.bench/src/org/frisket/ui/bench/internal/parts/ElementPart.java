@@ -105,8 +105,7 @@ public final class ElementPart extends AbstractGraphicalEditPart {
 	}
 
 	private boolean isLocked() {
-		Layer layer = Jobs.layerOf(element);
-		return layer == null || layer.isLocked();
+		return Jobs.layerOf(element) == null || Jobs.isLocked(element);
 	}
 
 	@Override
@@ -119,6 +118,9 @@ public final class ElementPart extends AbstractGraphicalEditPart {
 		CleaningPicture before = Looks.before(getViewer(), element.getId());
 		elementFigure().setLook(Looks.look(getViewer()), before, before == null ? null : between(before.placement(), place));
 		elementFigure().setReachable(!isLocked());
+		if (isLocked() && getSelected() != SELECTED_NONE) {
+			getViewer().deselect(this);
+		}
 		selection.refresh();
 	}
 

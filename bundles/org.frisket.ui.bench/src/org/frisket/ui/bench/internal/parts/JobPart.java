@@ -13,7 +13,9 @@ import org.eclipse.gef.Request;
 import org.eclipse.gef.editparts.AbstractGraphicalEditPart;
 import org.frisket.geometry.Bounds;
 import org.frisket.model.Element;
+import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
+import org.frisket.model.impl.FrisketPackageImpl;
 import org.frisket.prepare.Finding;
 import org.frisket.ui.bench.internal.canvas.BenchRootPart;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
@@ -25,7 +27,7 @@ import org.frisket.ui.bench.internal.picture.JobPicture;
 import org.frisket.ui.bench.internal.tools.MarqueeTracker;
 import org.frisket.ui.bench.internal.tools.PanTracker;
 
-/** The job: the sheet, and on it the elements of all visible layers, the lowest first. */
+/** The job: the sheet, and on it the elements that are shown, the lowest first. */
 public final class JobPart extends AbstractGraphicalEditPart {
 
 	private final BenchDocument document;
@@ -40,7 +42,16 @@ public final class JobPart extends AbstractGraphicalEditPart {
 			}
 		}
 	};
+	private final Adapter sight = new AdapterImpl() {
+		@Override
+		public void notifyChanged(Notification change) {
+			if (!change.isTouch() && change.getFeature() == FrisketPackageImpl.Literals.ELEMENT__VISIBLE) {
+				refreshAll();
+			}
+		}
+	};
 	private final List<Layer> followed = new ArrayList<>();
+	private final List<Element> watched = new ArrayList<>();
 	private FindingFlags flags;
 
 	public JobPart(BenchDocument document) {
@@ -103,9 +114,7 @@ public final class JobPart extends AbstractGraphicalEditPart {
 	protected List<Element> getModelChildren() {
 		List<Element> elements = new ArrayList<>();
 		for (Layer layer : document.job().getLayers()) {
-			if (layer.isVisible()) {
-				elements.addAll(layer.getElements());
-			}
+			layer.getElements().stream().filter(Jobs::isShown).forEach(elements::add);
 		}
 		return elements;
 	}
@@ -154,11 +163,15 @@ public final class JobPart extends AbstractGraphicalEditPart {
 		document.job().eAdapters().add(structure);
 		followed.addAll(document.job().getLayers());
 		followed.forEach(layer -> layer.eAdapters().add(structure));
+		watched.addAll(Jobs.elements(document.job()));
+		watched.forEach(element -> element.eAdapters().add(sight));
 	}
 
 	private void unfollow() {
 		document.job().eAdapters().remove(structure);
 		followed.forEach(layer -> layer.eAdapters().remove(structure));
 		followed.clear();
+		watched.forEach(element -> element.eAdapters().remove(sight));
+		watched.clear();
 	}
 }

@@ -2,6 +2,7 @@ package org.frisket.ui.bench.internal.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Contour;
@@ -64,6 +65,63 @@ public final class FlatCurves {
 
 	private static double crossing(double[] ring, int i, double y) {
 		return ring[i] + (y - ring[i + 1]) * (ring[i + 2] - ring[i]) / (ring[i + 3] - ring[i + 1]);
+	}
+
+	/**
+	 * Whether a convex polygon has any place in common with the curves or with what they enclose. A polygon that lies
+	 * wholly in a hole has none.
+	 *
+	 * @param polygon its corners in turn, in mm
+	 */
+	public boolean meets(List<Point> polygon) {
+		Bounds around = polygon.stream().map(Bounds::of).reduce(Bounds.EMPTY, Bounds::with);
+		return bounds.intersects(around)
+				&& (polygon.stream().anyMatch(this::contains) || Stream.concat(rings.stream(), chains.stream())
+						.anyMatch(chain -> meets(chain, polygon)));
+	}
+
+	private static boolean meets(double[] chain, List<Point> polygon) {
+		for (int i = 0; i + 3 < chain.length; i += 2) {
+			if (meets(new Point(chain[i], chain[i + 1]), new Point(chain[i + 2], chain[i + 3]), polygon)) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	/** Clips the chord by each side of the polygon in turn; what is left of it lies inside. */
+	private static boolean meets(Point from, Point to, List<Point> polygon) {
+		double first = 0;
+		double last = 1;
+		double turn = turn(polygon);
+		for (int i = 0; i < polygon.size(); i++) {
+			Point a = polygon.get(i);
+			Point b = polygon.get((i + 1) % polygon.size());
+			double start = turn * cross(a, b, from);
+			double end = turn * cross(a, b, to);
+			if (start < 0 && end < 0) {
+				return false;
+			}
+			if (start < 0) {
+				first = Math.max(first, start / (start - end));
+			} else if (end < 0) {
+				last = Math.min(last, start / (start - end));
+			}
+		}
+		return first <= last;
+	}
+
+	/** 1 or -1, as the corners turn the one way or the other. */
+	private static double turn(List<Point> polygon) {
+		double area = 0;
+		for (int i = 1; i + 1 < polygon.size(); i++) {
+			area += cross(polygon.get(0), polygon.get(i), polygon.get(i + 1));
+		}
+		return area < 0 ? -1 : 1;
+	}
+
+	private static double cross(Point a, Point b, Point c) {
+		return (b.x() - a.x()) * (c.y() - a.y()) - (b.y() - a.y()) * (c.x() - a.x());
 	}
 
 	private boolean isNear(Point point, double reach) {

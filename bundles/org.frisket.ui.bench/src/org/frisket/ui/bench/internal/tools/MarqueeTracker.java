@@ -3,23 +3,34 @@ package org.frisket.ui.bench.internal.tools;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.eclipse.draw2d.geometry.Dimension;
+import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.tools.AbstractTool;
 import org.eclipse.jface.viewers.StructuredSelection;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.KeyEvent;
+import org.eclipse.swt.widgets.Composite;
 import org.frisket.ui.bench.internal.figures.MarqueeFigure;
+import org.frisket.ui.bench.internal.figures.TagFigure;
 import org.frisket.ui.bench.internal.parts.ElementPart;
 import org.frisket.ui.bench.internal.parts.JobPart;
 import org.frisket.ui.bench.internal.parts.Selection;
 import org.frisket.ui.bench.internal.typing.Typing;
 
 /**
- * Gathers what lies wholly inside a box: a wording can so be taken without the large mat behind it. With Shift it adds
- * to the selection. A click without a drag selects nothing; a double click begins a wording.
+ * Gathers what lies wholly inside a box: a wording can so be taken without the large mat behind it. While Control is
+ * held, all that the box touches. With Shift it adds to the selection. A click without a drag selects nothing; a double
+ * click begins a wording.
  */
 public final class MarqueeTracker extends AbstractTool implements DragTracker {
 
+	private static final int TAG_DISTANCE_PX = 18;
+
 	private MarqueeFigure marquee;
+	private TagFigure tag;
 
 	@Override
 	protected String getCommandName() {
@@ -44,38 +55,73 @@ public final class MarqueeTracker extends AbstractTool implements DragTracker {
 	@Override
 	protected boolean handleDragInProgress() {
 		if (isInState(STATE_DRAG_IN_PROGRESS)) {
-			if (marquee == null) {
-				marquee = new MarqueeFigure();
-				addFeedback(marquee);
-			}
-			Rectangle box = box();
-			marquee.getParent().translateToRelative(box);
-			marquee.setBounds(box);
+			show(getCurrentInput().isModKeyDown(SWT.MOD1));
 		}
 		return true;
+	}
+
+	private void show(boolean touching) {
+		if (marquee == null) {
+			marquee = new MarqueeFigure();
+			addFeedback(marquee);
+			tag = new TagFigure();
+			addFeedback(tag);
+		}
+		Rectangle box = box();
+		marquee.getParent().translateToRelative(box);
+		marquee.setBounds(box);
+		marquee.setTouching(touching);
+		tag.setText(NLS.bind(touching ? Messages.MarqueeTracker_touched : Messages.MarqueeTracker_enclosed,
+				gathered(touching).size()));
+		Dimension size = tag.getPreferredSize();
+		org.eclipse.swt.graphics.Rectangle seen = ((Composite) getCurrentViewer().getControl()).getClientArea();
+		Point place = new Point(Math.min(getLocation().x + TAG_DISTANCE_PX, seen.width - size.width),
+				Math.min(getLocation().y + TAG_DISTANCE_PX, seen.height - size.height));
+		tag.getParent().translateToRelative(place);
+		tag.setBounds(new Rectangle(place, size));
+	}
+
+	/** The box changes its manner at once, and not only when the pointer next moves. */
+	@Override
+	protected boolean handleKeyDown(KeyEvent event) {
+		return switched(event, true) || super.handleKeyDown(event);
+	}
+
+	@Override
+	protected boolean handleKeyUp(KeyEvent event) {
+		return switched(event, false) || super.handleKeyUp(event);
+	}
+
+	private boolean switched(KeyEvent event, boolean touching) {
+		if (event.keyCode != SWT.MOD1 || marquee == null) {
+			return false;
+		}
+		show(touching);
+		return true;
+	}
+
+	private List<ElementPart> gathered(boolean touching) {
+		return new Gathering(getCurrentViewer(), box(), touching).parts();
 	}
 
 	@Override
 	protected boolean handleButtonUp(int button) {
 		if (stateTransition(STATE_DRAG_IN_PROGRESS, STATE_TERMINAL)) {
+			List<ElementPart> gathered = gathered(marquee != null && marquee.isTouching());
 			erase();
-			select();
+			select(gathered);
 		} else if (stateTransition(STATE_DRAG, STATE_TERMINAL) && !getCurrentInput().isShiftKeyDown()) {
 			getCurrentViewer().deselectAll();
 		}
 		return true;
 	}
 
-	private void select() {
+	private void select(List<ElementPart> gathered) {
 		List<ElementPart> chosen = new ArrayList<>();
 		if (getCurrentInput().isShiftKeyDown()) {
 			chosen.addAll(Selection.parts(getCurrentViewer()));
 		}
-		for (ElementPart part : Selection.all(getCurrentViewer())) {
-			if (part.isSelectable() && box().contains(part.boundsInPixels()) && !chosen.contains(part)) {
-				chosen.add(part);
-			}
-		}
+		gathered.stream().filter(part -> !chosen.contains(part)).forEach(chosen::add);
 		getCurrentViewer().setSelection(new StructuredSelection(chosen));
 	}
 
@@ -87,6 +133,8 @@ public final class MarqueeTracker extends AbstractTool implements DragTracker {
 		if (marquee != null) {
 			removeFeedback(marquee);
 			marquee = null;
+			removeFeedback(tag);
+			tag = null;
 		}
 	}
 

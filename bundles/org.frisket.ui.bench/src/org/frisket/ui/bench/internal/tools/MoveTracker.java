@@ -10,6 +10,7 @@ import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.gef.LayerConstants;
 import org.eclipse.gef.editparts.LayerManager;
 import org.eclipse.gef.tools.SelectEditPartTracker;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Cursor;
 import org.frisket.editing.MoveElements;
 import org.frisket.geometry.Transform;
@@ -19,11 +20,12 @@ import org.frisket.ui.bench.internal.editor.EditCommand;
 import org.frisket.ui.bench.internal.figures.GhostFigure;
 import org.frisket.ui.bench.internal.figures.TagFigure;
 import org.frisket.ui.bench.internal.parts.ElementPart;
+import org.frisket.ui.bench.internal.parts.GroupSelection;
 import org.frisket.ui.bench.internal.parts.Selection;
 
 /**
- * Selects an element, and moves all selected ones when dragged. The distance is taken to a round step that is just
- * finer than a pixel; Shift keeps to one direction, Escape gives up.
+ * Selects an element with its group, and moves all selected ones when dragged. The distance is taken to a round step
+ * that is just finer than a pixel; Shift keeps to one direction, Escape gives up.
  */
 public final class MoveTracker extends SelectEditPartTracker {
 
@@ -41,6 +43,23 @@ public final class MoveTracker extends SelectEditPartTracker {
 	@Override
 	protected Cursor calculateCursor() {
 		return isInState(STATE_DRAG_IN_PROGRESS) ? Cursors.SIZEALL : super.calculateCursor();
+	}
+
+	/** A member stands for its group, except with Control: then it is reached by itself. */
+	@Override
+	protected void performSelection() {
+		if (!hasSelectionOccurred()) {
+			setFlag(FLAG_SELECTION_PERFORMED, true);
+			GroupSelection groups = new GroupSelection(getCurrentViewer());
+			ElementPart part = (ElementPart) getSourceEditPart();
+			if (getCurrentInput().isModKeyDown(SWT.MOD1)) {
+				groups.reach(part);
+			} else if (getCurrentInput().isShiftKeyDown()) {
+				groups.add(part);
+			} else {
+				groups.select(part);
+			}
+		}
 	}
 
 	@Override

@@ -5,6 +5,7 @@ import java.util.List;
 
 import org.frisket.model.Element;
 import org.frisket.model.Job;
+import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 
 /**
@@ -15,8 +16,20 @@ import org.frisket.model.Layer;
  */
 record Row(Layer layer, Element element) {
 
+	static Row of(Element element) {
+		return new Row(Jobs.layerOf(element), element);
+	}
+
 	boolean isLayer() {
 		return element == null;
+	}
+
+	boolean isVisible() {
+		return isLayer() ? layer.isVisible() : element.isVisible();
+	}
+
+	boolean isLocked() {
+		return isLayer() ? layer.isLocked() : element.isLocked();
 	}
 
 	/** The rows of a job: what lies on top stands on top, and the elements of a layer stand under it. */

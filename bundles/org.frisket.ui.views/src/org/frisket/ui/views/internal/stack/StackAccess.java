@@ -8,7 +8,9 @@ import org.eclipse.swt.accessibility.AccessibleControlEvent;
 import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
+import org.frisket.model.Jobs;
 import org.frisket.ui.views.internal.ElementText;
+import org.frisket.ui.views.internal.OperationText;
 
 /** Tells assistive technology of the rows that are only painted: a list of layers and elements. */
 final class StackAccess {
@@ -21,7 +23,7 @@ final class StackAccess {
 			@Override
 			public void getName(AccessibleEvent event) {
 				event.result = event.childID >= 0 && event.childID < canvas.rows().size()
-						? text(canvas.rows().get(event.childID))
+						? text(canvas, canvas.rows().get(event.childID))
 						: Messages.StackCanvas_name;
 			}
 		});
@@ -44,9 +46,12 @@ final class StackAccess {
 
 			@Override
 			public void getState(AccessibleControlEvent event) {
-				boolean current = event.childID >= 0 && event.childID == canvas.rows().indexOf(canvas.current());
-				event.detail = ACC.STATE_FOCUSABLE | ACC.STATE_SELECTABLE
-						| (current ? ACC.STATE_FOCUSED | ACC.STATE_SELECTED : 0);
+				boolean isRow = event.childID >= 0 && event.childID < canvas.rows().size();
+				Row row = isRow ? canvas.rows().get(event.childID) : null;
+				boolean current = isRow && row.equals(canvas.current());
+				boolean selected = isRow && (current || canvas.bench().selection().contains(row.element()));
+				event.detail = ACC.STATE_FOCUSABLE | ACC.STATE_SELECTABLE | ACC.STATE_MULTISELECTABLE
+						| (current ? ACC.STATE_FOCUSED : 0) | (selected ? ACC.STATE_SELECTED : 0);
 			}
 
 			@Override
@@ -70,14 +75,23 @@ final class StackAccess {
 		}
 	}
 
-	private static String text(Row row) {
-		if (!row.isLayer()) {
-			return ElementText.of(row.element());
-		}
-		String name = String.valueOf(row.layer().getName());
-		if (!row.layer().isVisible()) {
+	private static String text(StackCanvas canvas, Row row) {
+		RowState state = canvas.state(row);
+		String name = row.isLayer() ? String.valueOf(row.layer().getName()) : ElementText.of(row.element());
+		if (!row.isVisible()) {
 			name = NLS.bind(Messages.StackCanvas_hidden, name);
 		}
-		return row.layer().isLocked() ? NLS.bind(Messages.StackCanvas_locked, name) : name;
+		if (row.isLocked()) {
+			name = NLS.bind(Messages.StackCanvas_locked, name);
+		}
+		if (!row.isLayer() && Jobs.groupOf(row.element()).isPresent()) {
+			name = NLS.bind(Messages.StackAccess_grouped, name);
+		}
+		if (!state.operations().isEmpty()) {
+			name = NLS.bind(Messages.StackAccess_listed, name, OperationText.of(state.operations()));
+		}
+		name = NLS.bind(Messages.StackAccess_listed, name, StackPainter.pieces(state));
+		return state.findings().isEmpty() ? name
+				: NLS.bind(Messages.StackAccess_findings, name, state.findings().size());
 	}
 }

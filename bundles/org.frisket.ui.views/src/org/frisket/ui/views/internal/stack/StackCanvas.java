@@ -1,10 +1,9 @@
 package org.frisket.ui.views.internal.stack;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
+import java.util.function.Consumer;
 
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.jface.resource.LocalResourceManager;
@@ -14,35 +13,35 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.ScrollBar;
 import org.eclipse.ui.IWorkbenchPartSite;
 import org.frisket.editing.Edit;
-import org.frisket.editing.MoveLayer;
-import org.frisket.editing.RenameLayer;
-import org.frisket.editing.SetLayers;
 import org.frisket.model.Element;
 import org.frisket.model.Layer;
+import org.frisket.model.Mat;
 import org.frisket.ui.bench.JobOnBench;
 
-/** The control that draws the stack and takes what pointer and keys do to it. */
+/** The control that draws the stack: where each row is seen, and which one the keys act on. */
 public final class StackCanvas extends Canvas {
 
 	private final LocalResourceManager images = new LocalResourceManager(JFaceResources.getResources(), this);
 	private final int lineHeight;
-	private final LayerDrag drag = new LayerDrag(this);
-	private final LayerName name;
+	private final StackActions actions = new StackActions(this);
+	private final StackMouse mouse;
+	private final RowName name;
 	private JobOnBench bench;
 	private StackRows rows;
+	private MatThreads threads;
+	private GroupBrackets brackets;
 	private Row current;
 
 	StackCanvas(Composite parent, IWorkbenchPartSite site) {
 		super(parent, SWT.V_SCROLL | SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND);
-		name = new LayerName(this, site);
+		name = new RowName(this, site);
 		GC gc = new GC(this);
 		lineHeight = gc.getFontMetrics().getHeight();
 		gc.dispose();
-		rows = new StackRows(null, lineHeight);
+		lay();
 		setBackground(getDisplay().getSystemColor(SWT.COLOR_LIST_BACKGROUND));
 		addListener(SWT.Paint, event -> paint(event.gc));
 		addListener(SWT.Resize, event -> {
@@ -51,19 +50,19 @@ public final class StackCanvas extends Canvas {
 		});
 		addListener(SWT.FocusIn, event -> redraw());
 		addListener(SWT.FocusOut, event -> redraw());
-		addListener(SWT.KeyDown, this::key);
-		addListener(SWT.MouseDown, this::mouseDown);
-		addListener(SWT.MouseDoubleClick, this::doubleClick);
-		addListener(SWT.MouseMove, this::hover);
 		getVerticalBar().addListener(SWT.Selection, event -> {
 			name.place();
 			redraw();
 		});
+		mouse = new StackMouse(this);
+		new StackKeys(this);
+		setMenu(new StackMenu(this).menu());
 		StackAccess.install(this);
 	}
 
 	/** Shows the layers of a job; null for none. */
 	void show(JobOnBench newBench) {
+		mouse.cancel();
 		bench = newBench;
 		refresh();
 	}
@@ -75,12 +74,26 @@ public final class StackCanvas extends Canvas {
 	/** Takes up what has changed in the job. */
 	void refresh() {
 		name.close();
-		rows = new StackRows(bench, lineHeight);
+		refreshPicture();
+	}
+
+	/** Takes up what has been found out about the job. */
+	void refreshPicture() {
+		lay();
 		if (!rows.list().contains(current)) {
-			current = rows.list().stream().filter(Row::isLayer).findFirst().orElse(null);
+			current = current != null && current.element() != null && current.element().eContainer() != null
+					&& rows.indexOf(Row.of(current.element())) >= 0 ? Row.of(current.element())
+							: rows.list().stream().filter(Row::isLayer).findFirst().orElse(null);
 		}
 		updateScroll();
+		name.place();
 		redraw();
+	}
+
+	private void lay() {
+		rows = new StackRows(bench, lineHeight);
+		threads = new MatThreads(bench == null ? null : bench.job(), rows);
+		brackets = new GroupBrackets(bench == null ? null : bench.job(), rows);
 	}
 
 	private void updateScroll() {
@@ -94,13 +107,12 @@ public final class StackCanvas extends Canvas {
 
 	/** Where a row is seen, in pixels of the control. */
 	public Rectangle boundsOf(Row row) {
-		int index = rows.list().indexOf(row);
+		int index = rows.indexOf(row);
 		return index < 0 ? new Rectangle(0, 0, 0, 0) : boundsOf(index);
 	}
 
 	private Rectangle boundsOf(int index) {
-		return new Rectangle(0, rows.topOf(index) - getVerticalBar().getSelection(), getClientArea().width,
-				rows.heightOf(index));
+		return new Rectangle(0, rows.topOf(index) - scrolled(), getClientArea().width, rows.heightOf(index));
 	}
 
 	/** Where the row of a layer is seen. */
@@ -110,21 +122,55 @@ public final class StackCanvas extends Canvas {
 
 	/** Where the row of an element is seen. */
 	public Rectangle boundsOf(Element element) {
-		return rows.list().stream().filter(row -> row.element() == element).findFirst().map(this::boundsOf)
-				.orElse(new Rectangle(0, 0, 0, 0));
+		return element.eContainer() == null ? new Rectangle(0, 0, 0, 0) : boundsOf(Row.of(element));
 	}
 
-	Rectangle nameOf(Layer layer) {
-		return StackPainter.nameOf(boundsOf(layer), lineHeight);
+	/** Where the bead of a mat's thread is seen; null if the mat follows nothing that has a row. */
+	public Rectangle beadOf(Mat mat) {
+		return threads.beadOf(mat, getClientArea().width, scrolled());
+	}
+
+	/** The mat whose thread runs through a place of the control; null if none does. */
+	Mat threadAt(int x, int y) {
+		return threads.at(x, y, getClientArea().width, scrolled());
+	}
+
+	Rectangle nameOf(Row row) {
+		return RowLayout.nameOf(boundsOf(row), row, lineHeight);
+	}
+
+	Rectangle sheetOf(Row row) {
+		return RowLayout.sheetOf(boundsOf(row), row, lineHeight);
+	}
+
+	/** Where the sign and the number of an element's findings are seen; of no width if it has none. */
+	public Rectangle findingsOf(Element element) {
+		return findingsOf(Row.of(element));
+	}
+
+	Rectangle findingsOf(Row row) {
+		Rectangle place = nameOf(row);
+		GC gc = new GC(this);
+		int width = new RowMarks(gc, images).findingsWidth(rows.state(row).findings());
+		gc.dispose();
+		return new Rectangle(place.x + place.width - width, place.y, width, place.height);
+	}
+
+	private int scrolled() {
+		return getVerticalBar().getSelection();
 	}
 
 	List<Row> rows() {
 		return rows.list();
 	}
 
-	/** The row at a height in pixels of the control; null below the last. */
+	RowState state(Row row) {
+		return rows.state(row);
+	}
+
+	/** The row at a height in pixels of the control; null where there is none. */
 	Row rowAt(int y) {
-		int inStack = y + getVerticalBar().getSelection();
+		int inStack = y + scrolled();
 		int index = rows.indexAt(inStack);
 		return index < 0 || inStack >= rows.height() ? null : rows.list().get(index);
 	}
@@ -138,125 +184,36 @@ public final class StackCanvas extends Canvas {
 		return current == null ? null : current.layer();
 	}
 
+	/** What the current row and the selected ones can be asked to do. */
+	public StackActions actions() {
+		return actions;
+	}
+
 	private void paint(GC gc) {
 		Rectangle area = getClientArea();
 		gc.setBackground(getBackground());
 		gc.fillRectangle(area);
 		StackPainter painter = new StackPainter(gc, images);
 		Set<Element> selected = bench == null ? Set.of() : new HashSet<>(bench.selection());
-		for (int i = Math.max(0, rows.indexAt(getVerticalBar().getSelection())); i < rows.list().size(); i++) {
+		for (int i = Math.max(0, rows.indexAt(scrolled())); i < rows.list().size(); i++) {
 			Row row = rows.list().get(i);
 			Rectangle place = boundsOf(i);
 			if (place.y > area.height) {
 				break;
 			}
 			if (row.isLayer()) {
-				painter.paintLayer(place, row.layer(), rows.state(row.layer()), row.equals(current), isFocusControl());
+				painter.paintLayer(place, row, rows.state(row), row.equals(current), isFocusControl());
 			} else {
-				painter.paintElement(place, row, rows.findingsOf(row), selected.contains(row.element()),
+				painter.paintElement(place, row, rows.state(row), selected.contains(row.element()),
 						row.equals(current), isFocusControl());
 			}
 		}
-		drag.paint(painter, area.width);
+		brackets.paint(gc, scrolled());
+		threads.paint(gc, area.width, scrolled(), mouse.thread());
+		mouse.paint(painter, area.width);
 	}
 
-	private void mouseDown(Event event) {
-		setFocus();
-		name.commit();
-		Row row = rowAt(event.y);
-		if (row == null || event.button != 1) {
-			return;
-		}
-		Rectangle place = boundsOf(row);
-		if (row.isLayer()) {
-			setCurrent(row);
-			if (StackPainter.eyeOf(place).contains(event.x, event.y)) {
-				toggleVisible();
-			} else if (StackPainter.pinOf(place).contains(event.x, event.y)) {
-				toggleLocked();
-			} else {
-				drag.press(row.layer(), event.y);
-			}
-		} else {
-			select(row, (event.stateMask & SWT.MOD1) != 0);
-		}
-	}
-
-	private void doubleClick(Event event) {
-		Row row = rowAt(event.y);
-		if (row != null && row.isLayer() && event.x >= nameOf(row.layer()).x) {
-			drag.cancel();
-			rename();
-		}
-	}
-
-	private void hover(Event event) {
-		Row row = rowAt(event.y);
-		String tip = null;
-		if (row != null && row.isLayer()) {
-			if (StackPainter.eyeOf(boundsOf(row)).contains(event.x, event.y)) {
-				tip = row.layer().isVisible() ? Messages.StackCanvas_hide : Messages.StackCanvas_show;
-			} else if (StackPainter.pinOf(boundsOf(row)).contains(event.x, event.y)) {
-				tip = row.layer().isLocked() ? Messages.StackCanvas_unlock : Messages.StackCanvas_lock;
-			}
-		}
-		if (!Objects.equals(tip, getToolTipText())) {
-			setToolTipText(tip);
-		}
-	}
-
-	private void select(Row row, boolean toggle) {
-		setCurrent(row);
-		List<Element> selection = new ArrayList<>();
-		if (toggle) {
-			selection.addAll(bench.selection());
-		}
-		if (!toggle || !selection.remove(row.element())) {
-			selection.add(row.element());
-		}
-		bench.select(selection);
-	}
-
-	private void key(Event event) {
-		if ((event.stateMask & SWT.MODIFIER_MASK) != 0 || bench == null || rows.list().isEmpty()) {
-			if (event.keyCode == SWT.TAB) {
-				traverse((event.stateMask & SWT.SHIFT) != 0 ? SWT.TRAVERSE_TAB_PREVIOUS : SWT.TRAVERSE_TAB_NEXT);
-			}
-			return;
-		}
-		int index = rows.list().indexOf(current);
-		switch (event.keyCode) {
-		case SWT.ARROW_UP -> go(index - 1);
-		case SWT.ARROW_DOWN -> go(index + 1);
-		case SWT.HOME -> go(0);
-		case SWT.END -> go(rows.list().size() - 1);
-		case SWT.SPACE -> selectAllOf(currentLayer());
-		case SWT.ESC -> drag.cancel();
-		case SWT.TAB -> traverse(SWT.TRAVERSE_TAB_NEXT);
-		default -> {
-			// left to the commands
-		}
-		}
-	}
-
-	private void go(int index) {
-		if (index >= 0 && index < rows.list().size()) {
-			Row row = rows.list().get(index);
-			if (row.isLayer()) {
-				setCurrent(row);
-			} else {
-				select(row, false);
-			}
-		}
-	}
-
-	private void selectAllOf(Layer layer) {
-		if (layer != null) {
-			bench.select(layer.getElements());
-		}
-	}
-
-	private void setCurrent(Row row) {
+	void setCurrent(Row row) {
 		current = row;
 		reveal(row);
 		redraw();
@@ -286,38 +243,24 @@ public final class StackCanvas extends Canvas {
 		redraw();
 	}
 
-	/** Shows the current layer, or hides it. */
-	public void toggleVisible() {
-		if (currentLayer() != null) {
-			execute(SetLayers.visible(List.of(currentLayer()), !currentLayer().isVisible()));
-		}
+	/** A row was pressed and let go where it was. */
+	void clicked(Row row) {
+		mouse.clicked(row);
 	}
 
-	/** Pins the current layer, or unpins it. */
-	public void toggleLocked() {
-		if (currentLayer() != null) {
-			execute(SetLayers.locked(List.of(currentLayer()), !currentLayer().isLocked()));
-		}
+	/** Gives up whatever the pointer has begun. */
+	void cancel() {
+		mouse.cancel();
 	}
 
-	/** Moves the current layer up by some layers; down if negative. */
-	public void raise(int layers) {
-		if (currentLayer() != null) {
-			execute(new MoveLayer(currentLayer(), bench.job().getLayers().indexOf(currentLayer()) + layers));
-			setCurrent(current);
-		}
+	/** Lets the user type words in the place of a row's name. */
+	void type(Row row, String words, String hint, Consumer<String> taken) {
+		setCurrent(row);
+		name.open(row, words, hint, taken);
 	}
 
-	/** Lets the user type another name for the current layer, in its place. */
-	public void rename() {
-		if (currentLayer() != null) {
-			setCurrent(new Row(currentLayer(), null));
-			name.open(currentLayer());
-		}
-	}
-
-	void renamed(Layer layer, String newName) {
-		execute(new RenameLayer(layer, newName));
+	void commitName() {
+		name.commit();
 	}
 
 	void execute(Edit edit) {

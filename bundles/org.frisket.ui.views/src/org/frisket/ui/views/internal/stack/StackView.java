@@ -50,7 +50,7 @@ public final class StackView extends BenchView {
 
 	@Override
 	public void pictureChanged() {
-		canvas.refresh();
+		canvas.refreshPicture();
 	}
 
 	@Override

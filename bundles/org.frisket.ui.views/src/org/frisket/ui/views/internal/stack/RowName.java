@@ -1,32 +1,40 @@
 package org.frisket.ui.views.internal.stack;
 
+import java.util.function.Consumer;
+
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IWorkbenchPartSite;
-import org.frisket.model.Layer;
 import org.frisket.ui.views.internal.TextKeys;
 
-/** The name of a layer while it is typed, in its place. Enter takes it, Escape leaves the old one. */
-final class LayerName {
+/** Words of a row while they are typed, in their place. Enter takes them, Escape leaves the old ones. */
+final class RowName {
 
 	private final StackCanvas canvas;
 	private final TextKeys keys;
 	private Text text;
-	private Layer layer;
+	private Row row;
+	private Consumer<String> taker;
 
-	LayerName(StackCanvas canvas, IWorkbenchPartSite site) {
+	RowName(StackCanvas canvas, IWorkbenchPartSite site) {
 		this.canvas = canvas;
 		keys = new TextKeys(site);
 	}
 
-	void open(Layer renamed) {
+	/**
+	 * @param words what stands there at first
+	 * @param hint  what is seen while nothing stands there
+	 */
+	void open(Row renamed, String words, String hint, Consumer<String> taken) {
 		close();
-		layer = renamed;
+		row = renamed;
+		taker = taken;
 		text = new Text(canvas, SWT.SINGLE | SWT.BORDER);
-		text.setText(layer.getName() == null ? "" : layer.getName()); //$NON-NLS-1$
+		text.setText(words == null ? "" : words); //$NON-NLS-1$
+		text.setMessage(hint);
 		text.selectAll();
 		place();
 		text.setFocus();
@@ -35,11 +43,14 @@ final class LayerName {
 		text.addListener(SWT.FocusOut, event -> commit());
 	}
 
+	/** Follows the row; gives up if it is not there any more. */
 	void place() {
-		if (text != null) {
-			Rectangle place = canvas.nameOf(layer);
+		if (text != null && canvas.rows().contains(row)) {
+			Rectangle place = canvas.nameOf(row);
 			Point size = text.computeSize(place.width, SWT.DEFAULT);
 			text.setBounds(place.x, place.y + (place.height - size.y) / 2, place.width, size.y);
+		} else {
+			close();
 		}
 	}
 
@@ -55,13 +66,12 @@ final class LayerName {
 		}
 	}
 
-	/** Takes what was typed, if it is a name. */
+	/** Takes what was typed. */
 	void commit() {
 		if (text != null) {
 			String typed = text.getText().strip();
-			Layer renamed = layer;
 			close();
-			canvas.renamed(renamed, typed);
+			taker.accept(typed);
 		}
 	}
 

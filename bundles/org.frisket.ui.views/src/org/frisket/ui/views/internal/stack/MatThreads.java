@@ -1,0 +1,106 @@
+package org.frisket.ui.views.internal.stack;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Rectangle;
+import org.frisket.model.Element;
+import org.frisket.model.Job;
+import org.frisket.model.Jobs;
+import org.frisket.model.Mat;
+
+/** Threads at the right end of the stack, each from a mat to what it follows, with a bead at the mat to pull it by. */
+final class MatThreads {
+
+	private static final int LANES = 3;
+	private static final int LANE_PX = 6;
+	private static final int EDGE_PX = 8;
+	private static final int BEAD_PX = 9;
+	private static final int KNOT_PX = 5;
+	private static final int REACH_PX = 3;
+
+	private record Thread(Mat mat, int lane, int bead, List<Integer> knots) {
+
+		int top() {
+			return Math.min(bead, knots.get(0));
+		}
+
+		int bottom() {
+			return Math.max(bead, knots.get(knots.size() - 1));
+		}
+	}
+
+	private final List<Thread> threads = new ArrayList<>();
+
+	/** @param job null for none */
+	MatThreads(Job job, StackRows rows) {
+		if (job == null) {
+			return;
+		}
+		Lanes lanes = new Lanes(LANES);
+		for (Element element : Jobs.elements(job)) {
+			if (element instanceof Mat mat && !mat.getBehind().isEmpty()) {
+				int bead = rows.middleOf(mat);
+				List<Integer> knots = mat.getBehind().stream().map(rows::middleOf).filter(y -> y >= 0).sorted().toList();
+				if (!knots.isEmpty()) {
+					int lane = lanes.take(0, Math.min(bead, knots.get(0)),
+							Math.max(bead, knots.get(knots.size() - 1)));
+					threads.add(new Thread(mat, lane, bead, knots));
+				}
+			}
+		}
+	}
+
+	private static int xOf(Thread thread, int width) {
+		return width - EDGE_PX - thread.lane * LANE_PX;
+	}
+
+	/** Where the bead of a mat's thread is seen; null if it has none. */
+	Rectangle beadOf(Mat mat, int width, int scrolled) {
+		return threads.stream().filter(thread -> thread.mat == mat).findFirst()
+				.map(thread -> new Rectangle(xOf(thread, width) - BEAD_PX / 2, thread.bead - scrolled - BEAD_PX / 2,
+						BEAD_PX, BEAD_PX))
+				.orElse(null);
+	}
+
+	/** The mat whose thread runs through a place of the control; null if none does. */
+	Mat at(int x, int y, int width, int scrolled) {
+		for (Thread thread : threads) {
+			if (Math.abs(y - (thread.bead - scrolled)) <= BEAD_PX && Math.abs(x - xOf(thread, width)) <= BEAD_PX / 2) {
+				return thread.mat;
+			}
+		}
+		return threads.stream()
+				.filter(thread -> Math.abs(x - xOf(thread, width)) <= REACH_PX
+						&& y >= thread.top() - scrolled - REACH_PX && y <= thread.bottom() - scrolled + REACH_PX)
+				.findFirst().map(Thread::mat).orElse(null);
+	}
+
+	/** @param pulled the mat whose thread is pulled or pointed at; null for none */
+	void paint(GC gc, int width, int scrolled, Mat pulled) {
+		gc.setAntialias(SWT.ON);
+		for (Thread thread : threads) {
+			boolean taut = thread.mat == pulled;
+			gc.setForeground(RowMarks.ink(false));
+			gc.setBackground(gc.getForeground());
+			gc.setAlpha(taut ? RowMarks.OPAQUE : RowMarks.FAINT + 60);
+			gc.setLineWidth(taut ? 2 : 1);
+			int x = xOf(thread, width);
+			gc.drawLine(x, thread.top() - scrolled, x, thread.bottom() - scrolled);
+			int left = width - RowLayout.THREADS_PX + KNOT_PX;
+			for (int y : thread.knots) {
+				gc.drawLine(left, y - scrolled, x, y - scrolled);
+				gc.fillOval(left - KNOT_PX / 2, y - scrolled - KNOT_PX / 2, KNOT_PX, KNOT_PX);
+			}
+			gc.setAlpha(RowMarks.OPAQUE);
+			gc.fillOval(x - BEAD_PX / 2, thread.bead - scrolled - BEAD_PX / 2, BEAD_PX, BEAD_PX);
+			// so that it stands out from the ground of a selected row too
+			gc.setForeground(RowMarks.system(SWT.COLOR_LIST_BACKGROUND));
+			gc.setLineWidth(1);
+			gc.drawOval(x - BEAD_PX / 2 - 1, thread.bead - scrolled - BEAD_PX / 2 - 1, BEAD_PX + 1, BEAD_PX + 1);
+		}
+		gc.setLineWidth(1);
+	}
+}
