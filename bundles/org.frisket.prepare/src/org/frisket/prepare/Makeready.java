@@ -3,16 +3,26 @@ package org.frisket.prepare;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
+import java.util.stream.Collectors;
 
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Tolerance;
+import org.frisket.model.Element;
+import org.frisket.model.Jobs;
 import org.frisket.prepare.checks.Check;
+import org.frisket.prepare.checks.Cure;
+import org.frisket.prepare.checks.Cures;
 import org.frisket.prepare.checks.Limits;
+import org.frisket.prepare.checks.Trial;
 import org.frisket.prepare.extension.Contribution;
 import org.frisket.prepare.extension.ContributionException;
 import org.frisket.prepare.extension.ExtensionPoint;
+import org.frisket.prepare.internal.cures.FontCures;
+import org.frisket.prepare.internal.cures.MatCures;
+import org.frisket.typography.FontLibrary;
 
 /** Runs every contributed check over a prepared job. */
 public final class Makeready {
@@ -22,9 +32,12 @@ public final class Makeready {
 	private Makeready() {
 	}
 
+	/** What helps against the findings of the steps, which no check has found. */
+	private static final List<Cures> OF_STEPS = List.of(new FontCures(), new MatCures());
+
 	/**
-	 * All findings, the gravest first: what the steps noticed, then what the checks find. A check that fails becomes a
-	 * finding itself, and the others go on.
+	 * All findings, the gravest first: what the steps noticed, then what the checks find. Hidden elements are not handed
+	 * out, and so have none. A check that fails becomes a finding itself, and the others go on.
 	 *
 	 * @throws CancellationException if the monitor cancels
 	 */
@@ -35,8 +48,45 @@ public final class Makeready {
 			monitor.worked((double) i / checks.size());
 			findings.addAll(run(checks.get(i), job, limits, tolerance, monitor));
 		}
+		Set<String> hidden = job.elements().map(PreparedElement::element).filter(element -> !Jobs.isShown(element))
+				.map(Element::getId).collect(Collectors.toSet());
+		findings.removeIf(finding -> hidden.contains(finding.element()));
 		findings.sort(Comparator.comparing(Finding::severity));
 		return findings;
+	}
+
+	/**
+	 * What helps against a finding, the best first: what the check that found it offers, tried out. A cure that leaves
+	 * the finding as it is, or makes graver ones, is not among them, nor is one of a check that fails.
+	 *
+	 * @throws CancellationException if the monitor of the trial cancels
+	 */
+	public static List<Cure> cures(Finding finding, Trial trial) {
+		List<Cure> cures = new ArrayList<>();
+		OF_STEPS.forEach(cure -> cures.addAll(cure.cures(finding, trial)));
+		for (Contribution<Check> check : CHECKS.contributions()) {
+			try {
+				cures.addAll(check.create().cures(finding, trial));
+			} catch (CancellationException e) {
+				throw e;
+			} catch (ContributionException | RuntimeException | LinkageError e) {
+				// told as a finding already, or the cure is missed, which shows
+				continue;
+			}
+		}
+		return cures.stream().filter(cure -> trial.heals(cure, finding)).toList();
+	}
+
+	/**
+	 * Where cures of the findings of a job are tried out.
+	 *
+	 * @param preparer the one that prepared the job, for what it remembers
+	 * @param fonts    what can be set instead of a missing font
+	 */
+	public static Trial trial(PreparedJob job, JobPreparer preparer, FontLibrary fonts, Limits limits,
+			Tolerance tolerance, Monitor monitor) {
+		return new Trial(job, preparer, fonts, limits, tolerance, monitor,
+				tried -> findings(tried, limits, tolerance, monitor));
 	}
 
 	private static List<Finding> run(Contribution<Check> contribution, PreparedJob job, Limits limits,

@@ -23,6 +23,13 @@ public record PreparedJob(Job job, List<PreparedLayer> layers) {
 		return elements().filter(prepared -> prepared.element().getId().equals(id)).findFirst();
 	}
 
+	/** This job with nothing on its layers but the element of this id. */
+	public PreparedJob only(String id) {
+		return new PreparedJob(job, layers.stream().map(layer -> new PreparedLayer(layer.layer(),
+				layer.elements().stream().filter(prepared -> id.equals(prepared.element().getId())).toList()))
+				.toList());
+	}
+
 	/** What the steps noticed, in the order of the elements; {@link Makeready} adds what the checks find. */
 	public List<Finding> findings() {
 		return elements().flatMap(element -> element.findings().stream()).toList();

@@ -1,5 +1,6 @@
 package org.frisket.prepare.checks;
 
+import java.util.List;
 import java.util.function.Consumer;
 
 import org.frisket.geometry.Monitor;
@@ -11,7 +12,7 @@ import org.frisket.prepare.PreparedJob;
  * One makeready check, contributed to {@code org.frisket.prepare.checks}. It has a constructor without arguments, holds
  * no state between calls and changes nothing.
  */
-public interface Check {
+public interface Check extends Cures {
 
 	/**
 	 * Looks at a prepared job and reports what it finds, in the order of the elements.
@@ -19,4 +20,10 @@ public interface Check {
 	 * @throws java.util.concurrent.CancellationException if the monitor cancels
 	 */
 	void check(PreparedJob job, Limits limits, Tolerance tolerance, Monitor monitor, Consumer<Finding> findings);
+
+	/** None unless a check says otherwise: what its findings say is then done by hand. */
+	@Override
+	default List<Cure> cures(Finding finding, Trial trial) {
+		return List.of();
+	}
 }

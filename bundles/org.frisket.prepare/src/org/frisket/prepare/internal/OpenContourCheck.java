@@ -1,5 +1,6 @@
 package org.frisket.prepare.internal;
 
+import java.util.List;
 import java.util.function.Consumer;
 
 import org.frisket.geometry.Contour;
@@ -12,10 +13,15 @@ import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.Severity;
 import org.frisket.prepare.checks.Check;
+import org.frisket.prepare.checks.Cure;
 import org.frisket.prepare.checks.Limits;
+import org.frisket.prepare.checks.Trial;
+import org.frisket.prepare.internal.cures.OpenContourCures;
 
 /** A contour that is to be cut but stays open: the part would hang on the sheet. */
 public final class OpenContourCheck implements Check {
+
+	private static final String ID = "contour-open";
 
 	@Override
 	public void check(PreparedJob job, Limits limits, Tolerance tolerance, Monitor monitor,
@@ -26,9 +32,14 @@ public final class OpenContourCheck implements Check {
 	private static void check(PreparedElement element, Tolerance tolerance, Consumer<Finding> findings) {
 		for (Contour line : element.lines()) {
 			double gap = line.start().distance(line.end());
-			findings.accept(Finding.measured("contour-open", Severity.BLOCKING, element.element().getId(), line.end(),
+			findings.accept(Finding.measured(ID, Severity.BLOCKING, element.element().getId(), line.end(),
 					gap, tolerance.mm(), "A contour to be cut is open by %s.".formatted(Length.text(gap, 2)),
 					"Close the contour, or give it another operation."));
 		}
+	}
+
+	@Override
+	public List<Cure> cures(Finding finding, Trial trial) {
+		return ID.equals(finding.id()) ? OpenContourCures.of(finding, trial) : List.of();
 	}
 }

@@ -1,5 +1,6 @@
 package org.frisket.prepare.internal;
 
+import java.util.List;
 import java.util.function.Consumer;
 
 import org.frisket.geometry.Length;
@@ -13,10 +14,15 @@ import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.Severity;
 import org.frisket.prepare.checks.Check;
+import org.frisket.prepare.checks.Cure;
 import org.frisket.prepare.checks.Limits;
+import org.frisket.prepare.checks.Trial;
+import org.frisket.prepare.internal.cures.SizeCures;
 
 /** A piece shorter than can be held while it is cut and picked afterwards. */
 public final class SmallPieceCheck implements Check {
+
+	private static final String ID = "piece-too-small";
 
 	@Override
 	public void check(PreparedJob job, Limits limits, Tolerance tolerance, Monitor monitor,
@@ -31,11 +37,16 @@ public final class SmallPieceCheck implements Check {
 		for (Piece piece : element.region().pieces()) {
 			double length = Measures.smallestBox(piece, tolerance).wide();
 			if (length < limit) {
-				findings.accept(Finding.measured("piece-too-small", Severity.CAUTION, element.element().getId(),
+				findings.accept(Finding.measured(ID, Severity.CAUTION, element.element().getId(),
 						piece.bounds().centre(), length, limit,
 						"A piece is only %s long.".formatted(Length.text(length, 2)),
 						"Set it larger, join it to its neighbour, or leave it out."));
 			}
 		}
+	}
+
+	@Override
+	public List<Cure> cures(Finding finding, Trial trial) {
+		return ID.equals(finding.id()) ? SizeCures.ofSmallPiece(finding, trial) : List.of();
 	}
 }

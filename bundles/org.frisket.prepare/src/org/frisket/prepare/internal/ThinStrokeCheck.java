@@ -1,5 +1,6 @@
 package org.frisket.prepare.internal;
 
+import java.util.List;
 import java.util.function.Consumer;
 
 import org.frisket.geometry.Length;
@@ -13,10 +14,15 @@ import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.Severity;
 import org.frisket.prepare.checks.Check;
+import org.frisket.prepare.checks.Cure;
 import org.frisket.prepare.checks.Limits;
+import org.frisket.prepare.checks.Trial;
+import org.frisket.prepare.internal.cures.SizeCures;
 
 /** A stroke thinner than stock and blade allow, by true local thickness. */
 public final class ThinStrokeCheck implements Check {
+
+	private static final String ID = "stroke-too-thin";
 
 	@Override
 	public void check(PreparedJob job, Limits limits, Tolerance tolerance, Monitor monitor,
@@ -30,10 +36,15 @@ public final class ThinStrokeCheck implements Check {
 	private static void check(PreparedElement element, double limit, Tolerance tolerance, Monitor monitor,
 			Consumer<Finding> findings) {
 		for (ThinPlace thin : LocalThickness.thinnerThan(element.region(), limit, tolerance, monitor)) {
-			findings.accept(Finding.measured("stroke-too-thin", Severity.CAUTION, element.element().getId(),
+			findings.accept(Finding.measured(ID, Severity.CAUTION, element.element().getId(),
 					thin.place(), thin.thickness(), limit,
 					"A stroke is only %s wide.".formatted(Length.text(thin.thickness(), 2)),
 					"Set it larger, choose a heavier typeface, or a thinner stock."));
 		}
+	}
+
+	@Override
+	public List<Cure> cures(Finding finding, Trial trial) {
+		return ID.equals(finding.id()) ? SizeCures.ofThinStroke(finding, trial) : List.of();
 	}
 }

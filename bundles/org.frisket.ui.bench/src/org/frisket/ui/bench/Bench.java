@@ -30,6 +30,12 @@ public final class Bench {
 	/** The command that asks for a format and a place and writes the job there. */
 	public static final String EXPORT_COMMAND_ID = "org.frisket.ui.bench.command.export"; //$NON-NLS-1$
 
+	/** The command that carries out the cure of a finding. */
+	public static final String CURE_COMMAND_ID = "org.frisket.ui.bench.command.cure"; //$NON-NLS-1$
+
+	/** The parameter of that command: the number of the finding, from 1. */
+	public static final String CURE_NUMBER = CURE_COMMAND_ID + ".number"; //$NON-NLS-1$
+
 	/** The command that opens the job file its parameter names. */
 	public static final String OPEN_RECENT_COMMAND_ID = "org.frisket.ui.bench.command.openRecent"; //$NON-NLS-1$
 

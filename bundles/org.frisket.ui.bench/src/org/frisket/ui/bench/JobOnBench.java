@@ -11,6 +11,7 @@ import org.frisket.model.Element;
 import org.frisket.model.Job;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedJob;
+import org.frisket.prepare.checks.Cure;
 
 /**
  * The job that lies on a bench, for the views around it. A bench adapts to it; one whose file could not be read does
@@ -27,6 +28,14 @@ public interface JobOnBench {
 
 		/** There are newer regions or findings. */
 		default void pictureChanged() {
+		}
+
+		/** It is known what helps against the findings; later than the findings themselves. */
+		default void curesMade() {
+		}
+
+		/** The flag of a finding was clicked. */
+		default void findingChosen(Finding finding) {
 		}
 
 		/** Other elements are selected than before. */
@@ -51,6 +60,15 @@ public interface JobOnBench {
 
 	/** Whether regions and findings are those of the job as it is now. */
 	boolean isUpToDate();
+
+	/** Whether it is known what helps against the findings of the job as it is now. */
+	boolean areCuresKnown();
+
+	/** What helps against a finding, the best first; empty where nothing does, and before it is known. */
+	List<Cure> cures(Finding finding);
+
+	/** Carries a cure out, which is one step of undo; nothing happens while it is not known whether it still helps. */
+	void cure(Cure cure);
 
 	/** What is tried on the job while a slider is dragged or a list is gone through. There is one for all the bench. */
 	Draft draft();

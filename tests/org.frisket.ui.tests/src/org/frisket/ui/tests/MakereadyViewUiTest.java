@@ -7,16 +7,25 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.stream.Stream;
 
+import org.eclipse.core.runtime.Adapters;
 import org.eclipse.draw2d.geometry.Point;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.ui.PlatformUI;
 import org.frisket.editing.DeleteElements;
+import org.frisket.editing.SetLayers;
+import org.frisket.model.Jobs;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.Severity;
 import org.frisket.ui.ThemeColour;
+import org.frisket.ui.bench.JobOnBench;
 import org.frisket.ui.bench.internal.figures.FlagFigure;
 import org.frisket.ui.bench.internal.parts.JobPart;
 import org.frisket.ui.views.Views;
@@ -31,6 +40,8 @@ class MakereadyViewUiTest extends OpenBench {
 
 	private final TroubledJob troubled = new TroubledJob();
 	private MakereadyView view;
+	private JobOnBench onBench;
+	private String before;
 
 	@BeforeEach
 	void openTroubledJob() throws Exception {
@@ -38,6 +49,8 @@ class MakereadyViewUiTest extends OpenBench {
 		bench = open(troubled.save(folder.resolve("troubled.frjob")));
 		Screen.waitUntil("the job is checked", bench::isUpToDate);
 		Screen.waitUntil("the findings are listed", () -> !view.findings().isEmpty());
+		onBench = Adapters.adapt(bench, JobOnBench.class);
+		before = text(bench.document().job());
 		Screen.settle();
 	}
 
@@ -64,7 +77,9 @@ class MakereadyViewUiTest extends OpenBench {
 		assertEquals(thin.message(), line(index, 2));
 		assertEquals("0.60 mm", line(index, 3));
 		assertEquals("1.00 mm", line(index, 4));
-		assertEquals(thin.cure(), line(index, 5));
+		Screen.waitUntil("cures are known", onBench::areCuresKnown);
+		Screen.settle();
+		assertEquals((index + 1) + "   " + onBench.cures(thin).get(0).name(), line(index, 5));
 		assertEquals("Outline", line(index, 6));
 		assertEquals(view.findings().size(), view.table().getItemCount());
 		assertEquals("Makeready (" + view.findings().size() + ")", view.getPartName());
@@ -156,5 +171,108 @@ class MakereadyViewUiTest extends OpenBench {
 		page().activate(bench);
 		Screen.waitUntil("the troubled job is shown", () -> !view.findings().isEmpty());
 		assertEquals("", view.note());
+	}
+
+	private int numberOn(String element) {
+		Screen.waitUntil("cures are known", onBench::areCuresKnown);
+		return view.findings().indexOf(findingOn(element)) + 1;
+	}
+
+	private boolean hasFindings(String element) {
+		return bench.isUpToDate() && onBench.findings().stream().anyMatch(finding -> finding.element().equals(element));
+	}
+
+	/** The finding is gone once the job is checked, and one undo leads back to the first bytes. */
+	private void assertCuredInOneStep(String element) throws IOException {
+		assertTrue(bench.commandStack().canUndo());
+		Screen.waitUntil("the finding is gone", () -> bench.isUpToDate() && !hasFindings(element));
+		bench.commandStack().undo();
+		Screen.settle();
+		assertEquals(before, text(bench.document().job()));
+		assertFalse(bench.commandStack().canUndo());
+	}
+
+	@Test
+	void keyOfALineCuresItsFinding() throws IOException {
+		int number = numberOn(troubled.strip.getId());
+		clickLine(0);
+		Screen.key(String.valueOf(number));
+		assertCuredInOneStep(troubled.strip.getId());
+	}
+
+	@Test
+	void chordOnTheBenchCuresTheFindingOfAFlag() throws IOException {
+		int number = numberOn(troubled.speck.getId());
+		page().activate(bench);
+		listen(bench);
+		Screen.key("ctrl+k");
+		Screen.key(String.valueOf(number));
+		assertCuredInOneStep(troubled.speck.getId());
+	}
+
+	@Test
+	void keyOfNoFindingSaysSo() throws IOException {
+		numberOn(troubled.speck.getId());
+		page().activate(bench);
+		listen(bench);
+		Screen.key("ctrl+k");
+		Screen.key("9");
+		assertEquals(before, text(bench.document().job()));
+		assertFalse(bench.commandStack().canUndo());
+	}
+
+	@Test
+	void flagUnderThePointerSaysMeasureLimitKeyAndCure() throws IOException {
+		int number = numberOn(troubled.strip.getId());
+		FlagFigure flag = ((JobPart) bench.viewer().getContents()).flags().get(number - 1);
+		Point foot = bench.zoom().toPixel(findingOn(troubled.strip.getId()).place());
+		assertEquals(String.valueOf(number), flag.text());
+		Screen.moveTo(canvas(), foot.x + 4, foot.y - 22);
+		Screen.keep(Screen.picture(canvas()), "flagHover");
+		String cure = onBench.cures(findingOn(troubled.strip.getId())).get(0).name();
+		assertEquals(number + "  0.60 mm where 1.00 mm is allowed\nCtrl+K " + number + "  " + cure,
+				flag.text().replace("CTRL", "Ctrl").replace("Ctrl+K, ", "Ctrl+K "));
+		Screen.moveTo(canvas(), 5, 5);
+		assertEquals(String.valueOf(number), flag.text());
+	}
+
+	@Test
+	void clickOnAFlagSelectsItsLineAndElementAndMovesNothing() throws IOException {
+		int number = numberOn(troubled.strip.getId());
+		Point foot = bench.zoom().toPixel(findingOn(troubled.strip.getId()).place());
+		Screen.click(canvas(), foot.x + 4, foot.y - 22);
+		assertEquals(number - 1, view.table().getSelectionIndex());
+		assertEquals(List.of(troubled.strip.getId()), selectedIds());
+		assertTrue(((JobPart) bench.viewer().getContents()).flags().get(number - 1).isRaised());
+		assertEquals(before, text(bench.document().job()));
+	}
+
+	@Test
+	void findingsOfAHiddenLayerAreNotListedAndHaveNoFlags() {
+		edits().execute(SetLayers.visible(List.of(Jobs.layerOf(element(troubled.strip))), false));
+		Screen.waitUntil("there are no findings", () -> view.note().startsWith("No findings"));
+		assertEquals(List.of(), ((JobPart) bench.viewer().getContents()).flags());
+		bench.commandStack().undo();
+		Screen.waitUntil("the findings are back", () -> view.findings().size() > 1);
+	}
+
+	@Test
+	void menuOffersEveryCureAndFiltersBySeverity() throws IOException {
+		int number = numberOn(troubled.strip.getId());
+		clickLine(number - 1);
+		Menu menu = view.table().getMenu();
+		menu.notifyListeners(SWT.Show, new Event());
+		List<String> items = Stream.of(menu.getItems()).map(MenuItem::getText).toList();
+		onBench.cures(findingOn(troubled.strip.getId())).forEach(cure -> assertTrue(items.contains(cure.name())));
+		MenuItem cautions = Stream.of(menu.getItems()).filter(item -> item.getText().equals("List: Caution")).findFirst()
+				.orElseThrow();
+		cautions.setSelection(false);
+		cautions.notifyListeners(SWT.Selection, new Event());
+		assertTrue(view.findings().stream().noneMatch(finding -> finding.severity() == Severity.CAUTION));
+		cautions.setSelection(true);
+		cautions.notifyListeners(SWT.Selection, new Event());
+		assertFalse(view.findings().isEmpty());
+		menu.getItem(0).notifyListeners(SWT.Selection, new Event());
+		assertCuredInOneStep(troubled.strip.getId());
 	}
 }

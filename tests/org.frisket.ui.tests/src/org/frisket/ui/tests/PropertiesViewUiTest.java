@@ -5,110 +5,21 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Stream;
 
-import org.eclipse.core.runtime.Adapters;
-import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.widgets.Combo;
-import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Event;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.PlatformUI;
 import org.frisket.editing.ChangeWording;
 import org.frisket.geometry.Bounds;
 import org.frisket.model.Alignment;
 import org.frisket.model.CornerJoin;
-import org.frisket.model.Element;
 import org.frisket.model.Jobs;
 import org.frisket.model.Mat;
 import org.frisket.model.OperationKind;
-import org.frisket.model.Wording;
-import org.frisket.ui.bench.JobOnBench;
-import org.frisket.ui.views.Views;
-import org.frisket.ui.views.internal.properties.PropertiesView;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** The properties of the selection, typed, chosen and ticked. */
-class PropertiesViewUiTest extends OpenBench {
-
-	private final WordingJob made = new WordingJob();
-	private PropertiesView view;
-	private JobOnBench onBench;
-	private String before;
-
-	@BeforeEach
-	void openProperties() throws Exception {
-		view = (PropertiesView) page().showView(Views.PROPERTIES_ID);
-		bench = open(made.save(folder.resolve("wording.frjob")));
-		Screen.waitUntil("the job is checked", bench::isUpToDate);
-		onBench = Adapters.adapt(bench, JobOnBench.class);
-		before = text(bench.document().job());
-		page().activate(view);
-		Screen.settle();
-	}
-
-	private void select(Element... originals) {
-		onBench.select(Stream.of(originals).map(this::element).toList());
-		Screen.settle();
-	}
-
-	private Wording first() {
-		return (Wording) element(made.first);
-	}
-
-	private Wording second() {
-		return (Wording) element(made.second);
-	}
-
-	private Text entry(String name) {
-		return (Text) view.field(name);
-	}
-
-	private void type(String name, String text) {
-		entry(name).setFocus();
-		Screen.settle();
-		Screen.key("ctrl+a");
-		Screen.type(text);
-	}
-
-	private void enter(String name, String text) {
-		type(name, text);
-		Screen.key("Return");
-	}
-
-	private void choose(String name, String item) {
-		Combo combo = (Combo) view.field(name);
-		int index = Arrays.asList(combo.getItems()).indexOf(item);
-		assertTrue(index >= 0, item + " in " + List.of(combo.getItems()));
-		combo.select(index);
-		combo.notifyListeners(SWT.Selection, new Event());
-		Screen.settle();
-	}
-
-	private void tick(String name) {
-		Button button = (Button) view.field(name);
-		button.setFocus();
-		Screen.settle();
-		Screen.key("space");
-	}
-
-	/** One undo leads back to the first state, to the byte. */
-	private void assertOneStep() throws IOException {
-		bench.commandStack().undo();
-		Screen.settle();
-		assertEquals(before, text(bench.document().job()));
-		assertFalse(bench.commandStack().canUndo());
-	}
-
-	private Bounds bounds(Element original) {
-		return onBench.bounds(List.of(element(original)));
-	}
+class PropertiesViewUiTest extends OpenProperties {
 
 	@Test
 	void placeIsTypedWithItsUnit() throws IOException {
@@ -166,12 +77,6 @@ class PropertiesViewUiTest extends OpenBench {
 		assertFalse(entry("Width").getText().contains("ells"));
 		assertFalse(labels(entry("Width").getParent()).anyMatch(label -> label.contains("ells")));
 		assertFalse(bench.commandStack().canUndo());
-	}
-
-	private static Stream<String> labels(Composite parent) {
-		return Stream.of(parent.getChildren()).filter(Control::getVisible)
-				.flatMap(child -> child instanceof Composite composite ? labels(composite)
-						: child instanceof Label label ? Stream.of(label.getText()) : Stream.empty());
 	}
 
 	@Test
@@ -245,23 +150,11 @@ class PropertiesViewUiTest extends OpenBench {
 	}
 
 	@Test
-	void fontIsChosenFromThoseAtHand() throws IOException {
-		select(made.first);
-		Combo fonts = (Combo) view.field("Font");
-		Screen.waitUntil("the fonts are listed", () -> fonts.indexOf("DejaVu Sans") >= 0);
-		assertEquals("Liberation Sans", fonts.getText());
-		choose("Font", "DejaVu Sans");
-		Screen.waitUntil("the font is set", () -> "DejaVu Sans".equals(first().getFont().getName()));
-		assertEquals(64, first().getFont().getDigest().length());
-		assertOneStep();
-	}
-
-	@Test
 	void severalElementsShowWhatTheyShareAndAreSetTogether() throws IOException {
 		select(made.first, made.second);
 		Screen.keep(Screen.picture(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell()), "several");
 		assertEquals("", entry("Capital height").getText());
-		assertEquals("several", entry("Capital height").getMessage());
+		assertEquals("mixed", entry("Capital height").getMessage());
 		assertEquals("0 mm", entry("Tracking").getText());
 		enter("Capital height", "18mm");
 		assertEquals(18, first().getHeight());
@@ -290,13 +183,6 @@ class PropertiesViewUiTest extends OpenBench {
 		assertEquals(List.of(), Jobs.matsOf(first()));
 		assertEquals(1, bench.document().job().getLayers().size());
 		assertOneStep();
-	}
-
-	private void press(String name) {
-		Button button = (Button) view.field(name);
-		button.setFocus();
-		Screen.settle();
-		Screen.key("space");
 	}
 
 	@Test

@@ -3,6 +3,7 @@ package org.frisket.ui.bench.internal.editor;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.gef.DefaultEditDomain;
@@ -28,6 +29,8 @@ import org.eclipse.ui.statushandlers.StatusManager;
 import org.frisket.editing.EditExecutor;
 import org.frisket.geometry.Point;
 import org.frisket.model.Job;
+import org.frisket.prepare.Finding;
+import org.frisket.prepare.checks.Cure;
 import org.frisket.ui.LengthUnit;
 import org.frisket.ui.bench.Bench;
 import org.frisket.ui.bench.JobInput;
@@ -210,6 +213,11 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 		canvas.fitOnce();
 		updateStatus();
 		onBench.pictureChanged();
+	}
+
+	@Override
+	public void curesMade(Map<Finding, List<Cure>> cures) {
+		onBench.curesMade(cures);
 	}
 
 	@Override

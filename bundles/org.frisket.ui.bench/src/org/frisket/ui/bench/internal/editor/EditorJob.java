@@ -2,11 +2,13 @@ package org.frisket.ui.bench.internal.editor;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
 
 import org.eclipse.jface.viewers.StructuredSelection;
+import org.eclipse.osgi.util.NLS;
 import org.frisket.editing.Draft;
 import org.frisket.editing.EditExecutor;
 import org.frisket.geometry.Bounds;
@@ -16,6 +18,7 @@ import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedJob;
+import org.frisket.prepare.checks.Cure;
 import org.frisket.ui.bench.JobOnBench;
 import org.frisket.ui.bench.internal.parts.ElementPart;
 import org.frisket.ui.bench.internal.parts.JobPart;
@@ -28,6 +31,8 @@ final class EditorJob implements JobOnBench {
 	private final List<Listener> listeners = new CopyOnWriteArrayList<>();
 	private final Draft draft;
 	private List<Finding> findings = List.of();
+	private Map<Finding, List<Cure>> cures = Map.of();
+	private boolean curesKnown;
 
 	EditorJob(BenchEditor editor) {
 		this.editor = editor;
@@ -42,6 +47,7 @@ final class EditorJob implements JobOnBench {
 	}
 
 	void jobChanged() {
+		curesKnown = false;
 		listeners.forEach(Listener::jobChanged);
 	}
 
@@ -51,10 +57,53 @@ final class EditorJob implements JobOnBench {
 		if (editor.isUpToDate()) {
 			findings = editor.document().picture().findings();
 			if (editor.viewer().getContents() instanceof JobPart part) {
-				part.plantFlags(findings);
+				part.plantFlags(findings, this::flagClicked);
 			}
 		}
 		listeners.forEach(Listener::pictureChanged);
+	}
+
+	void curesMade(Map<Finding, List<Cure>> made) {
+		cures = made;
+		curesKnown = true;
+		if (editor.viewer().getContents() instanceof JobPart part) {
+			part.sayCures(this::said);
+		}
+		listeners.forEach(Listener::curesMade);
+	}
+
+	private String said(Finding finding) {
+		List<Cure> known = cures(finding);
+		int number = findings.indexOf(finding) + 1;
+		return known.isEmpty() ? finding.cure() : CureKey.of(number).map(key -> NLS.bind(Messages.EditorJob_cure, key,
+				known.get(0).name())).orElse(known.get(0).name());
+	}
+
+	private void flagClicked(Finding finding) {
+		reveal(finding);
+		listeners.forEach(listener -> listener.findingChosen(finding));
+	}
+
+	@Override
+	public boolean areCuresKnown() {
+		return curesKnown;
+	}
+
+	@Override
+	public List<Cure> cures(Finding finding) {
+		return cures.getOrDefault(finding, List.of());
+	}
+
+	@Override
+	public void cure(Cure cure) {
+		if (isUpToDate() && curesKnown) {
+			cure.edit(job()).ifPresent(edits()::execute);
+		}
+	}
+
+	@Override
+	public Draft draft() {
+		return draft;
 	}
 
 	@Override

@@ -24,6 +24,7 @@ final class Messages extends NLS {
 	public static String EditorFile_discardRecovered;
 	public static String EditorFile_keepRecovered;
 	public static String EditorFile_recovered;
+	public static String EditorJob_cure;
 	public static String JobSaver_again;
 	public static String JobSaver_cancel;
 	public static String JobSaver_changedOutside;

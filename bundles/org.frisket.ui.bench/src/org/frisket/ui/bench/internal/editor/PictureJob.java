@@ -1,6 +1,7 @@
 package org.frisket.ui.bench.internal.editor;
 
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicReference;
 
@@ -12,8 +13,10 @@ import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Display;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Tolerance;
+import org.frisket.prepare.Finding;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
+import org.frisket.prepare.checks.Cure;
 import org.frisket.prepare.checks.Limits;
 import org.frisket.ui.bench.internal.picture.JobPicture;
 import org.frisket.ui.bench.internal.picture.PictureMaker;
@@ -32,6 +35,9 @@ final class PictureJob extends Job {
 
 		/** Where a caret stands in the wording that is typed, in its own frame; told before its picture. */
 		void caretsMade(List<Point> places);
+
+		/** What helps against the findings of the picture made last. */
+		void curesMade(Map<Finding, List<Cure>> cures);
 
 		/** Something went wrong that is a bug; it has been logged. */
 		void pictureFailed(String message);
@@ -85,6 +91,9 @@ final class PictureJob extends Job {
 			tell(snapshot, () -> client.pictureMade(stage.picture(), false));
 			JobPicture checked = stage.checked(Limits.CARD, monitor::isCanceled);
 			tell(snapshot, () -> client.pictureMade(checked, true));
+			Map<Finding, List<Cure>> cures = maker().cures(checked, Limits.CARD, Tolerance.DEFAULT,
+					monitor::isCanceled);
+			tell(snapshot, () -> client.curesMade(cures));
 			return Status.OK_STATUS;
 		} catch (CancellationException e) {
 			return Status.CANCEL_STATUS;

@@ -12,7 +12,10 @@ import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.canvas.PixelSpace;
 import org.frisket.ui.bench.internal.canvas.Units;
 
-/** A small flag planted on a place, as large in pixels at every zoom. A raised one says more than its number. */
+/**
+ * A small flag planted on a place, as large in pixels at every zoom. A raised one says its measure beside its number, and
+ * one under the pointer its cure too.
+ */
 public final class FlagFigure extends Figure {
 
 	private static final int POLE_PX = 16;
@@ -25,7 +28,9 @@ public final class FlagFigure extends Figure {
 	private final ThemeColour colour;
 	private final String number;
 	private final String measure;
+	private String cure = ""; //$NON-NLS-1$
 	private boolean raised;
+	private boolean hovered;
 
 	/**
 	 * @param foot    where it is planted, in mm
@@ -48,6 +53,27 @@ public final class FlagFigure extends Figure {
 		}
 	}
 
+	/** What it says of the cure under the pointer; empty for nothing. */
+	public void setCure(String text) {
+		if (!cure.equals(text)) {
+			cure = text;
+			place();
+		}
+	}
+
+	/** Whether the pointer is on it. */
+	public void setHovered(boolean hover) {
+		if (hovered != hover) {
+			hovered = hover;
+			place();
+		}
+	}
+
+	/** Whether its cloth is at a place in pixels of the bench. */
+	public boolean isAt(int x, int y) {
+		return getFont() != null && cloth().translate(zoom.toPixel(foot)).contains(x, y);
+	}
+
 	public boolean isRaised() {
 		return raised;
 	}
@@ -57,8 +83,10 @@ public final class FlagFigure extends Figure {
 		return false;
 	}
 
-	private String text() {
-		return raised && !measure.isEmpty() ? number + "  " + measure : number; //$NON-NLS-1$
+	/** What is written on it now. */
+	public String text() {
+		String first = (raised || hovered) && !measure.isEmpty() ? number + "  " + measure : number; //$NON-NLS-1$
+		return hovered && !cure.isEmpty() ? first + "\n" + cure : first; //$NON-NLS-1$
 	}
 
 	/** The cloth, in pixels from the foot. */

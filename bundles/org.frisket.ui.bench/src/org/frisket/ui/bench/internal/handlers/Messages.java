@@ -7,6 +7,9 @@ final class Messages extends NLS {
 	public static String AddMatHandler_layer;
 	public static String MakeOutlineHandler_noWording;
 	public static String MakeOutlineHandler_notYet;
+	public static String CureHandler_byHand;
+	public static String CureHandler_none;
+	public static String CureHandler_soon;
 	public static String OpenJobHandler_allFiles;
 	public static String OpenJobHandler_jobFiles;
 	public static String OpenJobHandler_title;

@@ -3,6 +3,7 @@ package org.frisket.ui.bench.internal.parts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Function;
 
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.osgi.util.NLS;
@@ -22,7 +23,9 @@ final class FindingFlags {
 	private final CanvasZoom zoom;
 	private final List<FlagFigure> flags = new ArrayList<>();
 	private List<Finding> findings = List.of();
+	private Function<Finding, String> cures = Finding::cure;
 	private Finding raised;
+	private int hovered = -1;
 
 	FindingFlags(IFigure layer, CanvasZoom zoom) {
 		this.layer = layer;
@@ -42,6 +45,7 @@ final class FindingFlags {
 			layer.add(flag);
 			flags.add(flag);
 		}
+		say(cures);
 		raise(raised);
 	}
 
@@ -59,6 +63,52 @@ final class FindingFlags {
 		}
 	}
 
+	/** What is said of the cure of each. */
+	void say(Function<Finding, String> newCures) {
+		cures = newCures;
+		for (int i = 0; i < flags.size(); i++) {
+			flags.get(i).setCure(cures.apply(findings.get(i)));
+		}
+	}
+
+	/** The finding whose flag is at a place in pixels of the bench, the foremost if there are several; or null. */
+	Finding at(int x, int y) {
+		int index = indexAt(x, y);
+		return index < 0 ? null : findings.get(index);
+	}
+
+	private int indexAt(int x, int y) {
+		int found = -1;
+		for (int i = 0; i < flags.size(); i++) {
+			if (flags.get(i).isAt(x, y) && (found < 0 || isBefore(i, found))) {
+				found = i;
+			}
+		}
+		return found;
+	}
+
+	private boolean isBefore(int i, int other) {
+		List<?> order = layer.getChildren();
+		return order.indexOf(flags.get(i)) > order.indexOf(flags.get(other));
+	}
+
+	/** Has the flag at a place say its measure and its cure, and no other. */
+	void hover(int x, int y) {
+		int index = indexAt(x, y);
+		if (index == hovered) {
+			return;
+		}
+		if (hovered >= 0 && hovered < flags.size()) {
+			flags.get(hovered).setHovered(false);
+		}
+		hovered = index;
+		if (index >= 0) {
+			flags.get(index).setHovered(true);
+			layer.remove(flags.get(index));
+			layer.add(flags.get(index));
+		}
+	}
+
 	List<FlagFigure> figures() {
 		return List.copyOf(flags);
 	}
@@ -66,6 +116,7 @@ final class FindingFlags {
 	void remove() {
 		flags.forEach(layer::remove);
 		flags.clear();
+		hovered = -1;
 		findings = List.of();
 	}
 

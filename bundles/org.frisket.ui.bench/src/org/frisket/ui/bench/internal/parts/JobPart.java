@@ -2,6 +2,8 @@ package org.frisket.ui.bench.internal.parts;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Function;
 
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.emf.common.notify.Adapter;
@@ -53,6 +55,7 @@ public final class JobPart extends AbstractGraphicalEditPart {
 	private final List<Layer> followed = new ArrayList<>();
 	private final List<Element> watched = new ArrayList<>();
 	private FindingFlags flags;
+	private FlagPointer flagPointer;
 
 	public JobPart(BenchDocument document) {
 		this.document = document;
@@ -78,11 +81,19 @@ public final class JobPart extends AbstractGraphicalEditPart {
 	}
 
 	/** Plants a flag on the place of each finding, in place of those that were there. */
-	public void plantFlags(List<Finding> findings) {
+	public void plantFlags(List<Finding> findings, Consumer<Finding> clicked) {
 		if (flags == null) {
 			flags = new FindingFlags(getLayer(LayerConstants.SCALED_FEEDBACK_LAYER), zoom());
+			flagPointer = new FlagPointer(getViewer().getControl(), flags, clicked);
 		}
 		flags.plant(findings);
+	}
+
+	/** What each flag says of its cure under the pointer. */
+	public void sayCures(Function<Finding, String> cures) {
+		if (flags != null) {
+			flags.say(cures);
+		}
 	}
 
 	/** Has the flag of this finding say its measure; null for none. */
@@ -152,7 +163,9 @@ public final class JobPart extends AbstractGraphicalEditPart {
 	@Override
 	public void deactivate() {
 		if (flags != null) {
+			flagPointer.dispose();
 			flags.remove();
+			flags = null;
 		}
 		unfollow();
 		document.removePictureListener(pictureListener);

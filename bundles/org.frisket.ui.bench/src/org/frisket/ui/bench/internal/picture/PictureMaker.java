@@ -17,11 +17,15 @@ import org.frisket.model.Matrix;
 import org.frisket.model.Operation;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Wording;
+import org.frisket.prepare.Finding;
+import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.Makeready;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
+import org.frisket.prepare.checks.Cure;
 import org.frisket.prepare.checks.Limits;
+import org.frisket.prepare.checks.Trial;
 
 /** Works a job through and makes its picture. Takes its time: not for the UI thread. */
 public final class PictureMaker {
@@ -29,6 +33,7 @@ public final class PictureMaker {
 	/** A tenth of what a person sees at true size. */
 	private static final double FLATNESS = 0.01;
 	private static final double HATCH_SPACING = 1.5;
+	private static final int MOST_CURED = 60;
 
 	private final JobPreparer preparer;
 
@@ -58,6 +63,22 @@ public final class PictureMaker {
 	public List<Point> carets(Job job, String id, Tolerance tolerance, Monitor monitor) {
 		return Jobs.element(job, id).filter(Wording.class::isInstance).map(Wording.class::cast)
 				.map(wording -> preparer.carets(wording, tolerance, monitor)).orElse(List.of());
+	}
+
+	/**
+	 * What helps against the first findings of a picture: whoever has more of them looks at the list again when these
+	 * are cured.
+	 *
+	 * @throws java.util.concurrent.CancellationException if the monitor cancels
+	 */
+	public Map<Finding, List<Cure>> cures(JobPicture picture, Limits limits, Tolerance tolerance, Monitor monitor) {
+		Trial trial = Makeready.trial(picture.prepared(), preparer, FontLibraries.installed(), limits, tolerance, monitor);
+		Map<Finding, List<Cure>> cures = new HashMap<>();
+		for (Finding finding : picture.findings().stream().limit(MOST_CURED).toList()) {
+			monitor.check();
+			cures.put(finding, Makeready.cures(finding, trial));
+		}
+		return cures;
 	}
 
 	private static ElementPicture picture(PreparedElement prepared) {

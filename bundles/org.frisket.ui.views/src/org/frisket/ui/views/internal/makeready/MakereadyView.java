@@ -15,8 +15,10 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.ui.contexts.IContextService;
 import org.frisket.model.Jobs;
 import org.frisket.prepare.Finding;
+import org.frisket.prepare.checks.Cure;
 import org.frisket.ui.Icon;
 import org.frisket.ui.LengthText;
 import org.frisket.ui.bench.JobOnBench;
@@ -26,10 +28,12 @@ import org.frisket.ui.views.internal.SeverityText;
 
 /**
  * The findings of the job in front, the gravest first, numbered as their flags on the bench are. Going to a line shows
- * its place; Enter or a double click goes there.
+ * its place; Enter or a double click goes there. The number of a line is the key of its cure.
  */
 public final class MakereadyView extends BenchView {
 
+	private static final String CONTEXT_ID = "org.frisket.ui.views.makeready.context"; //$NON-NLS-1$
+	private static final int LAST_KEY = 9;
 	private static final int NUMBER_PX = 44;
 	private static final int SEVERITY_PX = 96;
 	private static final int LENGTH_PX = 84;
@@ -39,7 +43,11 @@ public final class MakereadyView extends BenchView {
 
 	private Table table;
 	private LocalResourceManager images;
+	/** All of them; a number is a place among these. */
+	private List<Finding> all = List.of();
+	/** Those that are listed. */
 	private List<Finding> findings = List.of();
+	private final MakereadyMenu menu = new MakereadyMenu(this);
 
 	@Override
 	protected Control createContent(Composite parent) {
@@ -59,6 +67,8 @@ public final class MakereadyView extends BenchView {
 		table.addListener(SWT.SetData, event -> fill((TableItem) event.item, event.index));
 		table.addListener(SWT.Selection, event -> reveal());
 		table.addListener(SWT.DefaultSelection, event -> goThere());
+		table.setMenu(menu.create(table));
+		getSite().getService(IContextService.class).activateContext(CONTEXT_ID);
 		return frame;
 	}
 
@@ -70,14 +80,34 @@ public final class MakereadyView extends BenchView {
 
 	private void fill(TableItem item, int index) {
 		Finding finding = findings.get(index);
-		item.setText(new String[] { String.valueOf(index + 1), SeverityText.of(finding.severity()), finding.message(),
+		item.setText(new String[] { String.valueOf(all.indexOf(finding) + 1), SeverityText.of(finding.severity()), finding.message(),
 				finding.measured().isPresent() ? LengthText.of(finding.measured().getAsDouble()) : "", //$NON-NLS-1$
 				finding.limit().isPresent() ? LengthText.of(finding.limit().getAsDouble()) : "", //$NON-NLS-1$
-				finding.cure(), bench() == null ? "" : ElementText.of(bench().job(), finding.element()) }); //$NON-NLS-1$
+				cure(finding), bench() == null ? "" : ElementText.of(bench().job(), finding.element()) }); //$NON-NLS-1$
 		item.setImage(1, images.create(SeverityText.icon(finding.severity()).descriptor()));
 	}
 
-	private Finding selected() {
+	/** The key with what it does, or what is to be done by hand. */
+	private String cure(Finding finding) {
+		if (bench() == null || !bench().areCuresKnown()) {
+			return finding.cure();
+		}
+		List<Cure> cures = bench().cures(finding);
+		int number = all.indexOf(finding) + 1;
+		if (cures.isEmpty()) {
+			return NLS.bind(Messages.MakereadyView_byHand, finding.cure());
+		}
+		return number > LAST_KEY ? cures.get(0).name()
+				: NLS.bind(Messages.MakereadyView_key, number, cures.get(0).name());
+	}
+
+	/** The bench whose findings these are; null if there is none. */
+	JobOnBench job() {
+		return bench();
+	}
+
+	/** The finding of the line that is gone to; null if none is. */
+	Finding selected() {
 		int index = table.getSelectionIndex();
 		return index < 0 || index >= findings.size() ? null : findings.get(index);
 	}
@@ -89,7 +119,7 @@ public final class MakereadyView extends BenchView {
 		}
 	}
 
-	private void goThere() {
+	void goThere() {
 		reveal();
 		if (getSite().getPage().getActiveEditor() != null) {
 			getSite().getPage().activate(getSite().getPage().getActiveEditor());
@@ -98,6 +128,7 @@ public final class MakereadyView extends BenchView {
 
 	@Override
 	protected void benchChanged() {
+		all = List.of();
 		findings = List.of();
 		pictureChanged();
 	}
@@ -120,13 +151,34 @@ public final class MakereadyView extends BenchView {
 			showNote(Messages.MakereadyView_emptyJob);
 		} else if (bench.isUpToDate()) {
 			show(bench.findings());
-			if (findings.isEmpty()) {
+			if (all.isEmpty()) {
 				showNote(Messages.MakereadyView_noFindings);
 			} else {
 				showContent();
 			}
-		} else if (findings.isEmpty()) {
+		} else if (all.isEmpty()) {
 			showNote(Messages.MakereadyView_checking);
+		}
+	}
+
+	@Override
+	public void curesMade() {
+		table.clearAll();
+	}
+
+	@Override
+	public void findingChosen(Finding finding) {
+		int index = findings.indexOf(finding);
+		if (index >= 0) {
+			table.setSelection(index);
+			table.showSelection();
+		}
+	}
+
+	/** Lists the findings again, after others are wanted. */
+	void refilter() {
+		if (bench() != null && bench().isUpToDate()) {
+			pictureChanged();
 		}
 	}
 
@@ -136,7 +188,8 @@ public final class MakereadyView extends BenchView {
 
 	private void show(List<Finding> newFindings) {
 		Finding before = selected();
-		findings = newFindings;
+		all = newFindings;
+		findings = newFindings.stream().filter(finding -> menu.shows(finding.severity())).toList();
 		table.setItemCount(findings.size());
 		table.clearAll();
 		int index = before == null ? -1 : findings.indexOf(before);
@@ -145,9 +198,9 @@ public final class MakereadyView extends BenchView {
 		} else {
 			table.deselectAll();
 		}
-		setPartName(findings.isEmpty() ? Messages.MakereadyView_title
-				: NLS.bind(Messages.MakereadyView_titleCount, findings.size()));
-		Icon icon = findings.isEmpty() ? Icon.MAKEREADY : SeverityText.icon(findings.get(0).severity());
+		setPartName(all.isEmpty() ? Messages.MakereadyView_title
+				: NLS.bind(Messages.MakereadyView_titleCount, all.size()));
+		Icon icon = all.isEmpty() ? Icon.MAKEREADY : SeverityText.icon(all.get(0).severity());
 		setTitleImage(images.create(icon.descriptor()));
 	}
 

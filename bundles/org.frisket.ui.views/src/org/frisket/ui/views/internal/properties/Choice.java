@@ -30,8 +30,8 @@ final class Choice<T> implements Field {
 			int index = combo.getSelectionIndex();
 			if (index >= 0 && index < this.values.size()) {
 				sink.accept(this.values.get(index));
-				refresh();
 			}
+			refresh();
 		});
 	}
 
@@ -49,11 +49,14 @@ final class Choice<T> implements Field {
 	public void refresh() {
 		T value = source.get();
 		int index = value == null ? -1 : values.indexOf(value);
-		if (index >= 0) {
-			combo.select(index);
-		} else {
-			combo.deselectAll();
+		boolean mixed = index < 0 && !values.isEmpty();
+		if (mixed && combo.getItemCount() == values.size()) {
+			// as the last item, for a choice shows nothing that is not in its list
+			combo.add(Messages.Field_several);
+		} else if (!mixed && combo.getItemCount() > values.size()) {
+			combo.remove(values.size());
 		}
+		combo.select(mixed ? values.size() : index);
 	}
 
 	@Override

@@ -20,6 +20,7 @@ final class Entry implements Field {
 	private final Text text;
 	private final Mark mark;
 	private String shown = ""; //$NON-NLS-1$
+	private String hint = ""; //$NON-NLS-1$
 
 	/**
 	 * @param source the value as text; null where several elements differ
@@ -41,6 +42,12 @@ final class Entry implements Field {
 		if ((style & SWT.MULTI) == 0) {
 			text.addListener(SWT.FocusIn, event -> text.selectAll());
 		}
+	}
+
+	/** What an empty field says, where nothing is a value too. */
+	Entry withHint(String text) {
+		hint = text;
+		return this;
 	}
 
 	private void traverse(Event event) {
@@ -75,7 +82,7 @@ final class Entry implements Field {
 
 	private void show(String value) {
 		shown = Objects.requireNonNullElse(value, ""); //$NON-NLS-1$
-		text.setMessage(value == null ? Messages.Field_several : ""); //$NON-NLS-1$
+		text.setMessage(value == null ? Messages.Field_several : hint);
 		if (!text.getText().equals(shown)) {
 			text.setText(shown);
 		}

@@ -2,7 +2,6 @@ package org.frisket.ui.views.internal.properties;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.TreeSet;
 import java.util.function.Consumer;
 
 import org.eclipse.core.runtime.ICoreRunnable;
@@ -10,14 +9,13 @@ import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
-import org.frisket.geometry.Monitor;
 import org.frisket.model.FontRef;
 import org.frisket.model.Jobs;
 import org.frisket.prepare.FontLibraries;
+import org.frisket.typography.FontEntry;
 import org.frisket.typography.FontFace;
-import org.frisket.typography.FontSource;
-import org.frisket.typography.UnknownFontException;
 import org.frisket.typography.UnreadableFontException;
+import org.frisket.ui.views.internal.fonts.FontFamily;
 
 /** The fonts at hand by their families; they are read in the background. */
 final class FontFamilies {
@@ -26,27 +24,22 @@ final class FontFamilies {
 	}
 
 	/** Lists the families by name; the client is told on the UI thread unless the control is gone by then. */
-	static void load(Control control, Consumer<List<String>> client) {
-		inBackground(Messages.FontFamilies_list, control.getDisplay(), () -> {
-			TreeSet<String> families = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
-			for (FontSource source : FontLibraries.installed().sources()) {
-				source.fonts(Monitor.NONE).forEach(font -> families.add(font.family()));
-			}
-			return List.copyOf(families);
-		}, control, client);
+	static void load(Control control, Consumer<List<FontFamily>> client) {
+		inBackground(Messages.FontFamilies_list, control.getDisplay(), () -> FontFamily.of(FontLibraries.installed()),
+				control, client);
 	}
 
-	/** Opens the plain font of a family, so that the job can say by its content which one it was made with. */
-	static void open(Control control, String family, Consumer<FontRef> client) {
+	/** Opens a font, so that the job can say by its content which one it was made with. */
+	static void open(Control control, FontEntry font, Consumer<FontRef> client) {
 		inBackground(Messages.FontFamilies_open, control.getDisplay(), () -> {
 			try {
-				FontFace face = FontLibraries.installed().find(family);
+				FontFace face = font.open();
 				return Jobs.font(face.family(), face.style(), face.digest(),
 						face.source().map(Path::toAbsolutePath).map(Path::toString).orElse(null));
-			} catch (UnknownFontException | UnreadableFontException e) {
+			} catch (UnreadableFontException e) {
 				ILog.of(FontFamilies.class).warn(e.getMessage(), e);
 				// makeready says what is wrong with it, and where
-				return Jobs.font(family, null, null, null);
+				return Jobs.font(font.family(), font.style(), null, null);
 			}
 		}, control, client);
 	}

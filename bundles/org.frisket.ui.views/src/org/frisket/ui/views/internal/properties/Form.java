@@ -37,9 +37,7 @@ abstract class Form {
 
 	/** A row with its label; the field goes into what is returned, a grid of one column. */
 	Composite row(String name) {
-		Label label = new Label(body, SWT.NONE);
-		label.setText(name);
-		label.setLayoutData(new GridData(SWT.LEFT, SWT.CENTER, false, false));
+		label(body, name);
 		return cell(name, 1);
 	}
 
@@ -49,7 +47,20 @@ abstract class Form {
 	}
 
 	private Composite cell(String name, int span) {
-		Composite cell = new Composite(body, SWT.NONE);
+		return cell(body, name, span);
+	}
+
+	/** A label for what stands beside it. */
+	static Label label(Composite parent, String text) {
+		Label label = new Label(parent, SWT.NONE);
+		label.setText(text);
+		label.setLayoutData(new GridData(SWT.LEFT, SWT.CENTER, false, false));
+		return label;
+	}
+
+	/** Where a field of this name goes, across so many columns of a grid. */
+	static Composite cell(Composite parent, String name, int span) {
+		Composite cell = new Composite(parent, SWT.NONE);
 		cell.setData(NAME, name);
 		GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(cell);
 		GridDataFactory.fillDefaults().grab(true, false).span(span, 1).applyTo(cell);

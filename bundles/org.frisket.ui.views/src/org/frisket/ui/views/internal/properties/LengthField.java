@@ -3,8 +3,6 @@ package org.frisket.ui.views.internal.properties;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Length;
@@ -32,9 +30,6 @@ public record LengthField(double least, double most) {
 	/** Amounts, which may be nothing. */
 	public static final LengthField AMOUNT = new LengthField(0, FAR);
 
-	private static final Pattern NUMBER = Pattern.compile("\\d+(?:[.,]\\d*)?|[.,]\\d+"); //$NON-NLS-1$
-	private static final Pattern UNIT = Pattern.compile("[\\p{L}\"\u2033]+"); //$NON-NLS-1$
-
 	/**
 	 * The length in mm.
 	 *
@@ -42,7 +37,7 @@ public record LengthField(double least, double most) {
 	 * @throws IllegalArgumentException with the reason in the user's language
 	 */
 	public double parse(String text, double current) {
-		double mm = new Reader(text).read(current);
+		double mm = new SumReader(text, LengthField::length, Messages.LengthField_form).read(current);
 		if (!(mm >= least)) {
 			throw new IllegalArgumentException(NLS.bind(Messages.LengthField_tooSmall, text(least)));
 		}
@@ -59,6 +54,22 @@ public record LengthField(double least, double most) {
 		return NLS.bind(Messages.LengthField_text, number(value), unit.symbol());
 	}
 
+	private static double length(String number, String unit) {
+		if (unit.isEmpty()) {
+			return LengthUnit.shown().toMillimetres(Double.parseDouble(number));
+		}
+		String name = unit.replace('\u2033', '"').toLowerCase(Locale.ROOT);
+		if (!name.matches("mm|cm|in|pt|\"")) { //$NON-NLS-1$
+			throw new IllegalArgumentException(NLS.bind(Messages.LengthField_unit, unit));
+		}
+		try {
+			return Length.parse(number + name);
+		} catch (IllegalArgumentException e) {
+			// the form is right, so that it can only be longer than any sheet
+			throw new IllegalArgumentException(NLS.bind(Messages.LengthField_tooLarge, text(FAR)), e);
+		}
+	}
+
 	private static double rounded(double value, int decimals) {
 		double scale = Math.pow(10, decimals);
 		return Math.rint(value * scale) / scale;
@@ -69,132 +80,5 @@ public record LengthField(double least, double most) {
 		DecimalFormat format = new DecimalFormat("0.####", DecimalFormatSymbols.getInstance()); //$NON-NLS-1$
 		// a value that rounds to nothing has no sign
 		return format.format(Math.abs(value) < 0.00005 ? 0 : value);
-	}
-
-	/** Reads one text from left to right. */
-	private static final class Reader {
-
-		private final String text;
-		private int at;
-
-		Reader(String text) {
-			this.text = text;
-		}
-
-		double read(double current) {
-			double value;
-			skip();
-			if (taken('+')) {
-				value = current + product(sign());
-			} else if (peek('*') || peek('\u00d7') || peek('/')) {
-				value = scaled(current);
-			} else {
-				value = product(sign());
-			}
-			value = sum(value);
-			if (at < text.length()) {
-				throw wrong();
-			}
-			return value;
-		}
-
-		private double sum(double first) {
-			double value = first;
-			while (true) {
-				if (taken('+')) {
-					value += product(sign());
-				} else if (minus()) {
-					value -= product(sign());
-				} else {
-					return value;
-				}
-			}
-		}
-
-		private double sign() {
-			return minus() ? -1 : 1;
-		}
-
-		private double product(double sign) {
-			return scaled(sign * length());
-		}
-
-		private double scaled(double first) {
-			double value = first;
-			while (true) {
-				if (taken('*') || taken('\u00d7')) {
-					value *= number();
-				} else if (taken('/')) {
-					double divisor = number();
-					if (divisor == 0) {
-						throw new IllegalArgumentException(Messages.LengthField_divisor);
-					}
-					value /= divisor;
-				} else {
-					return value;
-				}
-			}
-		}
-
-		private double length() {
-			String number = digits();
-			Matcher unit = UNIT.matcher(text).region(at, text.length());
-			if (!unit.lookingAt()) {
-				return LengthUnit.shown().toMillimetres(Double.parseDouble(number));
-			}
-			at = unit.end();
-			skip();
-			String name = unit.group().replace('\u2033', '"').toLowerCase(Locale.ROOT);
-			if (!name.matches("mm|cm|in|pt|\"")) { //$NON-NLS-1$
-				throw new IllegalArgumentException(NLS.bind(Messages.LengthField_unit, unit.group()));
-			}
-			try {
-				return Length.parse(number + name);
-			} catch (IllegalArgumentException e) {
-				// the form is right, so that it can only be longer than any sheet
-				throw new IllegalArgumentException(NLS.bind(Messages.LengthField_tooLarge, text(FAR)), e);
-			}
-		}
-
-		private double number() {
-			return Double.parseDouble(digits());
-		}
-
-		private String digits() {
-			Matcher number = NUMBER.matcher(text).region(at, text.length());
-			if (!number.lookingAt()) {
-				throw wrong();
-			}
-			at = number.end();
-			skip();
-			return number.group().replace(',', '.');
-		}
-
-		private boolean minus() {
-			return taken('-') || taken('\u2212');
-		}
-
-		private boolean taken(char sign) {
-			if (!peek(sign)) {
-				return false;
-			}
-			at++;
-			skip();
-			return true;
-		}
-
-		private boolean peek(char sign) {
-			return at < text.length() && text.charAt(at) == sign;
-		}
-
-		private void skip() {
-			while (at < text.length() && Character.isWhitespace(text.charAt(at))) {
-				at++;
-			}
-		}
-
-		private IllegalArgumentException wrong() {
-			return new IllegalArgumentException(NLS.bind(Messages.LengthField_form, text.strip()));
-		}
 	}
 }

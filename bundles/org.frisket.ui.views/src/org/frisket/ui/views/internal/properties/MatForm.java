@@ -2,6 +2,7 @@ package org.frisket.ui.views.internal.properties;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -22,18 +23,24 @@ final class MatForm extends Form {
 
 	private static final double FIRST_STEP = 3;
 	private static final int SPACE_PX = 4;
+	private static final int COLUMNS = 4;
+	private static final double NEAREST = -10;
+	private static final double FURTHEST = 30;
+	private static final double STEP = 0.1;
+	private static final double LONGEST_MITRE = 100;
 
 	private final Subject subject;
 	private final Composite list;
 	private final Button add;
 	private final List<Field> fields = new ArrayList<>();
+	private final List<MatHeading> headings = new ArrayList<>();
 	private List<Mat> listed = List.of();
 
 	MatForm(Composite parent, Subject subject) {
 		super(parent, Messages.MatForm_title);
 		this.subject = subject;
 		list = new Composite(body(), SWT.NONE);
-		GridLayoutFactory.fillDefaults().numColumns(3).spacing(SPACE_PX, SPACE_PX).applyTo(list);
+		GridLayoutFactory.fillDefaults().numColumns(COLUMNS).spacing(SPACE_PX, SPACE_PX).applyTo(list);
 		GridDataFactory.fillDefaults().grab(true, false).span(2, 1).applyTo(list);
 		add = new Button(body(), SWT.PUSH);
 		add.setData(NAME, Messages.MatForm_title);
@@ -53,8 +60,8 @@ final class MatForm extends Form {
 	}
 
 	private void addMat() {
-		List<Element> elements = subject.elements();
-		subject.execute(new AddMatBehind(elements, List.of(nextDistance()),
+		List<Element> leaders = subject.leaders();
+		subject.execute(new AddMatBehind(leaders, List.of(nextDistance()),
 				distance -> NLS.bind(Messages.MatForm_layer, LengthField.text(distance))));
 	}
 
@@ -65,6 +72,7 @@ final class MatForm extends Form {
 			rebuild(mats);
 		} else {
 			fields.forEach(Field::refresh);
+			headings.forEach(heading -> heading.show(subject.elements()));
 		}
 		showNext();
 	}
@@ -86,6 +94,7 @@ final class MatForm extends Form {
 	private void rebuild(List<Mat> mats) {
 		listed = mats;
 		fields.clear();
+		headings.clear();
 		for (var child : list.getChildren()) {
 			child.dispose();
 		}
@@ -93,31 +102,55 @@ final class MatForm extends Form {
 			addRow(mat);
 		}
 		fields.forEach(Field::reset);
+		headings.forEach(heading -> heading.show(subject.elements()));
 		Form.layout(list);
 	}
 
 	private void addRow(Mat mat) {
 		List<Mat> one = List.of(mat);
-		fields.add(new Entry(cell(Messages.MatForm_distance, 2), SWT.SINGLE,
-				() -> LengthField.text(mat.getDistance()), typed -> subject
-						.execute(ChangeMat.distance(one, LengthField.ANY.parse(typed, mat.getDistance())))));
+		headings.add(new MatHeading(list, mat, COLUMNS - 1));
 		Button remove = new Button(list, SWT.PUSH);
 		remove.setText(Messages.MatForm_remove);
 		remove.setData(NAME, Messages.MatForm_remove);
 		remove.setToolTipText(Messages.MatForm_removeTip);
 		remove.addListener(SWT.Selection, event -> subject.execute(new RemoveMat(mat)));
-		fields.add(new Choice<>(cell(Messages.MatForm_corners, 1), List.of(CornerJoin.values()), MatForm::name,
+		label(list, Messages.MatForm_distance);
+		Composite distance = cell(list, Messages.MatForm_distance, COLUMNS - 1);
+		fields.add(new Entry(distance, SWT.SINGLE, () -> LengthField.text(mat.getDistance()),
+				typed -> subject.execute(ChangeMat.distance(one, LengthField.ANY.parse(typed, mat.getDistance())))));
+		fields.add(new Slide(distance, subject, NEAREST, FURTHEST, STEP, mat::getDistance,
+				value -> ChangeMat.distance(one, value)));
+		fields.add(new Choice<>(cell(list, Messages.MatForm_corners, 2), List.of(CornerJoin.values()), MatForm::name,
 				mat::getCorners, corners -> subject.execute(ChangeMat.corners(one, corners))));
-		fields.add(new Choice<>(cell(Messages.MatForm_holes, 2), List.of(HoleRule.values()), MatForm::name,
+		fields.add(new Choice<>(cell(list, Messages.MatForm_holes, 2), List.of(HoleRule.values()), MatForm::name,
 				mat::getHoles, holes -> subject.execute(ChangeMat.holes(one, holes))));
+		label(list, Messages.MatForm_smoothing);
+		fields.add(new Entry(cell(list, Messages.MatForm_smoothing, 1), SWT.SINGLE,
+				() -> LengthField.text(mat.getSmoothing()), typed -> subject.execute(
+						ChangeMat.smoothing(one, LengthField.AMOUNT.parse(typed, mat.getSmoothing())))));
+		label(list, Messages.MatForm_mitreLimit).setToolTipText(Messages.MatForm_mitreLimitTip);
+		Entry mitre = new Entry(cell(list, Messages.MatForm_mitreLimit, 1), SWT.SINGLE,
+				() -> LengthField.number(mat.getMitreLimit()), typed -> subject.execute(
+						ChangeMat.mitreLimit(one, NumberField.parse(typed, 1, LONGEST_MITRE))));
+		mitre.control().setToolTipText(Messages.MatForm_mitreLimitTip);
+		fields.add(mitre);
+		fields.add(enabling(mitre, () -> mat.getCorners() == CornerJoin.MITRE));
 	}
 
-	private Composite cell(String name, int span) {
-		Composite cell = new Composite(list, SWT.NONE);
-		cell.setData(NAME, name);
-		GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(cell);
-		GridDataFactory.fillDefaults().grab(true, false).span(span, 1).applyTo(cell);
-		return cell;
+	/** Only sharp corners have a mitre. */
+	private static Field enabling(Entry entry, BooleanSupplier when) {
+		return new Field() {
+
+			@Override
+			public void refresh() {
+				entry.control().setEnabled(when.getAsBoolean());
+			}
+
+			@Override
+			public void reset() {
+				refresh();
+			}
+		};
 	}
 
 	private static String name(CornerJoin corners) {

@@ -1,40 +1,127 @@
 package org.frisket.ui.views.internal.properties;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.function.Function;
+import java.util.function.Supplier;
 
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.frisket.editing.ChangeOperation;
+import org.eclipse.swt.widgets.Label;
+import org.frisket.editing.ChangeOperationAt;
+import org.frisket.editing.Edit;
 import org.frisket.model.Element;
+import org.frisket.model.Operation;
 import org.frisket.model.OperationKind;
 import org.frisket.ui.views.internal.OperationText;
 
-/** What is done along the outlines of the selection, and how often. */
+/** What is done along the outlines of the selection, one operation after the other, with what and how often. */
 final class OperationForm extends Form {
 
-	private static final int MOST_PASSES = 20;
+	private static final int COLUMNS = 4;
+	private static final int SPACE_PX = 4;
 
 	private final Subject subject;
+	private final Composite list;
+	private final List<Field> fields = new ArrayList<>();
+	/** How many of the elements have an operation at each place. */
+	private List<Long> listed = List.of();
 
 	OperationForm(Composite parent, Subject subject) {
 		super(parent, Messages.OperationForm_title);
 		this.subject = subject;
-		add(new Choice<>(row(Messages.OperationForm_kind), List.of(OperationKind.values()), OperationText::of,
-				() -> Subject.common(subject.elements(), OperationForm::kind),
-				kind -> subject.execute(ChangeOperation.kind(subject.elements(), kind))));
-		add(new Entry(this, Messages.OperationForm_passes, SWT.SINGLE, this::passes, typed -> subject.execute(
-				ChangeOperation.passes(subject.elements(), NumberField.parseWhole(typed, 1, MOST_PASSES)))));
+		list = new Composite(body(), SWT.NONE);
+		GridLayoutFactory.fillDefaults().numColumns(COLUMNS).spacing(SPACE_PX, SPACE_PX).applyTo(list);
+		GridDataFactory.fillDefaults().grab(true, false).span(2, 1).applyTo(list);
+		Button add = button(body(), Messages.OperationForm_add, Messages.OperationForm_addTip,
+				() -> ChangeOperationAt.add(subject.elements(), nextKind()));
+		GridDataFactory.fillDefaults().span(2, 1).align(SWT.LEFT, SWT.CENTER).applyTo(add);
 	}
 
-	/** Null where there is not exactly one. */
-	private static OperationKind kind(Element element) {
-		return element.getOperations().size() == 1 ? element.getOperations().get(0).getKind() : null;
+	/** What is cut already is mostly to be creased or drawn too; what has nothing yet is mostly to be cut. */
+	private OperationKind nextKind() {
+		return listed.isEmpty() ? OperationKind.CUT : OperationKind.DRAW;
 	}
 
-	private String passes() {
-		Integer passes = Subject.common(
-				subject.elements().stream().flatMap(element -> element.getOperations().stream()).toList(),
-				operation -> operation.getPasses());
+	private List<Long> places() {
+		List<Long> places = new ArrayList<>();
+		for (int place = 0; places.isEmpty() || places.get(places.size() - 1) > 0; place++) {
+			int each = place;
+			places.add(subject.elements().stream().filter(element -> element.getOperations().size() > each).count());
+		}
+		return places.subList(0, places.size() - 1);
+	}
+
+	@Override
+	void refresh() {
+		if (places().equals(listed)) {
+			fields.forEach(Field::refresh);
+		} else {
+			reset();
+		}
+	}
+
+	@Override
+	void reset() {
+		listed = List.copyOf(places());
+		fields.clear();
+		for (var child : list.getChildren()) {
+			child.dispose();
+		}
+		for (int place = 0; place < listed.size(); place++) {
+			addRow(place);
+		}
+		fields.forEach(Field::reset);
+		Form.layout(list);
+	}
+
+	private void addRow(int place) {
+		Composite kind = cell(list, Messages.OperationForm_kind, 2);
+		fields.add(new Choice<>(kind, List.of(OperationKind.values()), OperationText::of,
+				() -> common(place, Operation::getKind),
+				chosen -> subject.execute(ChangeOperationAt.kind(subject.elements(), place, chosen))));
+		Button earlier = button(list, Messages.OperationForm_earlier, Messages.OperationForm_earlierTip,
+				() -> ChangeOperationAt.earlier(subject.elements(), place));
+		earlier.setEnabled(place > 0);
+		button(list, Messages.OperationForm_remove, Messages.OperationForm_removeTip,
+				() -> ChangeOperationAt.remove(subject.elements(), place));
+		label(list, Messages.OperationForm_tool);
+		fields.add(new Entry(cell(list, Messages.OperationForm_tool, 1), SWT.SINGLE,
+				() -> common(place, operation -> Objects.requireNonNullElse(operation.getTool(), "")), //$NON-NLS-1$
+				typed -> subject.execute(ChangeOperationAt.tool(subject.elements(), place, typed)))
+				.withHint(Messages.OperationForm_toolOpen));
+		label(list, Messages.OperationForm_passes);
+		fields.add(new Entry(cell(list, Messages.OperationForm_passes, 1), SWT.SINGLE, () -> passes(place),
+				typed -> subject.execute(ChangeOperationAt.passes(subject.elements(), place,
+						NumberField.parseWhole(typed, 1, ChangeOperationAt.MOST_PASSES)))));
+		if (listed.get(place) < subject.elements().size()) {
+			Label some = label(list, NLS.bind(Messages.OperationForm_some, listed.get(place), subject.elements().size()));
+			GridDataFactory.fillDefaults().span(COLUMNS, 1).applyTo(some);
+		}
+	}
+
+	/** Of the elements that have the operation; null if they differ. */
+	private <V> V common(int place, Function<Operation, V> value) {
+		return Subject.common(subject.elements().stream().map(Element::getOperations)
+				.filter(operations -> operations.size() > place).map(operations -> operations.get(place)).toList(), value);
+	}
+
+	private String passes(int place) {
+		Integer passes = common(place, Operation::getPasses);
 		return passes == null ? null : String.valueOf(passes);
+	}
+
+	private Button button(Composite parent, String name, String tip, Supplier<Edit> edit) {
+		Button button = new Button(parent, SWT.PUSH);
+		button.setText(name);
+		button.setData(NAME, name);
+		button.setToolTipText(tip);
+		button.addListener(SWT.Selection, event -> subject.execute(edit.get()));
+		return button;
 	}
 }

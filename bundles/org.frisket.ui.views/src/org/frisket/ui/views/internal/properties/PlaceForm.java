@@ -1,19 +1,28 @@
 package org.frisket.ui.views.internal.properties;
 
+import java.util.List;
 import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
+import org.frisket.editing.Edit;
 import org.frisket.editing.MoveElements;
 import org.frisket.editing.TransformElements;
 import org.frisket.geometry.Bounds;
+import org.frisket.geometry.Point;
+import org.frisket.model.Element;
+import org.frisket.model.Matrix;
 
 /** Where the selection lies and how large it is. */
 final class PlaceForm extends Form {
 
+	private static final double HALF = 180;
+
 	private final Subject subject;
 	private boolean proportional = true;
+	/** About which the selection is turned while the slider is dragged, which changes its box. */
+	private Point pivot = Point.ORIGIN;
 
 	PlaceForm(Composite parent, Subject subject) {
 		super(parent, Messages.PlaceForm_title);
@@ -24,6 +33,60 @@ final class PlaceForm extends Form {
 		add(new Entry(this, Messages.PlaceForm_height, SWT.SINGLE, length(Bounds::height), this::setHeight));
 		add(new Tick(wide(Messages.PlaceForm_proportional), Messages.PlaceForm_proportional, () -> proportional,
 				value -> proportional = value));
+		Composite turn = row(Messages.PlaceForm_turn);
+		add(new Entry(turn, SWT.SINGLE, this::turnText, this::setTurn));
+		add(new Slide(turn, subject, -HALF, HALF, 1, this::turn, this::turned));
+	}
+
+	/** Degrees clockwise; null where elements differ. */
+	private Double turn() {
+		return Subject.common(subject.elements(), PlaceForm::turn);
+	}
+
+	private static double turn(Element element) {
+		Matrix matrix = element.getTransform();
+		double degrees = matrix == null ? 0 : Math.toDegrees(Math.atan2(matrix.b(), matrix.a()));
+		return Math.rint(degrees * 1e6) / 1e6;
+	}
+
+	private String turnText() {
+		Double turn = turn();
+		return turn == null ? null : AngleField.text(turn);
+	}
+
+	/** What is turned alike is turned together; else each element to the same angle, about its own middle. */
+	private void setTurn(String typed) {
+		if (turn() != null) {
+			double wanted = AngleField.parse(typed, turn());
+			pivot = known().centre();
+			subject.execute(turned(wanted));
+		} else {
+			subject.execute(subject.elements(), element -> {
+				Point middle = subject.bench().bounds(List.of(element)).centre();
+				double more = AngleField.parse(typed, turn(element)) - turn(element);
+				return TransformElements.rotate(List.of(element), Math.toRadians(more), middle.x(), middle.y());
+			});
+		}
+	}
+
+	private Edit turned(double degrees) {
+		Double now = turn();
+		return TransformElements.rotate(subject.elements(), Math.toRadians(degrees - (now == null ? 0 : now)), pivot.x(),
+				pivot.y());
+	}
+
+	@Override
+	void refresh() {
+		if (subject.bench() != null && !subject.draft().isShown() && !subject.bounds().isEmpty()) {
+			pivot = subject.bounds().centre();
+		}
+		super.refresh();
+	}
+
+	@Override
+	void reset() {
+		super.reset();
+		refresh();
 	}
 
 	private Supplier<String> length(ToDoubleFunction<Bounds> measure) {

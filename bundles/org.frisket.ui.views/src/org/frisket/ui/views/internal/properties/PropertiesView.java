@@ -13,6 +13,7 @@ import org.eclipse.swt.widgets.Label;
 import org.frisket.ui.views.internal.BenchView;
 import org.frisket.ui.views.internal.ElementText;
 import org.frisket.ui.views.internal.TextKeys;
+import org.frisket.ui.views.internal.fonts.FontPopup;
 
 /** The properties of what is selected on the bench in front, grouped by meaning; each field is one step of undo. */
 public final class PropertiesView extends BenchView {
@@ -38,7 +39,7 @@ public final class PropertiesView extends BenchView {
 		heading = new Label(body, SWT.NONE);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(heading);
 		wording = new WordingForm(body, subject);
-		forms = List.of(wording, new PlaceForm(body, subject), new MatForm(body, subject),
+		forms = List.of(wording, new PlaceForm(body, subject), new ElementForm(body, subject), new MatForm(body, subject),
 				new OperationForm(body, subject));
 		scroll.addListener(SWT.Resize, event -> Form.layout(body));
 		new TextKeys(getSite()).activate();
@@ -110,6 +111,11 @@ public final class PropertiesView extends BenchView {
 			throw new IllegalArgumentException(name);
 		}
 		return found;
+	}
+
+	/** The list of fonts while it is open; null otherwise. */
+	public FontPopup fontPopup() {
+		return wording.font().popup();
 	}
 
 	private static Control find(Composite parent, String name) {

@@ -3,11 +3,13 @@ package org.frisket.ui.views.internal.properties;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 
+import org.frisket.editing.Draft;
 import org.frisket.editing.Edit;
 import org.frisket.editing.EditGroup;
 import org.frisket.geometry.Bounds;
@@ -40,15 +42,41 @@ final class Subject {
 		return elements.stream().filter(Wording.class::isInstance).map(Wording.class::cast).toList();
 	}
 
-	/** The selected mats and those that follow something selected, the narrowest first. */
+	/** What the mats of the selection follow in the end: the selected elements, for a mat those that it follows. */
+	List<Element> leaders() {
+		Set<Element> leaders = new LinkedHashSet<>();
+		Set<Element> seen = new HashSet<>();
+		elements.forEach(element -> addLeaders(element, leaders, seen));
+		return leaders.isEmpty() ? elements : List.copyOf(leaders);
+	}
+
+	private static void addLeaders(Element element, Set<Element> leaders, Set<Element> seen) {
+		if (!seen.add(element)) {
+			return;
+		}
+		if (element instanceof Mat mat && !mat.getBehind().isEmpty()) {
+			mat.getBehind().forEach(next -> addLeaders(next, leaders, seen));
+		} else {
+			leaders.add(element);
+		}
+	}
+
+	/** The selected mats and all that follow the {@link #leaders()}, through others too; the narrowest first. */
 	List<Mat> mats() {
 		if (elements.isEmpty()) {
 			return List.of();
 		}
-		Set<Element> selected = new HashSet<>(elements);
-		return Jobs.elements(bench.job()).stream().filter(Mat.class::isInstance).map(Mat.class::cast)
-				.filter(mat -> selected.contains(mat) || mat.getBehind().stream().anyMatch(selected::contains))
-				.sorted(Comparator.comparingDouble(Mat::getDistance)).toList();
+		Set<Element> reached = new HashSet<>(elements);
+		reached.addAll(leaders());
+		List<Mat> all = Jobs.elements(bench.job()).stream().filter(Mat.class::isInstance).map(Mat.class::cast).toList();
+		boolean grew = true;
+		while (grew) {
+			grew = false;
+			for (Mat mat : all) {
+				grew |= mat.getBehind().stream().anyMatch(reached::contains) && reached.add(mat);
+			}
+		}
+		return all.stream().filter(reached::contains).sorted(Comparator.comparingDouble(Mat::getDistance)).toList();
 	}
 
 	/** Around all that is selected, in mm, as it is shown now. */
@@ -60,14 +88,23 @@ final class Subject {
 		bench.edits().execute(edit);
 	}
 
+	/** What is tried on the job until it is accepted. */
+	Draft draft() {
+		return bench.draft();
+	}
+
 	/** The same change of several things as one step. */
 	<T> void execute(List<T> things, Function<T, Edit> change) {
-		List<Edit> edits = things.stream().map(change).toList();
-		if (edits.size() == 1) {
-			execute(edits.get(0));
-		} else if (!edits.isEmpty()) {
-			execute(new EditGroup(edits.get(0).name(), edits));
+		if (!things.isEmpty()) {
+			execute(together(things, change));
 		}
+	}
+
+	/** The same change of several things as one edit. */
+	static <T> Edit together(List<T> things, Function<T, Edit> change) {
+		List<Edit> edits = things.stream().map(change).toList();
+		return edits.size() == 1 ? edits.get(0)
+				: new EditGroup(edits.isEmpty() ? "" : edits.get(0).name(), edits); //$NON-NLS-1$
 	}
 
 	/** The value that all have in common; null if they differ, have none, or there are none. */

@@ -1,6 +1,5 @@
 package org.frisket.ui.views.internal.properties;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -11,7 +10,6 @@ import org.eclipse.swt.widgets.Composite;
 import org.frisket.editing.ChangeWording;
 import org.frisket.editing.Edit;
 import org.frisket.model.Alignment;
-import org.frisket.model.FontRef;
 import org.frisket.model.Wording;
 
 /** What the selected wordings say and how they are set. */
@@ -24,7 +22,7 @@ final class WordingForm extends Form {
 	private static final int LONGEST_TEXT = 10_000;
 
 	private final Subject subject;
-	private final Choice<String> font;
+	private final FontChoice font;
 
 	WordingForm(Composite parent, Subject subject) {
 		super(parent, Messages.WordingForm_title);
@@ -33,14 +31,19 @@ final class WordingForm extends Form {
 				() -> Subject.common(subject.wordings(), Wording::getText), this::setText));
 		((GridData) text.control().getLayoutData()).heightHint = TEXT_LINES * text.control().getLineHeight();
 		text.control().setToolTipText(Messages.WordingForm_textTip);
-		font = add(new Choice<>(row(Messages.WordingForm_font), List.of(), Function.identity(), this::family,
-				this::setFamily));
+		font = add(new FontChoice(this, subject));
 		add(new Entry(this, Messages.WordingForm_height, SWT.SINGLE, length(Wording::getHeight),
 				typed -> each(w -> ChangeWording.height(w, LengthField.SIZE.parse(typed, w.getHeight())))));
-		add(new Entry(this, Messages.WordingForm_lineSpacing, SWT.SINGLE, this::lineSpacing,
+		Composite spacing = row(Messages.WordingForm_lineSpacing);
+		add(new Entry(spacing, SWT.SINGLE, this::lineSpacing,
 				typed -> each(w -> ChangeWording.lineSpacing(w, NumberField.parse(typed, LEAST_SPACING, MOST_SPACING)))));
-		add(new Entry(this, Messages.WordingForm_tracking, SWT.SINGLE, length(Wording::getTracking),
+		add(new Slide(spacing, subject, 0.5, 4, 0.05, common(Wording::getLineSpacing),
+				factor -> together(w -> ChangeWording.lineSpacing(w, factor))));
+		Composite tracking = row(Messages.WordingForm_tracking);
+		add(new Entry(tracking, SWT.SINGLE, length(Wording::getTracking),
 				typed -> each(w -> ChangeWording.tracking(w, LengthField.ANY.parse(typed, w.getTracking())))));
+		add(new Slide(tracking, subject, -5, 15, 0.1, common(Wording::getTracking),
+				mm -> together(w -> ChangeWording.tracking(w, mm))));
 		add(new Choice<>(row(Messages.WordingForm_alignment), List.of(Alignment.values()), WordingForm::name,
 				() -> Subject.common(subject.wordings(), Wording::getAlignment),
 				alignment -> each(w -> ChangeWording.alignment(w, alignment))));
@@ -52,11 +55,18 @@ final class WordingForm extends Form {
 				on -> each(w -> on ? ChangeWording.join(w, w.getTouch()) : ChangeWording.part(w))));
 		add(new Entry(this, Messages.WordingForm_touch, SWT.SINGLE, length(Wording::getTouch),
 				typed -> each(w -> ChangeWording.join(w, LengthField.AMOUNT.parse(typed, w.getTouch())))));
-		FontFamilies.load(parent, this::setFamilies);
 	}
 
 	private void each(Function<Wording, Edit> change) {
 		subject.execute(subject.wordings(), change);
+	}
+
+	private Edit together(Function<Wording, Edit> change) {
+		return Subject.together(subject.wordings(), change);
+	}
+
+	private Supplier<Double> common(Function<Wording, Double> value) {
+		return () -> Subject.common(subject.wordings(), value);
 	}
 
 	private Supplier<String> length(Function<Wording, Double> value) {
@@ -83,34 +93,9 @@ final class WordingForm extends Form {
 		each(w -> ChangeWording.text(w, text));
 	}
 
-	private String family() {
-		FontRef common = Subject.common(subject.wordings(), Wording::getFont);
-		return common != null ? common.getName()
-				: Subject.common(subject.wordings(), w -> w.getFont() == null ? null : w.getFont().getName());
-	}
-
-	private void setFamily(String family) {
-		List<Wording> wordings = subject.wordings();
-		FontFamilies.open(font.control(), family, reference -> {
-			subject.execute(wordings, w -> ChangeWording.font(w, reference));
-			font.refresh();
-		});
-	}
-
-	private void setFamilies(List<String> families) {
-		font.setValues(families);
-	}
-
-	@Override
-	void reset() {
-		String family = family();
-		// the job may name a font that is not at hand
-		if (family != null && !font.values().contains(family)) {
-			List<String> more = new ArrayList<>(font.values());
-			more.add(0, family);
-			font.setValues(more);
-		}
-		super.reset();
+	/** The choice of the font. */
+	FontChoice font() {
+		return font;
 	}
 
 	private static String name(Alignment alignment) {

@@ -1,0 +1,102 @@
+package org.frisket.editing;
+
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
+
+import org.eclipse.emf.common.util.EList;
+import org.eclipse.emf.ecore.EObject;
+import org.frisket.model.Element;
+import org.frisket.model.Jobs;
+import org.frisket.model.Operation;
+import org.frisket.model.OperationKind;
+
+/**
+ * Changes one of the operations of elements by its place in their order, or the order itself. Elements that have no
+ * operation at that place stay as they are.
+ */
+public final class ChangeOperationAt extends RecordingEdit {
+
+	/** More would wear the stock through. */
+	public static final int MOST_PASSES = 20;
+
+	private final Set<Element> elements;
+	private final Predicate<Element> differs;
+	private final Consumer<Element> change;
+
+	private ChangeOperationAt(String name, List<? extends Element> elements, Predicate<Element> differs,
+			Consumer<Element> change) {
+		super(name);
+		this.elements = new LinkedHashSet<>(elements);
+		this.differs = differs;
+		this.change = change;
+	}
+
+	private static ChangeOperationAt at(String name, List<? extends Element> elements, int place,
+			Predicate<Operation> differs, Consumer<Operation> change) {
+		return new ChangeOperationAt(name, elements,
+				element -> has(element, place) && differs.test(element.getOperations().get(place)),
+				element -> change.accept(element.getOperations().get(place)));
+	}
+
+	private static boolean has(Element element, int place) {
+		return place >= 0 && place < element.getOperations().size();
+	}
+
+	/** What is done; tool and passes stay. */
+	public static ChangeOperationAt kind(List<? extends Element> elements, int place, OperationKind kind) {
+		return at("Change operation", elements, place, operation -> kind != null && operation.getKind() != kind,
+				operation -> operation.setKind(kind));
+	}
+
+	/** The tool it is done with; null or blank leaves it to the settings of the stock. */
+	public static ChangeOperationAt tool(List<? extends Element> elements, int place, String tool) {
+		String id = tool == null || tool.isBlank() ? null : tool.strip();
+		return at("Change tool", elements, place, operation -> !Objects.equals(operation.getTool(), id),
+				operation -> operation.setTool(id));
+	}
+
+	/** How often it is done, from 1 to {@value #MOST_PASSES}. */
+	public static ChangeOperationAt passes(List<? extends Element> elements, int place, int passes) {
+		return at("Change passes", elements, place,
+				operation -> passes >= 1 && passes <= MOST_PASSES && operation.getPasses() != passes,
+				operation -> operation.setPasses(passes));
+	}
+
+	/** One more operation after those there are. */
+	public static ChangeOperationAt add(List<? extends Element> elements, OperationKind kind) {
+		return new ChangeOperationAt("Add operation", elements, element -> kind != null,
+				element -> Jobs.addOperation(element, kind));
+	}
+
+	/** One operation less. */
+	public static ChangeOperationAt remove(List<? extends Element> elements, int place) {
+		return new ChangeOperationAt("Remove operation", elements, element -> has(element, place),
+				element -> element.getOperations().remove(place));
+	}
+
+	/** Done one turn earlier. */
+	public static ChangeOperationAt earlier(List<? extends Element> elements, int place) {
+		return new ChangeOperationAt("Reorder operations", elements, element -> place > 0 && has(element, place),
+				element -> ((EList<Operation>) element.getOperations()).move(place - 1, place));
+	}
+
+	@Override
+	public boolean canApply() {
+		return !elements.isEmpty() && Targets.freeInOneJob(elements) && elements.stream().anyMatch(differs);
+	}
+
+	@Override
+	protected Collection<? extends EObject> scope() {
+		return elements;
+	}
+
+	@Override
+	protected void change() {
+		elements.stream().filter(differs).forEach(change);
+	}
+}

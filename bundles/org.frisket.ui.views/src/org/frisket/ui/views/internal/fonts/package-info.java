@@ -1,0 +1,2 @@
+/** The choice of a font by eye: a list of families, each set in itself. */
+package org.frisket.ui.views.internal.fonts;

@@ -1,0 +1,167 @@
+package org.frisket.ui.views.internal.properties;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+import org.eclipse.swt.widgets.Composite;
+import org.frisket.editing.ChangeWording;
+import org.frisket.editing.Edit;
+import org.frisket.model.FontRef;
+import org.frisket.model.Wording;
+import org.frisket.typography.FontEntry;
+import org.frisket.ui.views.internal.fonts.FontFamily;
+import org.frisket.ui.views.internal.fonts.FontField;
+import org.frisket.ui.views.internal.fonts.FontPopup;
+
+/** The family of the selected wordings, chosen by eye, and the style within it. */
+final class FontChoice implements Field {
+
+	private static final int LONGEST_SAMPLE = 24;
+
+	private final Subject subject;
+	private final FontField field;
+	private final Choice<String> style;
+	private List<FontFamily> families = List.of();
+	private FontPopup popup;
+	/** Counts what was asked for, so that a font that is opened late does not come after its follower. */
+	private int asked;
+	private FontEntry shown;
+	private boolean keeping;
+
+	FontChoice(Form form, Subject subject) {
+		this.subject = subject;
+		Composite row = form.row(Messages.WordingForm_font);
+		field = new FontField(row, Messages.WordingForm_font, this::open);
+		field.setData(Form.NAME, Messages.WordingForm_font);
+		Form.fill(field);
+		style = new Choice<>(form.row(Messages.WordingForm_style), List.of(), name -> name, this::styleName,
+				this::setStyle);
+		FontFamilies.load(field, loaded -> {
+			families = loaded;
+			refresh();
+		});
+	}
+
+	private String family() {
+		return Subject.common(subject.wordings(), w -> w.getFont() == null ? "" : w.getFont().getName()); //$NON-NLS-1$
+	}
+
+	private Optional<FontFamily> known() {
+		String name = family();
+		return families.stream().filter(family -> family.name().equalsIgnoreCase(name)).findFirst();
+	}
+
+	private String styleName() {
+		Optional<FontFamily> family = known();
+		Optional<String> name = Optional.ofNullable(Subject.common(subject.wordings(),
+				w -> w.getFont() == null || w.getFont().getStyle() == null ? "" : w.getFont().getStyle())); //$NON-NLS-1$
+		return family.isEmpty() || name.isEmpty() ? null
+				: family.get().font(name.get().isEmpty() ? null : name.get()).map(FontEntry::style).orElse(null);
+	}
+
+	private void setStyle(String name) {
+		known().flatMap(family -> family.font(name)).ifPresent(this::keep);
+	}
+
+	private void open() {
+		if (popup == null && !families.isEmpty()) {
+			popup = new FontPopup(field, families, known().orElse(null), sample(), new FontPopup.Client() {
+
+				@Override
+				public void tried(FontFamily family) {
+					show(family.plain());
+				}
+
+				@Override
+				public void kept(FontFamily family) {
+					popup = null;
+					keep(family.plain());
+				}
+
+				@Override
+				public void givenUp() {
+					popup = null;
+					asked++;
+					shown = null;
+					subject.draft().drop();
+					refresh();
+				}
+			});
+		}
+	}
+
+	/** The wording's own first words, so that the choice is made for them. */
+	private String sample() {
+		String text = subject.wordings().stream().map(Wording::getText).filter(t -> t != null && !t.isBlank())
+				.findFirst().map(t -> t.strip().lines().findFirst().orElse("")).orElse(Messages.WordingForm_sample); //$NON-NLS-1$
+		return text.substring(0, text.offsetByCodePoints(0, Math.min(LONGEST_SAMPLE, text.codePointCount(0, text.length()))));
+	}
+
+	private void show(FontEntry font) {
+		int mine = ++asked;
+		List<Wording> wordings = subject.wordings();
+		FontFamilies.open(field, font, reference -> {
+			if (mine == asked) {
+				shown = font;
+				subject.draft().show(() -> edit(wordings, reference));
+				if (keeping) {
+					accept();
+				}
+			}
+		});
+	}
+
+	private void keep(FontEntry font) {
+		if (font == shown && subject.draft().isShown()) {
+			accept();
+		} else {
+			keeping = true;
+			show(font);
+		}
+	}
+
+	private void accept() {
+		keeping = false;
+		shown = null;
+		subject.draft().accept();
+		refresh();
+	}
+
+	private static Edit edit(List<Wording> wordings, FontRef reference) {
+		return Subject.together(wordings, w -> ChangeWording.font(w, reference));
+	}
+
+	@Override
+	public void refresh() {
+		String name = family();
+		Optional<FontFamily> family = known();
+		List<String> styles = family.map(FontFamily::styles).orElse(List.of());
+		if (!styles.equals(style.values())) {
+			style.setValues(styles);
+		}
+		style.refresh();
+		field.show(name == null ? Messages.Field_several : name,
+				family.map(f -> f.font(styleName()).orElse(f.plain())).orElse(null), isMissing());
+	}
+
+	/** As makeready says, which looks for a font by its content too. */
+	private boolean isMissing() {
+		Set<String> ids = subject.wordings().stream().map(Wording::getId).collect(Collectors.toSet());
+		return subject.bench() != null && subject.bench().findings().stream()
+				.anyMatch(finding -> finding.id().equals("font-missing") && ids.contains(finding.element())); //$NON-NLS-1$
+	}
+
+	@Override
+	public void reset() {
+		asked++;
+		keeping = false;
+		refresh();
+	}
+
+	/** The list, while it is open. */
+	FontPopup popup() {
+		return popup;
+	}
+}
