@@ -20,6 +20,10 @@ public enum ThemeColour {
 	BENCH_TAG("org.frisket.bench.tag", SWT.COLOR_INFO_BACKGROUND),
 	BENCH_TAG_TEXT("org.frisket.bench.tagText", SWT.COLOR_INFO_FOREGROUND),
 	BENCH_HINT("org.frisket.bench.hint", SWT.COLOR_WIDGET_FOREGROUND),
+	BENCH_RULER("org.frisket.bench.ruler", SWT.COLOR_WIDGET_BACKGROUND),
+	BENCH_RULER_MARK("org.frisket.bench.rulerMark", SWT.COLOR_WIDGET_FOREGROUND),
+	BENCH_GUIDE("org.frisket.bench.guide", SWT.COLOR_LIST_SELECTION),
+	BENCH_GRID("org.frisket.bench.grid", SWT.COLOR_WIDGET_NORMAL_SHADOW),
 
 	OPERATION_CUT("org.frisket.operation.cut", SWT.COLOR_LIST_FOREGROUND),
 	OPERATION_KISS_CUT("org.frisket.operation.kissCut", SWT.COLOR_LIST_FOREGROUND),

@@ -8,6 +8,7 @@ import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.Request;
 import org.eclipse.gef.editparts.ScalableFreeformRootEditPart;
 import org.frisket.ui.bench.internal.looks.LookLayer;
+import org.frisket.ui.bench.internal.rulers.GuideLayer;
 import org.frisket.ui.bench.internal.tools.MarqueeTracker;
 
 /** The root of the bench: sharp layers, own marquee, own zoom. */
@@ -30,13 +31,6 @@ public final class BenchRootPart extends ScalableFreeformRootEditPart {
 	}
 
 	@Override
-	protected void createLayers(LayeredPane pane) {
-		super.createLayers(pane);
-		lookLayer = new LookLayer();
-		pane.add(lookLayer, LookLayer.class, 1);
-	}
-
-	@Override
 	protected ScalableFreeformLayeredPane createScaledLayers() {
 		ScalableFreeformLayeredPane layers = new SharpLayers();
 		layers.add(createGridLayer(), GRID_LAYER);
@@ -45,6 +39,15 @@ public final class BenchRootPart extends ScalableFreeformRootEditPart {
 		feedback.setEnabled(false);
 		layers.add(feedback, SCALED_FEEDBACK_LAYER);
 		return layers;
+	}
+
+	/** Guides lie over the elements, what a look writes over them, and the handles over all. */
+	@Override
+	protected void createLayers(LayeredPane layers) {
+		super.createLayers(layers);
+		lookLayer = new LookLayer();
+		layers.add(lookLayer, LookLayer.class, 1);
+		layers.add(new GuideLayer(this::zoom), GuideLayer.KEY, 1);
 	}
 
 	@Override

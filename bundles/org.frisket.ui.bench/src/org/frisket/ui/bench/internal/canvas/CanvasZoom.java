@@ -20,6 +20,8 @@ public final class CanvasZoom {
 	private static final double[] STEPS = { 0.05, 0.1, 0.17, 0.25, 0.33, 0.5, 0.67, 0.75, 1, 1.5, 2, 3, 4, 6, 8, 12, 16,
 			24, 32, 48, 64 };
 	private static final int MARGIN_PX = 24;
+	/** In a millimetre: a thousand times finer than anything that can be made. */
+	private static final double FINEST_STEPS = 1e6;
 
 	/** How small and how large things can be shown. */
 	public static final double LEAST_SCALE = STEPS[0];
@@ -76,6 +78,28 @@ public final class CanvasZoom {
 		org.eclipse.draw2d.geometry.Point view = viewport.getViewLocation();
 		return new org.eclipse.draw2d.geometry.Point((int) Math.round(mm.x() * pixelsPerMm()) - view.x,
 				(int) Math.round(mm.y() * pixelsPerMm()) - view.y);
+	}
+
+	/** Calls the listener when another part is seen or at another scale; it goes with the viewport. */
+	public void whenLooking(Runnable listener) {
+		viewport.addPropertyChangeListener(Viewport.PROPERTY_VIEW_LOCATION, event -> listener.run());
+		manager.addZoomListener(factor -> listener.run());
+	}
+
+	/** The next power of ten below the size of a pixel, in mm. */
+	public double step() {
+		return Math.pow(10, Math.floor(Math.log10(1 / pixelsPerMm())));
+	}
+
+	/** A length or a place in mm to a round {@linkplain #step() step}, which nobody sees from the pointer's own. */
+	public double rounded(double mm) {
+		double steps = Math.pow(10, -Math.floor(Math.log10(1 / pixelsPerMm())));
+		return Math.round(mm * steps) / steps;
+	}
+
+	/** A length in mm without what is left of adding and subtracting. */
+	public static double plain(double mm) {
+		return Math.rint(mm * FINEST_STEPS) / FINEST_STEPS;
 	}
 
 	/** The next larger step, about the middle of what is seen. */

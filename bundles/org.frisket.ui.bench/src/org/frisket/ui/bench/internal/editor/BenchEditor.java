@@ -45,6 +45,8 @@ import org.frisket.ui.bench.internal.looks.Looks;
 import org.frisket.ui.bench.internal.nodes.NodeMode;
 import org.frisket.ui.bench.internal.parts.Selection;
 import org.frisket.ui.bench.internal.picture.JobPicture;
+import org.frisket.ui.bench.internal.rulers.Rulers;
+import org.frisket.ui.bench.internal.snap.Snapping;
 import org.frisket.ui.bench.internal.tools.SpacePan;
 import org.frisket.ui.bench.internal.typing.Typing;
 
@@ -72,6 +74,7 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 	private Looks looks;
 	private String rememberedLook;
 	private NodeMode nodes;
+	private Rulers rulers;
 	private boolean complete;
 
 	public BenchEditor() {
@@ -120,6 +123,7 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 		body.setLayout(new FillLayout());
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(body);
 		super.createPartControl(body);
+		rulers = new Rulers(body, getGraphicalViewer(), document, canvas.zoom());
 		file = new EditorFile(this, notices);
 		unitUnwatched = LengthUnit.whenChanged(() -> parent.getDisplay().asyncExec(this::updateStatus));
 		pictures = new PictureJob(parent.getDisplay(), this);
@@ -142,6 +146,7 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 		typing = new Typing(getGraphicalViewer(), document.job(), getCommandStack(), this);
 		new SpacePan(getGraphicalViewer().getControl(), canvas.zoom(), typing::isActive);
 		looks.restore(rememberedLook);
+		new Snapping(getGraphicalViewer(), document.job());
 		grips = new SelectionGrips(getGraphicalViewer(), document, canvas.zoom());
 		nodes = new NodeMode(getGraphicalViewer(), document, getCommandStack(), this);
 	}
@@ -290,6 +295,11 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 	@Override
 	public void saveState(IMemento memento) {
 		memento.putString(LOOK, looks == null ? rememberedLook : looks.look().name());
+	}
+
+	/** The rulers along the bench; null if the file could not be read. */
+	public Rulers rulers() {
+		return rulers;
 	}
 
 	public CommandStack commandStack() {

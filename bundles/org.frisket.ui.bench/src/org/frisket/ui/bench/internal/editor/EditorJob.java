@@ -107,11 +107,6 @@ final class EditorJob implements JobOnBench {
 	}
 
 	@Override
-	public Draft draft() {
-		return draft;
-	}
-
-	@Override
 	public Job job() {
 		return editor.document().job();
 	}

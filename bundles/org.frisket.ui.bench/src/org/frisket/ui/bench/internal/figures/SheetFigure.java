@@ -13,6 +13,7 @@ import org.frisket.ui.ThemeColour;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.canvas.PixelSpace;
 import org.frisket.ui.bench.internal.canvas.Units;
+import org.frisket.ui.bench.internal.rulers.SheetGrid;
 
 /** The bench with the sheet on it; the elements lie on the sheet as children. */
 public final class SheetFigure extends FreeformLayer {
@@ -97,6 +98,7 @@ public final class SheetFigure extends FreeformLayer {
 		graphics.setForegroundColor(ThemeColour.BENCH_SHEET_EDGE.colour());
 		graphics.setLineWidth(1);
 		graphics.drawRectangle(paper);
+		SheetGrid.paint(graphics, paper, scale);
 		if (!hint.isEmpty()) {
 			Dimension size = FigureUtilities.getTextExtents(hint, graphics.getFont());
 			graphics.setForegroundColor(ThemeColour.BENCH_HINT.colour());

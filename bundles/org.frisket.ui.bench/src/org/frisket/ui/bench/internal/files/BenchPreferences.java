@@ -3,6 +3,8 @@ package org.frisket.ui.bench.internal.files;
 import org.eclipse.core.runtime.Platform;
 import org.eclipse.core.runtime.preferences.AbstractPreferenceInitializer;
 import org.eclipse.core.runtime.preferences.DefaultScope;
+import org.frisket.ui.bench.internal.surface.GridStep;
+import org.frisket.ui.bench.internal.surface.SurfaceOption;
 
 /** What the user may set about the bench. */
 public final class BenchPreferences extends AbstractPreferenceInitializer {
@@ -20,6 +22,12 @@ public final class BenchPreferences extends AbstractPreferenceInitializer {
 	@Override
 	public void initializeDefaultPreferences() {
 		DefaultScope.INSTANCE.getNode(NODE).putInt(AUTOSAVE_SECONDS, AUTOSAVE_DEFAULT);
+		for (SurfaceOption option : SurfaceOption.values()) {
+			DefaultScope.INSTANCE.getNode(NODE).putBoolean(option.key(), option.isUsuallyOn());
+		}
+		for (GridStep step : GridStep.values()) {
+			DefaultScope.INSTANCE.getNode(NODE).put(step.key(), step.usual());
+		}
 	}
 
 	public static int autosaveSeconds() {

@@ -1,16 +1,10 @@
 package org.frisket.ui.bench.internal.grips;
 
-import java.util.ArrayList;
 import java.util.List;
 
-import org.eclipse.draw2d.IFigure;
 import org.eclipse.draw2d.geometry.Dimension;
-import org.eclipse.draw2d.geometry.Point;
-import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.GraphicalViewer;
-import org.eclipse.gef.LayerConstants;
-import org.eclipse.gef.editparts.LayerManager;
 import org.eclipse.gef.tools.AbstractTool;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.KeyEvent;
@@ -18,26 +12,23 @@ import org.frisket.editing.Edit;
 import org.frisket.geometry.Transform;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.editor.EditCommand;
-import org.frisket.ui.bench.internal.figures.GhostFigure;
-import org.frisket.ui.bench.internal.figures.TagFigure;
 import org.frisket.ui.bench.internal.parts.ElementPart;
+import org.frisket.ui.bench.internal.snap.SnapKey;
+import org.frisket.ui.bench.internal.tools.DragGhosts;
 
 /** A drag of a grip: ghosts show what would come of it, a tag says its measure, Escape gives up. */
 abstract class GripTracker extends AbstractTool implements DragTracker {
 
-	private static final int TAG_DISTANCE_PX = 18;
-
 	protected final CanvasZoom zoom;
-	private final GraphicalViewer viewer;
 	private final List<ElementPart> parts;
-	private final List<GhostFigure> ghosts = new ArrayList<>();
-	private TagFigure tag;
+	private final DragGhosts ghosts;
+	private final SnapKey key = new SnapKey();
 
 	/** @param parts those whose ghosts are shown */
 	GripTracker(GraphicalViewer viewer, CanvasZoom zoom, List<ElementPart> parts) {
-		this.viewer = viewer;
 		this.zoom = zoom;
 		this.parts = parts;
+		ghosts = new DragGhosts(viewer, zoom);
 	}
 
 	/** What the drag comes to, from the place of the button's press to that of the pointer. */
@@ -63,18 +54,21 @@ abstract class GripTracker extends AbstractTool implements DragTracker {
 		return getDragMoveDelta();
 	}
 
-	/** The next power of ten below the size of a pixel, in mm. */
 	final double step() {
-		return Math.pow(10, Math.floor(Math.log10(1 / zoom.pixelsPerMm())));
+		return zoom.step();
 	}
 
 	final boolean isShiftHeld() {
 		return getCurrentInput().isShiftKeyDown();
 	}
 
-	/** Either of two keys, since some window managers keep a drag with Alt for themselves. */
 	final boolean isCentred() {
-		return getCurrentInput().isControlKeyDown() || getCurrentInput().isAltKeyDown();
+		return getCurrentInput().isControlKeyDown();
+	}
+
+	/** Whether nothing shall hold the drag. */
+	final boolean isFree() {
+		return key.isHeld(getCurrentInput().isAltKeyDown());
 	}
 
 	@Override
@@ -118,6 +112,7 @@ abstract class GripTracker extends AbstractTool implements DragTracker {
 			setState(STATE_INVALID);
 			return true;
 		}
+		key.turned(event.keyCode, true);
 		if (isInState(STATE_DRAG_IN_PROGRESS)) {
 			show();
 		}
@@ -126,6 +121,7 @@ abstract class GripTracker extends AbstractTool implements DragTracker {
 
 	@Override
 	protected boolean handleKeyUp(KeyEvent event) {
+		key.turned(event.keyCode, false);
 		if (isInState(STATE_DRAG_IN_PROGRESS)) {
 			show();
 		}
@@ -133,39 +129,17 @@ abstract class GripTracker extends AbstractTool implements DragTracker {
 	}
 
 	private void show() {
-		if (tag == null) {
-			for (int i = 0; i < parts.size(); i++) {
-				GhostFigure ghost = new GhostFigure(zoom);
-				scaledFeedback().add(ghost);
-				ghosts.add(ghost);
-			}
-			tag = new TagFigure();
-			addFeedback(tag);
-		}
-		for (int i = 0; i < parts.size(); i++) {
-			ghosts.get(i).show(parts.get(i).picture(), parts.get(i).shift().then(map()));
-		}
-		tag.setText(measure());
-		Point place = getLocation().getTranslated(TAG_DISTANCE_PX, TAG_DISTANCE_PX);
-		tag.getParent().translateToRelative(place);
-		tag.setBounds(new Rectangle(place, tag.getPreferredSize()));
+		ghosts.show(parts, map(), measure(), getLocation());
+		showHeld();
 	}
 
-	private void erase() {
-		for (GhostFigure ghost : ghosts) {
-			if (ghost.getParent() != null) {
-				ghost.getParent().remove(ghost);
-			}
-		}
-		ghosts.clear();
-		if (tag != null) {
-			removeFeedback(tag);
-			tag = null;
-		}
+	/** Shows what holds the drag; most are held by nothing. */
+	void showHeld() {
+		// a turn and a distance have no place that could be held
 	}
 
-	private IFigure scaledFeedback() {
-		return LayerManager.Helper.find(viewer.getContents()).getLayer(LayerConstants.SCALED_FEEDBACK_LAYER);
+	void erase() {
+		ghosts.erase();
 	}
 
 	@Override

@@ -3,6 +3,7 @@ package org.frisket.ui.bench.internal.grips;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Transform;
+import org.frisket.geometry.snap.SnapResult;
 
 /**
  * How much larger a box becomes when a grip of it is dragged. A corner keeps the ratio of the sides and the middle of a
@@ -39,6 +40,27 @@ public record Scaling(double sx, double sy, Point fixed) {
 		}
 		boolean byWidth = grip.down() == 0 || grip.across() != 0 && box.width() >= box.height();
 		double factor = byWidth ? factor(box.width(), width, step) : factor(box.height(), height, step);
+		return new Scaling(factor, factor, fixed);
+	}
+
+	/**
+	 * The scaling that brings the grip exactly onto what holds it; this one where nothing does. Where the ratio is kept,
+	 * the nearer of two lines holds.
+	 *
+	 * @param place     of the grip before the drag, in mm
+	 * @param keptRatio whether both factors are to stay equal
+	 */
+	public Scaling held(SnapResult held, Point place, boolean keptRatio) {
+		double toX = held.x().map(hold -> (hold.line().at() - fixed.x()) / (place.x() - fixed.x())).orElse(sx);
+		double toY = held.y().map(hold -> (hold.line().at() - fixed.y()) / (place.y() - fixed.y())).orElse(sy);
+		if (!held.isHeld() || toX <= 0 || toY <= 0) {
+			return this;
+		}
+		if (!keptRatio) {
+			return new Scaling(toX, toY, fixed);
+		}
+		boolean byX = held.y().isEmpty() || held.x().isPresent() && Math.abs(held.dx()) <= Math.abs(held.dy());
+		double factor = byX ? toX : toY;
 		return new Scaling(factor, factor, fixed);
 	}
 

@@ -8,8 +8,12 @@ import org.frisket.geometry.nodes.NodeChange;
 import org.frisket.ui.bench.internal.editor.BenchEditor;
 import org.frisket.ui.bench.internal.editor.EditCommand;
 import org.frisket.ui.bench.internal.parts.Selection;
+import org.frisket.ui.bench.internal.rulers.Guides;
 
-/** Deletes the selected elements, the selected nodes while those are edited, or the character after the caret. */
+/**
+ * Deletes the selected elements, the selected nodes while those are edited, the chosen guide, or the character after the
+ * caret.
+ */
 public final class DeleteHandler extends BenchHandler {
 
 	@Override
@@ -24,6 +28,9 @@ public final class DeleteHandler extends BenchHandler {
 		}
 		if (bench.nodes().isActive()) {
 			bench.nodes().change(NodeChange.DELETE);
+			return;
+		}
+		if (Guides.of(bench.viewer()).removeChosen()) {
 			return;
 		}
 		bench.commandStack().execute(new EditCommand(new DeleteElements(Selection.elements(bench.viewer()))));

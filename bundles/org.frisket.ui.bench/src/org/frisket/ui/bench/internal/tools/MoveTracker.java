@@ -1,39 +1,45 @@
 package org.frisket.ui.bench.internal.tools;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import org.eclipse.draw2d.Cursors;
-import org.eclipse.draw2d.IFigure;
 import org.eclipse.draw2d.geometry.Dimension;
-import org.eclipse.draw2d.geometry.Point;
-import org.eclipse.gef.LayerConstants;
-import org.eclipse.gef.editparts.LayerManager;
 import org.eclipse.gef.tools.SelectEditPartTracker;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.events.KeyEvent;
 import org.eclipse.swt.graphics.Cursor;
 import org.frisket.editing.MoveElements;
+import org.frisket.geometry.Bounds;
+import org.frisket.geometry.Point;
 import org.frisket.geometry.Transform;
+import org.frisket.geometry.snap.SnapAnchors;
+import org.frisket.geometry.snap.SnapHold;
+import org.frisket.geometry.snap.SnapResult;
 import org.frisket.ui.LengthText;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.editor.EditCommand;
-import org.frisket.ui.bench.internal.figures.GhostFigure;
-import org.frisket.ui.bench.internal.figures.TagFigure;
 import org.frisket.ui.bench.internal.parts.ElementPart;
 import org.frisket.ui.bench.internal.parts.GroupSelection;
 import org.frisket.ui.bench.internal.parts.Selection;
+import org.frisket.ui.bench.internal.snap.SnapDrag;
+import org.frisket.ui.bench.internal.snap.SnapKey;
+import org.frisket.ui.bench.internal.snap.Snapping;
 
 /**
  * Selects an element with its group, and moves all selected ones when dragged. The distance is taken to a round step
- * that is just finer than a pixel; Shift keeps to one direction, Escape gives up.
+ * that is just finer than a pixel, or to what holds the box around them; Shift keeps to one direction, Alt keeps
+ * everything from holding, Escape gives up.
  */
 public final class MoveTracker extends SelectEditPartTracker {
 
-	private static final int TAG_DISTANCE_PX = 18;
-
 	private final CanvasZoom zoom;
-	private final List<GhostFigure> ghosts = new ArrayList<>();
-	private TagFigure tag;
+	private final SnapKey key = new SnapKey();
+	private DragGhosts ghosts;
+	private SnapDrag snap;
+	private List<ElementPart> parts = List.of();
+	private Bounds box = Bounds.EMPTY;
+	private SnapResult held = SnapResult.NONE;
 
 	public MoveTracker(ElementPart part) {
 		super(part);
@@ -70,7 +76,7 @@ public final class MoveTracker extends SelectEditPartTracker {
 	@Override
 	protected boolean handleDragInProgress() {
 		if (isInState(STATE_DRAG_IN_PROGRESS)) {
-			showGhosts();
+			show();
 		}
 		return true;
 	}
@@ -78,10 +84,11 @@ public final class MoveTracker extends SelectEditPartTracker {
 	@Override
 	protected boolean handleButtonUp(int button) {
 		if (stateTransition(STATE_DRAG_IN_PROGRESS, STATE_TERMINAL)) {
-			eraseGhosts();
-			MoveElements move = new MoveElements(Selection.elements(getCurrentViewer()), dx(), dy());
-			if (dx() != 0 || dy() != 0) {
-				executeCommand(new EditCommand(move));
+			Point shift = shift();
+			erase();
+			if (!shift.equals(Point.ORIGIN)) {
+				executeCommand(new EditCommand(
+						new MoveElements(Selection.elements(getCurrentViewer()), shift.x(), shift.y())));
 			}
 			return true;
 		}
@@ -92,69 +99,71 @@ public final class MoveTracker extends SelectEditPartTracker {
 		return super.handleButtonUp(button);
 	}
 
-	private double dx() {
-		return keepsDirection() && Math.abs(delta().width) < Math.abs(delta().height) ? 0 : rounded(delta().width);
+	@Override
+	protected boolean handleKeyDown(KeyEvent event) {
+		return keyTurned(event, true) || super.handleKeyDown(event);
 	}
 
-	private double dy() {
-		return keepsDirection() && Math.abs(delta().height) <= Math.abs(delta().width) ? 0 : rounded(delta().height);
+	@Override
+	protected boolean handleKeyUp(KeyEvent event) {
+		return keyTurned(event, false) || super.handleKeyUp(event);
 	}
 
-	private boolean keepsDirection() {
-		return getCurrentInput().isShiftKeyDown();
-	}
-
-	private Dimension delta() {
-		return getDragMoveDelta();
-	}
-
-	/** Pixels as mm, to the next power of ten below the size of a pixel. */
-	private double rounded(int px) {
-		double mmPerPixel = 1 / zoom.pixelsPerMm();
-		double steps = Math.pow(10, -Math.floor(Math.log10(mmPerPixel)));
-		return Math.round(px * mmPerPixel * steps) / steps;
-	}
-
-	private void showGhosts() {
-		if (ghosts.isEmpty()) {
-			for (ElementPart part : Selection.movableParts(getCurrentViewer())) {
-				GhostFigure ghost = new GhostFigure(zoom);
-				scaledFeedback().add(ghost);
-				ghosts.add(ghost);
-			}
-			tag = new TagFigure();
-			addFeedback(tag);
+	private boolean keyTurned(KeyEvent event, boolean down) {
+		boolean turned = key.turned(event.keyCode, down);
+		if (turned && isInState(STATE_DRAG_IN_PROGRESS)) {
+			show();
 		}
-		List<ElementPart> parts = Selection.movableParts(getCurrentViewer());
-		for (int i = 0; i < Math.min(parts.size(), ghosts.size()); i++) {
-			ghosts.get(i).show(parts.get(i).picture(), parts.get(i).shift().then(Transform.translation(dx(), dy())));
-		}
-		tag.setText(LengthText.place(dx(), dy()));
-		Point place = getLocation().getTranslated(TAG_DISTANCE_PX, TAG_DISTANCE_PX);
-		tag.getParent().translateToRelative(place);
-		tag.setBounds(new org.eclipse.draw2d.geometry.Rectangle(place, tag.getPreferredSize()));
+		return turned;
 	}
 
-	private void eraseGhosts() {
-		for (GhostFigure ghost : ghosts) {
-			if (ghost.getParent() != null) {
-				ghost.getParent().remove(ghost);
-			}
+	/** By how much the elements are moved, in mm. */
+	private Point shift() {
+		Dimension delta = getDragMoveDelta();
+		boolean oneWay = getCurrentInput().isShiftKeyDown();
+		boolean goesAcross = !oneWay || Math.abs(delta.width) >= Math.abs(delta.height);
+		boolean goesDown = !oneWay || !goesAcross;
+		double dx = goesAcross ? delta.width / zoom.pixelsPerMm() : 0;
+		double dy = goesDown ? delta.height / zoom.pixelsPerMm() : 0;
+		held = SnapResult.NONE;
+		if (snap != null && !key.isHeld(getCurrentInput().isAltKeyDown())) {
+			SnapAnchors anchors = SnapAnchors.of(moved(dx, dy));
+			held = snap.snap(!goesDown ? anchors.acrossOnly() : !goesAcross ? anchors.downOnly() : anchors);
 		}
-		ghosts.clear();
-		if (tag != null) {
-			removeFeedback(tag);
-			tag = null;
-		}
+		return new Point(held(dx, held.x()), held(dy, held.y()));
 	}
 
-	private IFigure scaledFeedback() {
-		return LayerManager.Helper.find(getSourceEditPart()).getLayer(LayerConstants.SCALED_FEEDBACK_LAYER);
+	private double held(double mm, Optional<SnapHold> hold) {
+		return hold.isPresent() ? CanvasZoom.plain(mm + hold.get().shift()) : zoom.rounded(mm);
+	}
+
+	private Bounds moved(double dx, double dy) {
+		return new Bounds(box.minX() + dx, box.minY() + dy, box.maxX() + dx, box.maxY() + dy);
+	}
+
+	private void show() {
+		if (ghosts == null) {
+			parts = Selection.movableParts(getCurrentViewer());
+			box = parts.stream().map(ElementPart::boundsInMm).reduce(Bounds.EMPTY, Bounds::with);
+			ghosts = new DragGhosts(getCurrentViewer(), zoom);
+			snap = Snapping.of(getCurrentViewer()).begin(Selection.parts(getCurrentViewer()));
+		}
+		Point shift = shift();
+		ghosts.show(parts, Transform.translation(shift.x(), shift.y()), LengthText.place(shift.x(), shift.y()),
+				getLocation());
+		snap.show(held, moved(shift.x(), shift.y()));
+	}
+
+	private void erase() {
+		if (ghosts != null) {
+			ghosts.erase();
+			snap.erase();
+		}
 	}
 
 	@Override
 	public void deactivate() {
-		eraseGhosts();
+		erase();
 		super.deactivate();
 	}
 }

@@ -1,0 +1,127 @@
+package org.frisket.ui.bench.internal.snap;
+
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+import org.eclipse.gef.EditPartViewer;
+import org.eclipse.gef.GraphicalViewer;
+import org.frisket.geometry.Contour;
+import org.frisket.geometry.Segment;
+import org.frisket.geometry.snap.SnapGrid;
+import org.frisket.geometry.snap.SnapKind;
+import org.frisket.geometry.snap.Snapper;
+import org.frisket.model.Element;
+import org.frisket.model.Job;
+import org.frisket.model.Mat;
+import org.frisket.ui.bench.internal.parts.ElementPart;
+import org.frisket.ui.bench.internal.parts.JobPart;
+import org.frisket.ui.bench.internal.parts.Selection;
+import org.frisket.ui.bench.internal.surface.GridStep;
+import org.frisket.ui.bench.internal.surface.SurfaceOption;
+
+/** What can hold a dragged thing on a bench: what is seen there, and is switched on. */
+public final class Snapping {
+
+	private static final String KEY = "org.frisket.ui.bench.snapping"; //$NON-NLS-1$
+
+	private final GraphicalViewer viewer;
+	private final Job job;
+
+	public Snapping(GraphicalViewer viewer, Job job) {
+		this.viewer = viewer;
+		this.job = job;
+		viewer.setProperty(KEY, this);
+	}
+
+	/** The snapping of a viewer of the bench. */
+	public static Snapping of(EditPartViewer viewer) {
+		return (Snapping) viewer.getProperty(KEY);
+	}
+
+	/** A drag of elements; neither they nor the mats that follow them hold anything. */
+	public SnapDrag begin(Collection<ElementPart> moved) {
+		return new SnapDrag(viewer, snapper(moved, true));
+	}
+
+	/** A drag of a guide, which other guides do not hold. */
+	public SnapDrag beginGuide() {
+		return new SnapDrag(viewer, snapper(List.of(), false));
+	}
+
+	private Snapper snapper(Collection<ElementPart> moved, boolean withGuides) {
+		if (!SurfaceOption.SNAP.isOn() || !(viewer.getContents() instanceof JobPart sheet)) {
+			return Snapper.NONE;
+		}
+		Snapper.Builder builder = new Snapper.Builder();
+		if (withGuides && holds(SnapKind.GUIDE) && SurfaceOption.GUIDES.isOn()) {
+			job.getGuides().forEach(guide -> builder.guide(guide.isAcross(), guide.getAt()));
+		}
+		if (holds(SnapKind.GRID) && SurfaceOption.GRID.isOn()) {
+			builder.grid(new SnapGrid(GridStep.shown().millimetres(), sheet.sheet()));
+		}
+		if (holds(SnapKind.EDGE)) {
+			builder.edges(sheet.sheet());
+		}
+		if (holds(SnapKind.CENTRE)) {
+			builder.centre(sheet.sheet());
+		}
+		addElements(builder, moved);
+		return builder.build();
+	}
+
+	private void addElements(Snapper.Builder builder, Collection<ElementPart> moved) {
+		List<ElementPart> all = Selection.all(viewer);
+		Set<Element> carried = carried(all, moved);
+		boolean edges = holds(SnapKind.EDGE);
+		boolean centres = holds(SnapKind.CENTRE);
+		boolean nodes = holds(SnapKind.NODE);
+		for (ElementPart part : all) {
+			if (carried.contains(part.element())) {
+				continue;
+			}
+			if (edges) {
+				builder.edges(part.boundsInMm());
+			}
+			if (centres) {
+				builder.centre(part.boundsInMm());
+			}
+			// a mat's are made by the machine, and are far too many
+			if (nodes && !(part.element() instanceof Mat)) {
+				addNodes(builder, part);
+			}
+		}
+	}
+
+	private static void addNodes(Snapper.Builder builder, ElementPart part) {
+		for (Contour contour : part.picture().curves().contours()) {
+			if (!contour.isEmpty() && !contour.isClosed()) {
+				builder.node(part.shift().apply(contour.start()));
+			}
+			for (Segment segment : contour.segments()) {
+				builder.node(part.shift().apply(segment.end()));
+			}
+		}
+	}
+
+	/** The moved elements, and the mats that follow any of them, directly or through other mats. */
+	private static Set<Element> carried(List<ElementPart> all, Collection<ElementPart> moved) {
+		Set<Element> carried = new HashSet<>();
+		moved.forEach(part -> carried.add(part.element()));
+		List<Mat> mats = all.stream().map(ElementPart::element).filter(Mat.class::isInstance).map(Mat.class::cast)
+				.toList();
+		boolean grew = true;
+		while (grew) {
+			grew = false;
+			for (Mat mat : mats) {
+				grew |= mat.getBehind().stream().anyMatch(carried::contains) && carried.add(mat);
+			}
+		}
+		return carried;
+	}
+
+	private static boolean holds(SnapKind kind) {
+		return SurfaceOption.of(kind).isOn();
+	}
+}
