@@ -9,6 +9,8 @@ public final class Contour {
 
 	private final List<Segment> segments;
 	private final boolean closed;
+	/** Asked for again and again; made on first use. */
+	private Bounds bounds;
 
 	private Contour(List<? extends Segment> segments, boolean closed) {
 		this.segments = List.copyOf(segments);
@@ -86,7 +88,12 @@ public final class Contour {
 	}
 
 	public Bounds bounds() {
-		return segments.stream().map(Segment::bounds).reduce(Bounds.EMPTY, Bounds::with);
+		Bounds known = bounds;
+		if (known == null) {
+			known = segments.stream().map(Segment::bounds).reduce(Bounds.EMPTY, Bounds::with);
+			bounds = known;
+		}
+		return known;
 	}
 
 	/** Number of nodes (segment joints and open ends). */

@@ -89,6 +89,12 @@ public final class Polygons {
 		return toRegion(polygonal).toOutline();
 	}
 
+	/** The polygons of several geometries, none of which may touch any other. */
+	public static Geometry together(List<Geometry> apart) {
+		return factory().createMultiPolygon(apart.stream().flatMap(each -> polygonsIn(each).stream())
+				.toArray(Polygon[]::new));
+	}
+
 	private static List<Polygon> polygonsIn(Geometry geometry) {
 		List<Polygon> found = new ArrayList<>();
 		collect(geometry, found);

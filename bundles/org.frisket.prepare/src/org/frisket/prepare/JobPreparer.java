@@ -13,6 +13,7 @@ import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.Transform;
 import org.frisket.model.Element;
 import org.frisket.model.Job;
+import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 import org.frisket.model.Mat;
 import org.frisket.model.Matrix;
@@ -24,8 +25,8 @@ import org.frisket.typography.FontLibrary;
 /**
  * Works a job through to clean regions. It is a function of the job, the fonts and the tolerance: nothing is stored in
  * the job, and equal input gives equal output. Results are kept by content, so that preparing again after an edit costs
- * only what the edit touched. Safe for use by several threads, each with a job of its own: hand in a copy of a job that
- * may change meanwhile.
+ * only what the edit touched; elements that do not stand on each other are worked through side by side. Safe for use by
+ * several threads, each with a job of its own: hand in a copy of a job that may change meanwhile.
  */
 public final class JobPreparer {
 
@@ -65,6 +66,9 @@ public final class JobPreparer {
 		}
 
 		PreparedJob prepare(Job job) {
+			List<Element> all = Jobs.elements(job);
+			steps.expect(all.size());
+			work(all);
 			List<PreparedLayer> layers = new ArrayList<>();
 			for (Layer layer : job.getLayers()) {
 				List<PreparedElement> elements = new ArrayList<>();
@@ -74,6 +78,23 @@ public final class JobPreparer {
 				layers.add(new PreparedLayer(layer, elements));
 			}
 			return new PreparedJob(job, layers);
+		}
+
+		/** In waves, each of what stands on the waves before it; what stands on itself is in none. */
+		private void work(List<Element> elements) {
+			List<Element> waiting = elements;
+			for (List<Element> wave = ready(waiting); !wave.isEmpty(); wave = ready(waiting)) {
+				List<PlacedShape> made = wave.parallelStream().map(this::made).toList();
+				for (int i = 0; i < made.size(); i++) {
+					done.put(wave.get(i), made.get(i));
+				}
+				waiting = waiting.stream().filter(element -> !done.containsKey(element)).toList();
+			}
+		}
+
+		private List<Element> ready(List<Element> waiting) {
+			return waiting.stream()
+					.filter(element -> !(element instanceof Mat mat) || done.keySet().containsAll(mat.getBehind())).toList();
 		}
 
 		private PreparedElement prepared(Element element) {
@@ -87,13 +108,17 @@ public final class JobPreparer {
 			if (known != null) {
 				return known;
 			}
-			monitor.check();
 			underway.add(element);
-			PlacedShape placed = element instanceof Mat mat ? mat(mat)
-					: steps.shape(element, tolerance, monitor).placed(transform(element));
+			PlacedShape placed = made(element);
 			underway.remove(element);
 			done.put(element, placed);
 			return placed;
+		}
+
+		private PlacedShape made(Element element) {
+			monitor.check();
+			return element instanceof Mat mat ? mat(mat)
+					: steps.placed(steps.shape(element, tolerance, monitor), transform(element));
 		}
 
 		private PlacedShape mat(Mat mat) {

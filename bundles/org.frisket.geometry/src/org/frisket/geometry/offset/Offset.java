@@ -30,20 +30,7 @@ public final class Offset {
 	 */
 	public static Region of(Region region, double distance, Corners corners, Holes holes, Tolerance tolerance,
 			Monitor monitor) {
-		if (region.isEmpty() || distance == 0 && holes == Holes.KEEP) {
-			return region;
-		}
-		double sampling = tolerance.mm() * SAMPLING_SHARE;
-		Geometry result;
-		if (distance == 0) {
-			result = Polygons.of(region, sampling);
-		} else if (corners instanceof Corners.Round) {
-			result = PolygonOffset.round(startingFrom(region, distance, holes, sampling), distance, sampling);
-		} else {
-			result = new SharpOffset(distance, corners, sampling).of(region, holes == Holes.FILL && distance < 0);
-		}
-		monitor.check();
-		return fitted(holes == Holes.FILL ? PolygonOffset.filled(result) : result, tolerance, monitor);
+		return new Offsets(region, tolerance).at(distance, corners, holes, monitor);
 	}
 
 	/**
@@ -71,7 +58,7 @@ public final class Offset {
 		if (region.isEmpty() || distances[0] == 0) {
 			return region;
 		}
-		double sampling = tolerance.mm() * SAMPLING_SHARE / distances.length;
+		double sampling = sampling(tolerance) / distances.length;
 		Geometry geometry = Polygons.of(region, sampling);
 		for (double distance : distances) {
 			monitor.check();
@@ -80,12 +67,12 @@ public final class Offset {
 		return fitted(geometry, tolerance, monitor);
 	}
 
-	private static Geometry startingFrom(Region region, double distance, Holes holes, double deviation) {
-		Geometry flattened = Polygons.of(region, deviation);
-		return holes == Holes.FILL && distance < 0 ? PolygonOffset.filled(flattened) : flattened;
+	/** How far in mm flattening and arcs may go each. */
+	static double sampling(Tolerance tolerance) {
+		return tolerance.mm() * SAMPLING_SHARE;
 	}
 
-	private static Region fitted(Geometry polygonal, Tolerance tolerance, Monitor monitor) {
-		return new RegionFitter(tolerance.share(FIT_SHARE), tolerance.mm() * SAMPLING_SHARE).fit(polygonal, monitor);
+	static Region fitted(Geometry polygonal, Tolerance tolerance, Monitor monitor) {
+		return new RegionFitter(tolerance.share(FIT_SHARE), sampling(tolerance)).fit(polygonal, monitor);
 	}
 }

@@ -11,19 +11,28 @@ import java.util.function.Supplier;
 public final class ContentCache {
 
 	private final Map<Object, Object> results;
+	private int capacity;
 
 	public ContentCache(int capacity) {
+		this.capacity = capacity;
 		results = new LinkedHashMap<>(16, 0.75f, true) {
 			private static final long serialVersionUID = 1L;
 
 			@Override
 			protected boolean removeEldestEntry(Map.Entry<Object, Object> eldest) {
-				return size() > capacity;
+				return size() > ContentCache.this.capacity;
 			}
 		};
 	}
 
-	/** The kept result, or a new one; two threads may compute the same one, which costs time but not truth. */
+	/** Makes room for this many results. With less room than one run needs, the next would find none of them. */
+	void holdAtLeast(int count) {
+		synchronized (results) {
+			capacity = Math.max(capacity, count);
+		}
+	}
+
+	/** The kept result, or a new one; two threads may compute the same one, of which the first is kept. */
 	@SuppressWarnings("unchecked")
 	public <R> R get(Object key, Supplier<R> computation) {
 		synchronized (results) {
@@ -34,8 +43,8 @@ public final class ContentCache {
 		}
 		R result = computation.get();
 		synchronized (results) {
-			results.put(key, result);
+			Object earlier = results.putIfAbsent(key, result);
+			return earlier == null ? result : (R) earlier;
 		}
-		return result;
 	}
 }

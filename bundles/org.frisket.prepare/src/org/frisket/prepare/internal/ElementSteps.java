@@ -19,21 +19,37 @@ import org.frisket.typography.FontLibrary;
 /** The step for each kind of element, with its results kept by content. */
 public final class ElementSteps {
 
-	private static final int KEPT_RESULTS = 512;
+	private static final int KEPT_RESULTS = 256;
+	/** Shape and place of every element, and as much for what undo may bring back. */
+	private static final int RESULTS_PER_ELEMENT = 4;
+	/** Far larger than results, and of use only while the mats behind the same elements are made. */
+	private static final int KEPT_GROUNDS = 16;
+	/** Those are about the words of a text. */
+	private static final int KEPT_PARTS = 128;
 
 	/** A shape and the key it is kept under. */
 	public record Made(Object content, Shape shape) {
-
-		public PlacedShape placed(Transform transform) {
-			return PlacedShape.of(content, shape, transform);
-		}
 	}
 
 	private final ContentCache cache = new ContentCache(KEPT_RESULTS);
+	private final ContentCache grounds = new ContentCache(KEPT_GROUNDS);
+	private final ContentCache parts = new ContentCache(KEPT_PARTS);
 	private final FontResolver fonts;
 
 	public ElementSteps(FontLibrary library) {
 		fonts = new FontResolver(library, cache);
+	}
+
+	/** Makes room for all that a job of so many elements comes to. */
+	public void expect(int elements) {
+		cache.holdAtLeast(RESULTS_PER_ELEMENT * elements);
+	}
+
+	/** A shape at its place; equal ones are the same object, so that what is made of them can be kept as well. */
+	public PlacedShape placed(Made made, Transform transform) {
+		record Key(Object content, Transform transform) {
+		}
+		return cache.get(new Key(made.content(), transform), () -> PlacedShape.of(made.content(), made.shape(), transform));
 	}
 
 	/** @throws IllegalArgumentException for a kind of element there is no step for */
@@ -79,6 +95,8 @@ public final class ElementSteps {
 	public PlacedShape mat(Mat mat, List<PlacedShape> before, Tolerance tolerance, Monitor monitor, Transform own) {
 		record Place(Object content, Transform transform) {
 		}
+		record Ground(List<Place> before, Tolerance tolerance) {
+		}
 		record Key(List<Place> before, double distance, Object corners, double mitreLimit, Object holes,
 				double smoothing, Tolerance tolerance) {
 		}
@@ -91,10 +109,10 @@ public final class ElementSteps {
 				.map(shape -> new Place(shape.content(), shape.transform().then(toFirst))).toList();
 		Key key = new Key(places, mat.getDistance(), mat.getCorners(), mat.getMitreLimit(), mat.getHoles(),
 				mat.getSmoothing(), tolerance);
-		Made made = made(key, () -> MatStep.shape(mat, before.stream()
-				.map(shape -> shape.shape().region().transformed(shape.transform().then(toFirst))).toList(), tolerance,
-				monitor));
-		return made.placed(Transform.translation(first.e(), first.f()).then(own));
+		Made made = made(key, () -> MatStep.shape(mat, grounds.get(new Ground(places, tolerance), () -> MatStep.ground(
+				before.stream().map(shape -> shape.shape().region().transformed(shape.transform().then(toFirst))).toList(),
+				parts::get, tolerance, monitor)), tolerance, monitor));
+		return placed(made, Transform.translation(first.e(), first.f()).then(own));
 	}
 
 	public PlacedShape matBehindItself(Transform own) {

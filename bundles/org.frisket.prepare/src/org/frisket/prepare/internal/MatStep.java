@@ -9,7 +9,9 @@ import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.clean.RegionBoolean;
 import org.frisket.geometry.offset.Corners;
 import org.frisket.geometry.offset.Holes;
+import org.frisket.geometry.offset.Memory;
 import org.frisket.geometry.offset.Offset;
+import org.frisket.geometry.offset.Offsets;
 import org.frisket.model.CornerJoin;
 import org.frisket.model.HoleRule;
 import org.frisket.model.Mat;
@@ -22,18 +24,26 @@ final class MatStep {
 	private MatStep() {
 	}
 
-	/** @param before the placed regions of the elements the mat follows */
-	static Shape shape(Mat mat, List<Region> before, Tolerance tolerance, Monitor monitor) {
+	/** What the mats behind the same elements have in common. */
+	record Ground(Region region, Offsets offsets) {
+	}
+
+	/** @param before the placed regions of the elements that mats follow */
+	static Ground ground(List<Region> before, Memory memory, Tolerance tolerance, Monitor monitor) {
 		Region whole = before.size() == 1 ? before.get(0) : new RegionBoolean().union(before, tolerance, monitor);
-		if (whole.isEmpty()) {
+		return new Ground(whole, new Offsets(whole, tolerance, memory));
+	}
+
+	static Shape shape(Mat mat, Ground ground, Tolerance tolerance, Monitor monitor) {
+		if (ground.region().isEmpty()) {
 			return Shape.EMPTY;
 		}
-		Region region = Offset.of(whole, mat.getDistance(), corners(mat), holes(mat), tolerance, monitor);
+		Region region = ground.offsets().at(mat.getDistance(), corners(mat), holes(mat), monitor);
 		if (mat.getSmoothing() > 0) {
 			region = Offset.smoothed(region, mat.getSmoothing(), tolerance, monitor);
 		}
 		if (region.isEmpty()) {
-			return Shape.nothing(new Shape.Remark("mat-vanished", Severity.CAUTION, whole.bounds().centre(),
+			return Shape.nothing(new Shape.Remark("mat-vanished", Severity.CAUTION, ground.region().bounds().centre(),
 					"Nothing is left of the mat at this distance.", "Choose a smaller inward distance."));
 		}
 		return new Shape(region, List.of(), Uncleaned.of(region), List.of());

@@ -14,6 +14,10 @@ import org.frisket.prepare.Finding;
  */
 public record PlacedShape(Object content, Shape shape, Transform transform, Region region, List<Contour> lines) {
 
+	public PlacedShape {
+		lines = List.copyOf(lines);
+	}
+
 	static PlacedShape of(Object content, Shape shape, Transform transform) {
 		boolean moved = !transform.equals(Transform.IDENTITY);
 		return new PlacedShape(content, shape, transform,

@@ -173,7 +173,7 @@ final class Screen {
 	 * Through the X server and not {@link Display#post}, which under GTK 3 moves the pointer without telling anybody
 	 * that a button is held, and does not know every key.
 	 */
-	private static void events(String... command) {
+	static void events(String... command) {
 		List<String> line = new ArrayList<>(List.of("xdotool"));
 		line.addAll(List.of(command));
 		try {

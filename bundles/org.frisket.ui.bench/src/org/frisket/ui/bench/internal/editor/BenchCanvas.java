@@ -48,6 +48,8 @@ final class BenchCanvas {
 		canvas.setScrollBarVisibility(FigureCanvas.ALWAYS);
 		canvas.addListener(SWT.MouseMove, event -> setPointer(root.zoom().toMm(event.x, event.y)));
 		canvas.addListener(SWT.MouseExit, event -> setPointer(null));
+		// figures give their paths back when they leave, which none does of itself as the window closes
+		canvas.addListener(SWT.Dispose, event -> root.getFigure().removeNotify());
 		canvas.addListener(SWT.Resize, event -> canvas.getDisplay().asyncExec(this::fitOnce));
 	}
 

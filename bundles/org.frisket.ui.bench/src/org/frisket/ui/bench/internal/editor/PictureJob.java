@@ -43,6 +43,9 @@ final class PictureJob extends Job {
 		void pictureFailed(String message);
 	}
 
+	/** How long nothing must have changed before the checks begin; keys follow each other faster in a fluent hand. */
+	private static final int QUIET_MS = 80;
+
 	private final Display display;
 	private final Client client;
 	private final AtomicReference<org.frisket.model.Job> latest = new AtomicReference<>();
@@ -59,7 +62,7 @@ final class PictureJob extends Job {
 
 	/** Makes a picture of the snapshot, which nobody may change any more. */
 	void request(org.frisket.model.Job snapshot) {
-		latest.set(snapshot);
+		setLatest(snapshot);
 		cancel();
 		schedule();
 	}
@@ -71,7 +74,7 @@ final class PictureJob extends Job {
 
 	/** Calls off what is under way and tells nothing any more. */
 	void close() {
-		latest.set(null);
+		setLatest(null);
 		cancel();
 	}
 
@@ -89,6 +92,7 @@ final class PictureJob extends Job {
 				tell(snapshot, () -> client.caretsMade(carets));
 			}
 			tell(snapshot, () -> client.pictureMade(stage.picture(), false));
+			awaitQuiet(snapshot);
 			JobPicture checked = stage.checked(Limits.CARD, monitor::isCanceled);
 			tell(snapshot, () -> client.pictureMade(checked, true));
 			Map<Finding, List<Cure>> cures = maker().cures(checked, Limits.CARD, Tolerance.DEFAULT,
@@ -101,6 +105,29 @@ final class PictureJob extends Job {
 			ILog.of(PictureJob.class).error(Messages.PictureJob_failed, e);
 			tell(snapshot, () -> client.pictureFailed(Messages.PictureJob_failed));
 			return Status.OK_STATUS;
+		}
+	}
+
+	/** The next picture must not wait for checks that nobody will read: they cannot be called off at every moment. */
+	private void awaitQuiet(org.frisket.model.Job snapshot) {
+		try {
+			synchronized (latest) {
+				if (latest.get() == snapshot) {
+					latest.wait(QUIET_MS);
+				}
+			}
+		} catch (InterruptedException e) {
+			Thread.currentThread().interrupt();
+		}
+		if (latest.get() != snapshot) {
+			throw new CancellationException();
+		}
+	}
+
+	private void setLatest(org.frisket.model.Job snapshot) {
+		synchronized (latest) {
+			latest.set(snapshot);
+			latest.notifyAll();
 		}
 	}
 

@@ -1,5 +1,7 @@
 package org.frisket.ui.bench.internal.figures;
 
+import java.util.Objects;
+
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Path;
@@ -36,8 +38,10 @@ public final class ElementFigure extends CurveFigure implements Shown {
 
 	/** The colour of the stock; null for a stock without one. */
 	public void setStock(Color colour) {
-		stock = colour;
-		repaint();
+		if (!Objects.equals(stock, colour)) {
+			stock = colour;
+			repaint();
+		}
 	}
 
 	/**

@@ -6,9 +6,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
+import org.frisket.geometry.Contour;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Point;
+import org.frisket.geometry.Region;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.Transform;
 import org.frisket.model.Job;
@@ -36,6 +38,12 @@ public final class PictureMaker {
 	private static final int MOST_CURED = 60;
 
 	private final JobPreparer preparer;
+	/** The pictures made last: most elements are the same in the next. Only whole maps are put here. */
+	private volatile Map<String, Drawn> last = Map.of();
+
+	/** A picture and the shape it was made of; not the element, which would keep its whole job. */
+	private record Drawn(Region region, List<Contour> lines, ElementPicture picture) {
+	}
 
 	public PictureMaker(JobPreparer preparer) {
 		this.preparer = preparer;
@@ -49,11 +57,15 @@ public final class PictureMaker {
 	 */
 	public Stage prepare(Job job, Tolerance tolerance, Monitor monitor) {
 		PreparedJob prepared = preparer.prepare(job, tolerance, monitor);
-		Map<String, ElementPicture> elements = new HashMap<>();
+		Map<String, Drawn> known = last;
+		Map<String, Drawn> drawn = new HashMap<>();
 		prepared.elements().forEach(element -> {
 			monitor.check();
-			elements.put(element.element().getId(), picture(element));
+			drawn.put(element.element().getId(), drawn(element, known.get(element.element().getId())));
 		});
+		last = drawn;
+		Map<String, ElementPicture> elements = new HashMap<>();
+		drawn.forEach((id, each) -> elements.put(id, each.picture()));
 		int pieces = prepared.elements().mapToInt(element -> element.region().pieces().size()).sum();
 		return new Stage(prepared, new JobPicture(elements, prepared.findings(), pieces, prepared.bounds(), prepared),
 				tolerance);
@@ -81,10 +93,23 @@ public final class PictureMaker {
 		return cures;
 	}
 
+	/** Equal shapes at equal places are the same objects, which tells without a look into them. */
+	private static Drawn drawn(PreparedElement prepared, Drawn before) {
+		if (before != null && before.region() == prepared.region() && before.lines() == prepared.lines()
+				&& before.picture().operations().equals(operations(prepared))
+				&& before.picture().placement().equals(transform(prepared.element().getTransform()))) {
+			return before;
+		}
+		return new Drawn(prepared.region(), prepared.lines(), picture(prepared));
+	}
+
+	private static Set<OperationKind> operations(PreparedElement prepared) {
+		return prepared.element().getOperations().stream().map(Operation::getKind).collect(Collectors.toSet());
+	}
+
 	private static ElementPicture picture(PreparedElement prepared) {
 		Outline curves = prepared.region().toOutline().plus(new Outline(prepared.lines()));
-		Set<OperationKind> operations = prepared.element().getOperations().stream().map(Operation::getKind)
-				.collect(Collectors.toSet());
+		Set<OperationKind> operations = operations(prepared);
 		FlatCurves flat = new FlatCurves(curves, FLATNESS);
 		Outline hatching = operations.contains(OperationKind.PRINT) ? Hatching.of(flat, HATCH_SPACING) : Outline.EMPTY;
 		return new ElementPicture(curves, flat, hatching, transform(prepared.element().getTransform()), operations);

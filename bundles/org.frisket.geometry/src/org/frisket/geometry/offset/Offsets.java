@@ -1,0 +1,60 @@
+package org.frisket.geometry.offset;
+
+import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Polygons;
+import org.frisket.geometry.Region;
+import org.frisket.geometry.Tolerance;
+import org.locationtech.jts.geom.Geometry;
+
+/**
+ * Offsets of one region at several distances. Each is what {@link Offset#of} gives, but what they have in common is
+ * worked out once. Safe for several threads.
+ */
+public final class Offsets {
+
+	private final Region region;
+	private final Tolerance tolerance;
+	private final double sampling;
+	private final Growth growth;
+
+	public Offsets(Region region, Tolerance tolerance) {
+		this(region, tolerance, Memory.NONE);
+	}
+
+	/** @param memory of offsets of other regions that have parts in common with this one */
+	public Offsets(Region region, Tolerance tolerance, Memory memory) {
+		this.region = region;
+		this.tolerance = tolerance;
+		sampling = Offset.sampling(tolerance);
+		growth = new Growth(region, sampling, memory);
+	}
+
+	/**
+	 * @param distance in mm, inwards if negative; 0 changes nothing but the holes
+	 * @return empty if nothing is left
+	 * @throws java.util.concurrent.CancellationException if the monitor says so
+	 */
+	public Region at(double distance, Corners corners, Holes holes, Monitor monitor) {
+		if (region.isEmpty() || distance == 0 && holes == Holes.KEEP) {
+			return region;
+		}
+		Geometry result = polygons(distance, corners, holes);
+		monitor.check();
+		return Offset.fitted(holes == Holes.FILL ? PolygonOffset.filled(result) : result, tolerance, monitor);
+	}
+
+	private Geometry polygons(double distance, Corners corners, Holes holes) {
+		if (distance == 0) {
+			return growth.start();
+		}
+		boolean fillFirst = holes == Holes.FILL && distance < 0;
+		if (!(corners instanceof Corners.Round)) {
+			return new SharpOffset(distance, corners, sampling).of(region, fillFirst);
+		}
+		if (distance > 0) {
+			return growth.by(distance);
+		}
+		Geometry flattened = Polygons.of(region, sampling);
+		return PolygonOffset.round(fillFirst ? PolygonOffset.filled(flattened) : flattened, distance, sampling);
+	}
+}

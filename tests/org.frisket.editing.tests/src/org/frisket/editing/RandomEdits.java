@@ -1,0 +1,213 @@
+package org.frisket.editing;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.function.Function;
+
+import org.frisket.model.Alignment;
+import org.frisket.model.CornerJoin;
+import org.frisket.model.Element;
+import org.frisket.model.FrisketFactory;
+import org.frisket.model.HoleRule;
+import org.frisket.model.Job;
+import org.frisket.model.Jobs;
+import org.frisket.model.Layer;
+import org.frisket.model.Mat;
+import org.frisket.model.OperationKind;
+import org.frisket.model.Outline;
+import org.frisket.model.Wording;
+
+/**
+ * Makes any edit there is with any values a user might give. Each class of edit has one line; several makers of one
+ * class are joined by {@link #anyOf}.
+ */
+final class RandomEdits {
+
+	/** Makes an edit of a job as it is now; null if the job has nothing for it. It need not be applicable. */
+	interface Maker {
+		Edit make(Job job, Choice choice);
+	}
+
+	private static final Map<Class<? extends Edit>, Maker> MAKERS = new LinkedHashMap<>();
+
+	static {
+		maker(AddElement.class, (job, c) -> new AddElement(c.of(job.getLayers()), c.outline()));
+		maker(AddMatBehind.class, (job, c) -> new AddMatBehind(c.some(job), c.list(c.length(), c.length()), d -> "Mat " + d));
+		maker(AlignElements.class, (job, c) -> new AlignElements(c.boxes(job), c.of(AlignElements.Edge.values())));
+		maker(ChangeMat.class, anyOf((job, c) -> ChangeMat.distance(c.mats(job), c.length()),
+				(job, c) -> ChangeMat.corners(c.mats(job), c.of(CornerJoin.values())),
+				(job, c) -> ChangeMat.mitreLimit(c.mats(job), 1 + c.length()),
+				(job, c) -> ChangeMat.holes(c.mats(job), c.of(HoleRule.values())),
+				(job, c) -> ChangeMat.smoothing(c.mats(job), c.length())));
+		maker(ChangeOperation.class, anyOf((job, c) -> ChangeOperation.kind(c.some(job), c.of(OperationKind.values())),
+				(job, c) -> ChangeOperation.tool(c.some(job), c.of("blade", "pen", null)),
+				(job, c) -> ChangeOperation.passes(c.some(job), 1 + c.below(4))));
+		maker(ChangeWording.class, anyOf((job, c) -> c.wording(job, w -> ChangeWording.text(w, c.word())),
+				(job, c) -> c.wording(job, w -> ChangeWording.font(w, Jobs.font(c.word(), null, null, null))),
+				(job, c) -> c.wording(job, w -> ChangeWording.height(w, 1 + c.length())),
+				(job, c) -> c.wording(job, w -> ChangeWording.lineSpacing(w, 1 + c.length() / 50)),
+				(job, c) -> c.wording(job, w -> ChangeWording.tracking(w, c.signed())),
+				(job, c) -> c.wording(job, w -> ChangeWording.alignment(w, c.of(Alignment.values()))),
+				(job, c) -> c.wording(job, w -> ChangeWording.kerning(w, c.coin())),
+				(job, c) -> c.wording(job, w -> ChangeWording.ligatures(w, c.coin())),
+				(job, c) -> c.wording(job, w -> ChangeWording.join(w, c.length() / 20)),
+				(job, c) -> c.wording(job, ChangeWording::part)));
+		maker(DeleteElements.class, (job, c) -> new DeleteElements(c.some(job)));
+		maker(DistributeElements.class,
+				(job, c) -> new DistributeElements(c.boxes(job), c.of(DistributeElements.Direction.values())));
+		maker(DuplicateElements.class, (job, c) -> new DuplicateElements(c.some(job), c.signed(), c.signed()));
+		maker(EditGroup.class, (job, c) -> new EditGroup("Change several", List.of(
+				new MoveElements(c.some(job), c.signed(), c.signed()), new RenameLayer(c.of(job.getLayers()), c.word()))));
+		maker(MoveElements.class, (job, c) -> new MoveElements(c.some(job), c.signed(), c.signed()));
+		maker(MoveLayer.class, (job, c) -> new MoveLayer(c.of(job.getLayers()), c.below(job.getLayers().size())));
+		maker(PasteElements.class, (job, c) -> c.fragment(job)
+				.map(fragment -> new PasteElements(job, fragment, c.signed(), c.signed())).orElse(null));
+		maker(PlaceElement.class, (job, c) -> new PlaceElement(job, c.outline(), c.word(), "#5b3a57"));
+		maker(RemoveMat.class, (job, c) -> c.mats(job).isEmpty() ? null : new RemoveMat(c.of(c.mats(job))));
+		maker(RenameLayer.class, (job, c) -> new RenameLayer(c.of(job.getLayers()), c.word()));
+		maker(ReorderElements.class, (job, c) -> new ReorderElements(c.some(job), c.of(ReorderElements.Way.values())));
+		maker(SetLayerColour.class, (job, c) -> new SetLayerColour(c.of(job.getLayers()), c.of("#1d6f78", "#f4ecdc", null)));
+		// locked less often than not, or soon nothing could be done any more
+		maker(SetLayers.class, anyOf((job, c) -> SetLayers.visible(c.layers(job), c.coin()),
+				(job, c) -> SetLayers.locked(c.layers(job), c.below(5) == 0)));
+		maker(SetMatDistance.class,
+				(job, c) -> c.mats(job).isEmpty() ? null : new SetMatDistance(c.of(c.mats(job)), c.length()));
+		maker(TransformElements.class, anyOf(
+				(job, c) -> TransformElements.scale(c.some(job), c.factor(), c.factor(), c.signed(), c.signed()),
+				(job, c) -> TransformElements.rotate(c.some(job), c.signed(), c.signed(), c.signed()),
+				(job, c) -> TransformElements.mirrorLeftRight(c.some(job), c.signed()),
+				(job, c) -> TransformElements.mirrorTopBottom(c.some(job), c.signed())));
+		maker(TypeWording.class, anyOf((job, c) -> TypeWording.onto(job, c.newWording(), c.word()),
+				(job, c) -> c.wording(job, w -> TypeWording.into(w, c.word()))));
+	}
+
+	private RandomEdits() {
+	}
+
+	private static void maker(Class<? extends Edit> type, Maker maker) {
+		MAKERS.put(type, maker);
+	}
+
+	private static Maker anyOf(Maker... makers) {
+		return (job, choice) -> choice.of(makers).make(job, choice);
+	}
+
+	static Set<Class<? extends Edit>> classes() {
+		return MAKERS.keySet();
+	}
+
+	/** Any edit; null if the one that was picked has nothing to work on. */
+	static Edit any(Job job, Random random) {
+		Choice choice = new Choice(random);
+		if (job.getLayers().isEmpty()) {
+			return MAKERS.get(PlaceElement.class).make(job, choice);
+		}
+		// a job that grows without end would only slow the test down
+		Class<? extends Edit> type = Jobs.elements(job).size() > 60 ? DeleteElements.class
+				: choice.of(List.copyOf(MAKERS.keySet()));
+		return MAKERS.get(type).make(job, choice);
+	}
+
+	/** What a user might pick and type. */
+	record Choice(Random random) {
+
+		int below(int bound) {
+			return random.nextInt(bound);
+		}
+
+		boolean coin() {
+			return random.nextBoolean();
+		}
+
+		double length() {
+			return Math.round(random.nextDouble() * 200) / 10.0;
+		}
+
+		double signed() {
+			return random.nextInt(5) == 0 ? 0 : Math.round(random.nextGaussian() * 300) / 10.0;
+		}
+
+		double factor() {
+			return new double[] { 0.5, 0.8, 1, 1.25, 2 }[below(5)];
+		}
+
+		String word() {
+			return of("", "Tide", "Harbour Lane", "two\nlines", "Ünder & <over>");
+		}
+
+		List<Double> list(double... numbers) {
+			List<Double> list = new ArrayList<>();
+			for (double number : numbers) {
+				list.add(number);
+			}
+			return list;
+		}
+
+		@SafeVarargs
+		final <T> T of(T... values) {
+			return values[below(values.length)];
+		}
+
+		<T> T of(List<? extends T> values) {
+			return values.get(below(values.size()));
+		}
+
+		/** None to five elements, of locked and hidden layers too. */
+		List<Element> some(Job job) {
+			List<Element> rest = new ArrayList<>(Jobs.elements(job));
+			List<Element> some = new ArrayList<>();
+			for (int i = below(6); i > 0 && !rest.isEmpty(); i--) {
+				some.add(rest.remove(below(rest.size())));
+			}
+			return some;
+		}
+
+		List<Layer> layers(Job job) {
+			return coin() ? List.copyOf(job.getLayers()) : List.of(this.<Layer>of(job.getLayers()));
+		}
+
+		List<Mat> mats(Job job) {
+			return Jobs.elements(job).stream().filter(Mat.class::isInstance).map(Mat.class::cast).toList();
+		}
+
+		Edit wording(Job job, Function<Wording, Edit> edit) {
+			List<Wording> wordings = Jobs.elements(job).stream().filter(Wording.class::isInstance).map(Wording.class::cast)
+					.toList();
+			return wordings.isEmpty() ? null : edit.apply(of(wordings));
+		}
+
+		Map<Element, Box> boxes(Job job) {
+			Collection<Element> elements = some(job);
+			Map<Element, Box> boxes = new LinkedHashMap<>();
+			for (Element element : elements) {
+				double x = element.getTransform().e();
+				double y = element.getTransform().f();
+				boxes.put(element, new Box(x, y, x + length(), y + length()));
+			}
+			return boxes;
+		}
+
+		Optional<Job> fragment(Job job) {
+			List<Element> some = some(job);
+			return some.isEmpty() ? Optional.empty() : JobFragment.read(JobFragment.write(some));
+		}
+
+		Outline outline() {
+			Outline outline = FrisketFactory.INSTANCE.createOutline();
+			outline.setPathData("M0 0L" + length() + " 0L0 " + length() + "Z");
+			return outline;
+		}
+
+		Wording newWording() {
+			Wording wording = FrisketFactory.INSTANCE.createWording();
+			wording.setHeight(1 + length());
+			return wording;
+		}
+	}
+}
