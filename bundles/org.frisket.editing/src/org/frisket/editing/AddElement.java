@@ -24,7 +24,7 @@ public final class AddElement extends RecordingEdit {
 
 	/** @param index how many of the layer's elements lie below it */
 	public AddElement(Layer layer, Element element, int index) {
-		super("Add " + Targets.spoken(List.of(element)));
+		super(Messages.named(Messages.AddElement_name, Targets.spoken(List.of(element))));
 		this.layer = layer;
 		this.element = element;
 		this.index = index;

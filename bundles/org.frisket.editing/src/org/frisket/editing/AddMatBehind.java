@@ -33,7 +33,8 @@ public final class AddMatBehind extends RecordingEdit {
 	 * @param layerName what the layer of a mat at a distance is called
 	 */
 	public AddMatBehind(List<? extends Element> elements, List<Double> distances, DoubleFunction<String> layerName) {
-		super(distances.size() == 1 ? "Add mat" : "Add " + distances.size() + " mats");
+		super(distances.size() == 1 ? Messages.AddMatBehind_one
+				: Messages.named(Messages.AddMatBehind_several, distances.size()));
 		this.elements = List.copyOf(new LinkedHashSet<Element>(elements));
 		this.distances = distances.stream().sorted().toList();
 		this.layerName = layerName;

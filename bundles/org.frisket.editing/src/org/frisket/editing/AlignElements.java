@@ -17,7 +17,7 @@ public final class AlignElements extends ShiftElements {
 
 	/** @param boxes where the elements are seen now */
 	public AlignElements(Map<? extends Element, Box> boxes, Edge edge) {
-		super("Align " + Targets.spoken(boxes.keySet()), boxes);
+		super(Messages.named(Messages.AlignElements_name, Targets.spoken(boxes.keySet())), boxes);
 		this.edge = edge;
 	}
 

@@ -28,32 +28,32 @@ public final class ChangeMat extends RecordingEdit {
 
 	/** How far they stand outside, in mm; negative makes them smaller than what they follow. */
 	public static ChangeMat distance(List<Mat> mats, double distance) {
-		return new ChangeMat("Change mat distance", mats,
+		return new ChangeMat(Messages.ChangeMat_distance, mats,
 				mat -> Double.isFinite(distance) && distance != mat.getDistance(), mat -> mat.setDistance(distance));
 	}
 
 	/** How their corners are made. */
 	public static ChangeMat corners(List<Mat> mats, CornerJoin corners) {
-		return new ChangeMat("Change mat corners", mats, mat -> corners != null && corners != mat.getCorners(),
+		return new ChangeMat(Messages.ChangeMat_corners, mats, mat -> corners != null && corners != mat.getCorners(),
 				mat -> mat.setCorners(corners));
 	}
 
 	/** How far a mitred corner may reach, in distances; at least 1. */
 	public static ChangeMat mitreLimit(List<Mat> mats, double limit) {
-		return new ChangeMat("Change mitre limit", mats,
+		return new ChangeMat(Messages.ChangeMat_mitreLimit, mats,
 				mat -> Double.isFinite(limit) && limit >= 1 && limit != mat.getMitreLimit(),
 				mat -> mat.setMitreLimit(limit));
 	}
 
 	/** Whether holes are kept or filled. */
 	public static ChangeMat holes(List<Mat> mats, HoleRule holes) {
-		return new ChangeMat("Change mat holes", mats, mat -> holes != null && holes != mat.getHoles(),
+		return new ChangeMat(Messages.ChangeMat_holes, mats, mat -> holes != null && holes != mat.getHoles(),
 				mat -> mat.setHoles(holes));
 	}
 
 	/** Radius in mm by which hollows and corners are rounded; 0 for none. */
 	public static ChangeMat smoothing(List<Mat> mats, double radius) {
-		return new ChangeMat("Change mat smoothing", mats,
+		return new ChangeMat(Messages.ChangeMat_smoothing, mats,
 				mat -> Double.isFinite(radius) && radius >= 0 && radius != mat.getSmoothing(),
 				mat -> mat.setSmoothing(radius));
 	}

@@ -31,21 +31,21 @@ public final class ChangeOperation extends RecordingEdit {
 
 	/** One operation of this kind and no other; one that is there already keeps its tool and passes. */
 	public static ChangeOperation kind(List<? extends Element> elements, OperationKind kind) {
-		return new ChangeOperation("Change operation", elements,
+		return new ChangeOperation(Messages.ChangeOperation_kind, elements,
 				element -> element.getOperations().size() != 1 || element.getOperations().get(0).getKind() != kind,
 				element -> setKind(element, kind));
 	}
 
 	/** The tool of all operations of the elements; null leaves it open. */
 	public static ChangeOperation tool(List<? extends Element> elements, String tool) {
-		return new ChangeOperation("Change tool", elements,
+		return new ChangeOperation(Messages.ChangeOperation_tool, elements,
 				element -> element.getOperations().stream().anyMatch(o -> !Objects.equals(o.getTool(), tool)),
 				element -> element.getOperations().forEach(operation -> operation.setTool(tool)));
 	}
 
 	/** How often the tool goes along all outlines of the elements; at least once. */
 	public static ChangeOperation passes(List<? extends Element> elements, int passes) {
-		return new ChangeOperation("Change passes", elements,
+		return new ChangeOperation(Messages.ChangeOperation_passes, elements,
 				element -> passes > 0 && element.getOperations().stream().anyMatch(o -> o.getPasses() != passes),
 				element -> element.getOperations().forEach(operation -> operation.setPasses(passes)));
 	}

@@ -29,55 +29,55 @@ public final class ChangeWording extends RecordingEdit {
 
 	/** Says something else; lines are parted by line feeds. */
 	public static ChangeWording text(Wording wording, String text) {
-		return new ChangeWording("Change text", wording, w -> !Objects.equals(text, w.getText()),
+		return new ChangeWording(Messages.ChangeWording_text, wording, w -> !Objects.equals(text, w.getText()),
 				w -> w.setText(text));
 	}
 
 	/** Sets it in another font; the reference is copied. */
 	public static ChangeWording font(Wording wording, FontRef font) {
-		return new ChangeWording("Change font", wording, w -> !EcoreUtil.equals(font, w.getFont()),
+		return new ChangeWording(Messages.ChangeWording_font, wording, w -> !EcoreUtil.equals(font, w.getFont()),
 				w -> w.setFont(EcoreUtil.copy(font)));
 	}
 
 	/** Sets it in another size; {@code height} is that of a capital H in mm and positive. */
 	public static ChangeWording height(Wording wording, double height) {
-		return new ChangeWording("Change height", wording,
+		return new ChangeWording(Messages.ChangeWording_height, wording,
 				w -> Double.isFinite(height) && height > 0 && height != w.getHeight(), w -> w.setHeight(height));
 	}
 
 	/** Moves its lines apart; {@code factor} times the height, positive. */
 	public static ChangeWording lineSpacing(Wording wording, double factor) {
-		return new ChangeWording("Change line spacing", wording,
+		return new ChangeWording(Messages.ChangeWording_lineSpacing, wording,
 				w -> Double.isFinite(factor) && factor > 0 && factor != w.getLineSpacing(),
 				w -> w.setLineSpacing(factor));
 	}
 
 	/** Adds to the distance of its letters; in mm, negative sets tighter. */
 	public static ChangeWording tracking(Wording wording, double tracking) {
-		return new ChangeWording("Change tracking", wording,
+		return new ChangeWording(Messages.ChangeWording_tracking, wording,
 				w -> Double.isFinite(tracking) && tracking != w.getTracking(), w -> w.setTracking(tracking));
 	}
 
 	/** Aligns its lines otherwise. */
 	public static ChangeWording alignment(Wording wording, Alignment alignment) {
-		return new ChangeWording("Change alignment", wording, w -> alignment != null && alignment != w.getAlignment(),
+		return new ChangeWording(Messages.ChangeWording_alignment, wording, w -> alignment != null && alignment != w.getAlignment(),
 				w -> w.setAlignment(alignment));
 	}
 
 	/** Uses the pair distances of the font, or not. */
 	public static ChangeWording kerning(Wording wording, boolean kerning) {
-		return new ChangeWording("Change kerning", wording, w -> kerning != w.isKerning(), w -> w.setKerning(kerning));
+		return new ChangeWording(Messages.ChangeWording_kerning, wording, w -> kerning != w.isKerning(), w -> w.setKerning(kerning));
 	}
 
 	/** Uses the ligatures of the font, or not. */
 	public static ChangeWording ligatures(Wording wording, boolean ligatures) {
-		return new ChangeWording("Change ligatures", wording, w -> ligatures != w.isLigatures(),
+		return new ChangeWording(Messages.ChangeWording_ligatures, wording, w -> ligatures != w.isLigatures(),
 				w -> w.setLigatures(ligatures));
 	}
 
 	/** Joins its letters so that neighbours overlap by {@code touch} mm, which is not negative. */
 	public static ChangeWording join(Wording wording, double touch) {
-		return new ChangeWording("Join letters", wording,
+		return new ChangeWording(Messages.ChangeWording_join, wording,
 				w -> Double.isFinite(touch) && touch >= 0 && (!w.isJoined() || touch != w.getTouch()), w -> {
 					w.setJoined(true);
 					w.setTouch(touch);
@@ -86,7 +86,7 @@ public final class ChangeWording extends RecordingEdit {
 
 	/** Parts joined letters; the overlap is remembered. */
 	public static ChangeWording part(Wording wording) {
-		return new ChangeWording("Part letters", wording, Wording::isJoined, w -> w.setJoined(false));
+		return new ChangeWording(Messages.ChangeWording_part, wording, Wording::isJoined, w -> w.setJoined(false));
 	}
 
 	@Override

@@ -16,7 +16,7 @@ public final class DeleteElements extends RecordingEdit {
 	private final Set<Element> elements;
 
 	public DeleteElements(List<? extends Element> elements) {
-		super("Delete " + Targets.spoken(elements));
+		super(Messages.named(Messages.DeleteElements_name, Targets.spoken(elements)));
 		this.elements = new LinkedHashSet<>(elements);
 	}
 

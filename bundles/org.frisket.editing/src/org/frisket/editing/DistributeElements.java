@@ -22,7 +22,7 @@ public final class DistributeElements extends ShiftElements {
 
 	/** @param boxes where the elements are seen now */
 	public DistributeElements(Map<? extends Element, Box> boxes, Direction direction) {
-		super("Distribute " + Targets.spoken(boxes.keySet()), boxes);
+		super(Messages.named(Messages.DistributeElements_name, Targets.spoken(boxes.keySet())), boxes);
 		this.direction = direction;
 	}
 

@@ -31,7 +31,7 @@ public final class DuplicateElements extends RecordingEdit {
 	 * @param dy how far down
 	 */
 	public DuplicateElements(List<? extends Element> elements, double dx, double dy) {
-		super("Duplicate " + Targets.spoken(elements));
+		super(Messages.named(Messages.DuplicateElements_name, Targets.spoken(elements)));
 		this.elements = elements.stream().<Element>map(element -> element).distinct().toList();
 		this.dx = dx;
 		this.dy = dy;

@@ -25,7 +25,7 @@ public final class MoveElements extends RecordingEdit {
 	 * @param dy downwards, in mm
 	 */
 	public MoveElements(List<? extends Element> elements, double dx, double dy) {
-		super("Move " + Targets.spoken(elements));
+		super(Messages.named(Messages.MoveElements_name, Targets.spoken(elements)));
 		this.elements = new LinkedHashSet<>(elements);
 		this.dx = dx;
 		this.dy = dy;

@@ -16,7 +16,7 @@ public final class MoveLayer extends RecordingEdit {
 
 	/** @param index how many layers lie below it afterwards */
 	public MoveLayer(Layer layer, int index) {
-		super("Restack layer");
+		super(Messages.MoveLayer_name);
 		this.layer = layer;
 		this.index = index;
 	}

@@ -37,7 +37,7 @@ public final class PasteElements extends RecordingEdit {
 	 * @param dy       how far down
 	 */
 	public PasteElements(Job job, Job fragment, double dx, double dy) {
-		super("Paste " + Targets.spoken(Jobs.elements(fragment)));
+		super(Messages.named(Messages.PasteElements_name, Targets.spoken(Jobs.elements(fragment))));
 		this.job = job;
 		Job copy = EcoreUtil.copy(fragment);
 		this.layers = List.copyOf(copy.getLayers());

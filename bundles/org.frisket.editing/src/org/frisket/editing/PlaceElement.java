@@ -2,7 +2,6 @@ package org.frisket.editing;
 
 import java.util.Collection;
 import java.util.List;
-import java.util.Locale;
 
 import org.eclipse.emf.ecore.EObject;
 import org.frisket.model.Element;
@@ -28,7 +27,7 @@ public final class PlaceElement extends RecordingEdit {
 	 * @param layerColour colour of a new layer, as {@code #rrggbb}
 	 */
 	public PlaceElement(Job job, Element element, String layerName, String layerColour) {
-		super("Add " + element.eClass().getName().toLowerCase(Locale.ROOT));
+		super(Messages.named(Messages.AddElement_name, Targets.spoken(List.of(element))));
 		this.job = job;
 		this.element = element;
 		this.layerName = layerName;

@@ -18,7 +18,7 @@ public final class RemoveMat extends RecordingEdit {
 	private final Mat mat;
 
 	public RemoveMat(Mat mat) {
-		super("Remove mat");
+		super(Messages.RemoveMat_name);
 		this.mat = mat;
 	}
 

@@ -13,7 +13,7 @@ public final class RenameLayer extends RecordingEdit {
 	private final String layerName;
 
 	public RenameLayer(Layer layer, String name) {
-		super("Rename layer");
+		super(Messages.RenameLayer_name);
 		this.layer = layer;
 		this.layerName = name;
 	}

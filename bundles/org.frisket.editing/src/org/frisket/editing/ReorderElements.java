@@ -18,18 +18,18 @@ public final class ReorderElements extends RecordingEdit {
 	/** Where elements go within their layer. */
 	public enum Way {
 		/** Above the next element. */
-		FORWARD("Bring forward"),
+		FORWARD(Messages.ReorderElements_forward),
 		/** Below the next element. */
-		BACKWARD("Send backward"),
+		BACKWARD(Messages.ReorderElements_backward),
 		/** Above all others. */
-		FRONT("Bring to front"),
+		FRONT(Messages.ReorderElements_front),
 		/** Below all others. */
-		BOTTOM("Send to bottom");
+		BOTTOM(Messages.ReorderElements_bottom);
 
-		private final String verb;
+		private final String name;
 
-		Way(String verb) {
-			this.verb = verb;
+		Way(String name) {
+			this.name = name;
 		}
 	}
 
@@ -37,7 +37,7 @@ public final class ReorderElements extends RecordingEdit {
 	private final Way way;
 
 	public ReorderElements(List<? extends Element> elements, Way way) {
-		super(way.verb);
+		super(way.name);
 		this.elements = new LinkedHashSet<>(elements);
 		this.way = way;
 	}

@@ -18,7 +18,7 @@ public final class SetLayerColour extends RecordingEdit {
 
 	/** @param colour as {@code #rrggbb}; null leaves it to the stock */
 	public SetLayerColour(Layer layer, String colour) {
-		super("Change layer colour");
+		super(Messages.SetLayerColour_name);
 		this.layer = layer;
 		this.colour = colour;
 	}

@@ -19,9 +19,9 @@ public final class SetLayers extends RecordingEdit {
 	private final BiConsumer<Layer, Boolean> setter;
 	private final boolean value;
 
-	private SetLayers(String verb, List<Layer> layers, Predicate<Layer> has, BiConsumer<Layer, Boolean> setter,
-			boolean value) {
-		super(verb + (layers.size() == 1 ? " layer" : " " + layers.size() + " layers"));
+	private SetLayers(String one, String several, List<Layer> layers, Predicate<Layer> has,
+			BiConsumer<Layer, Boolean> setter, boolean value) {
+		super(layers.size() == 1 ? one : Messages.named(several, layers.size()));
 		this.layers = new LinkedHashSet<>(layers);
 		this.has = has;
 		this.setter = setter;
@@ -30,12 +30,20 @@ public final class SetLayers extends RecordingEdit {
 
 	/** Shows layers, or pulls them aside. */
 	public static SetLayers visible(List<Layer> layers, boolean visible) {
-		return new SetLayers(visible ? "Show" : "Hide", layers, Layer::isVisible, Layer::setVisible, visible);
+		return visible
+				? new SetLayers(Messages.SetLayers_showOne, Messages.SetLayers_show, layers, Layer::isVisible, Layer::setVisible,
+						true)
+				: new SetLayers(Messages.SetLayers_hideOne, Messages.SetLayers_hide, layers, Layer::isVisible, Layer::setVisible,
+						false);
 	}
 
 	/** Locks layers against every edit of their elements, or frees them. */
 	public static SetLayers locked(List<Layer> layers, boolean locked) {
-		return new SetLayers(locked ? "Lock" : "Unlock", layers, Layer::isLocked, Layer::setLocked, locked);
+		return locked
+				? new SetLayers(Messages.SetLayers_lockOne, Messages.SetLayers_lock, layers, Layer::isLocked, Layer::setLocked,
+						true)
+				: new SetLayers(Messages.SetLayers_unlockOne, Messages.SetLayers_unlock, layers, Layer::isLocked,
+						Layer::setLocked, false);
 	}
 
 	@Override

@@ -14,7 +14,7 @@ public final class SetMatDistance extends RecordingEdit {
 
 	/** @param distance in mm; negative makes the mat smaller than what it follows */
 	public SetMatDistance(Mat mat, double distance) {
-		super("Change mat distance");
+		super(Messages.ChangeMat_distance);
 		this.mat = mat;
 		this.distance = distance;
 	}

@@ -4,13 +4,14 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 
 import org.frisket.model.Element;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Mat;
+import org.frisket.model.Outline;
+import org.frisket.model.Wording;
 
 /** What edits ask of the elements they are given. */
 final class Targets {
@@ -68,7 +69,17 @@ final class Targets {
 
 	/** "wording" or "3 elements". */
 	static String spoken(Collection<? extends Element> elements) {
-		return elements.size() == 1 ? elements.iterator().next().eClass().getName().toLowerCase(Locale.ROOT)
-				: elements.size() + " elements";
+		return elements.size() == 1 ? spoken(elements.iterator().next())
+				: Messages.named(Messages.Targets_several, elements.size());
+	}
+
+	private static String spoken(Element element) {
+		if (element instanceof Wording) {
+			return Messages.Targets_wording;
+		}
+		if (element instanceof Outline) {
+			return Messages.Targets_outline;
+		}
+		return element instanceof Mat ? Messages.Targets_mat : Messages.Targets_element;
 	}
 }

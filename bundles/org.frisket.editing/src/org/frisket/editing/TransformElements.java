@@ -20,18 +20,18 @@ public final class TransformElements extends RecordingEdit {
 	private final Matrix map;
 
 	/**
-	 * @param verb what is done, as the name of the edit begins: "Scale"
+	 * @param name what is done, with {@code {0}} for the elements: "Scale {0}"
 	 * @param map  in the job's frame, in mm
 	 */
-	public TransformElements(String verb, List<? extends Element> elements, Matrix map) {
-		super(verb + " " + Targets.spoken(elements));
+	public TransformElements(String name, List<? extends Element> elements, Matrix map) {
+		super(Messages.named(name, Targets.spoken(elements)));
 		this.elements = new LinkedHashSet<>(elements);
 		this.map = map;
 	}
 
 	/** Larger by {@code sx} across and {@code sy} down about a fixed place; a negative factor also mirrors. */
 	public static TransformElements scale(List<? extends Element> elements, double sx, double sy, double x, double y) {
-		return new TransformElements("Scale", elements, matrix(sx, 0, 0, sy, x, y));
+		return new TransformElements(Messages.TransformElements_scale, elements, matrix(sx, 0, 0, sy, x, y));
 	}
 
 	/** Turned clockwise to the viewer by an angle in radians about a fixed place. */
@@ -41,17 +41,17 @@ public final class TransformElements extends RecordingEdit {
 		boolean whole = Math.abs(quarters - Math.rint(quarters)) < 1e-12;
 		double sin = whole ? Math.rint(Math.sin(radians)) : Math.sin(radians);
 		double cos = whole ? Math.rint(Math.cos(radians)) : Math.cos(radians);
-		return new TransformElements("Rotate", elements, matrix(cos, sin, -sin, cos, x, y));
+		return new TransformElements(Messages.TransformElements_rotate, elements, matrix(cos, sin, -sin, cos, x, y));
 	}
 
 	/** Left and right exchanged about the upright line at {@code x}. */
 	public static TransformElements mirrorLeftRight(List<? extends Element> elements, double x) {
-		return new TransformElements("Mirror", elements, matrix(-1, 0, 0, 1, x, 0));
+		return new TransformElements(Messages.TransformElements_mirror, elements, matrix(-1, 0, 0, 1, x, 0));
 	}
 
 	/** Top and bottom exchanged about the level line at {@code y}. */
 	public static TransformElements mirrorTopBottom(List<? extends Element> elements, double y) {
-		return new TransformElements("Mirror", elements, matrix(1, 0, 0, -1, 0, y));
+		return new TransformElements(Messages.TransformElements_mirror, elements, matrix(1, 0, 0, -1, 0, y));
 	}
 
 	private static Matrix matrix(double a, double b, double c, double d, double x, double y) {

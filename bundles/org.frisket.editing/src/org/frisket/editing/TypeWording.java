@@ -63,7 +63,7 @@ public final class TypeWording extends Edit {
 
 	@Override
 	public String name() {
-		return isNew() ? "Type wording" : "Change text";
+		return isNew() ? Messages.TypeWording_new : Messages.ChangeWording_text;
 	}
 
 	@Override

@@ -2,17 +2,24 @@ package org.frisket.model;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
+import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Writes files whole or not at all, and says in plain words why it could not. */
 public final class WholeFile {
@@ -26,6 +33,9 @@ public final class WholeFile {
 
 	/** Others may be writing the same file, or have died while they did. */
 	private static final int MOST_PARTS = 100;
+
+	/** Nobody takes longer from the last byte of a part to its place as the whole file. */
+	private static final Duration LEFT_AFTER = Duration.ofSeconds(10);
 
 	private WholeFile() {
 	}
@@ -44,6 +54,7 @@ public final class WholeFile {
 		if (Files.exists(target) && !Files.isWritable(target)) {
 			throw new FileSystemException(file.toString(), null, "it is write-protected");
 		}
+		tidy(target);
 		Path fresh = part(target);
 		try {
 			fill(fresh, content);
@@ -54,6 +65,34 @@ public final class WholeFile {
 			throw e;
 		}
 		settle(folder);
+	}
+
+	/**
+	 * Removes what a program left behind that ended in the middle of writing this file. A part that somebody is writing
+	 * now stays, as do the parts of all other files. Trouble with it is passed over.
+	 */
+	public static void tidy(Path file) {
+		Path folder = file.toAbsolutePath().getParent();
+		Pattern part = Pattern.compile(Pattern.quote("." + file.getFileName() + ".") + "\\d+\\.part");
+		try (Stream<Path> all = Files.list(folder)) {
+			all.filter(each -> part.matcher(each.getFileName().toString()).matches()).forEach(WholeFile::discardIfLeft);
+		} catch (IOException | UncheckedIOException e) {
+			// A folder that cannot be looked into is reported by whoever writes to it.
+		}
+	}
+
+	private static void discardIfLeft(Path part) {
+		if (!Files.isRegularFile(part, LinkOption.NOFOLLOW_LINKS)) {
+			return;
+		}
+		try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE)) {
+			Instant written = Files.getLastModifiedTime(part).toInstant();
+			if (written.isBefore(Instant.now().minus(LEFT_AFTER)) && channel.tryLock() != null) {
+				Files.delete(part);
+			}
+		} catch (IOException | OverlappingFileLockException e) {
+			// In use, gone already, or not ours to remove.
+		}
 	}
 
 	/** Why a file or a folder cannot be used. */
@@ -70,7 +109,6 @@ public final class WholeFile {
 		return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
 	}
 
-	/** @param gate knows the lines of elements */
 	/** A new empty file beside the target, with the permissions of all new files. */
 	private static Path part(Path target) throws IOException {
 		for (int i = 0;; i++) {
@@ -86,8 +124,18 @@ public final class WholeFile {
 
 	private static void fill(Path file, Content content) throws IOException {
 		try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+			claim(channel);
 			content.writeTo(Channels.newOutputStream(channel));
 			channel.force(true);
+		}
+	}
+
+	/** Tells others that this part is not left behind, where the file system can. */
+	private static void claim(FileChannel channel) {
+		try {
+			channel.tryLock();
+		} catch (IOException e) {
+			// The time of its last change tells it too.
 		}
 	}
 

@@ -11,6 +11,7 @@ import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchAdvisor;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 import org.eclipse.ui.statushandlers.StatusManager;
+import org.frisket.app.internal.tour.TourOffer;
 import org.frisket.ui.bench.Bench;
 import org.frisket.ui.bench.JobInput;
 
@@ -47,6 +48,7 @@ final class FrisketWorkbenchAdvisor extends WorkbenchAdvisor {
 			for (Path file : files) {
 				page.openEditor(new JobInput(file), Bench.EDITOR_ID);
 			}
+			TourOffer.make(page.getWorkbenchWindow());
 		} catch (PartInitException e) {
 			StatusManager.getManager().handle(e.getStatus(), StatusManager.SHOW);
 		}

@@ -11,6 +11,7 @@ import org.eclipse.equinox.app.IApplicationContext;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.PlatformUI;
+import org.frisket.app.internal.appearance.Appearance;
 import org.frisket.model.JobFile;
 
 /** Starts the workbench; every argument with the ending of a job file is opened. */
@@ -21,6 +22,7 @@ public final class WorkbenchApplication implements IApplication {
 		WindowMemory.claim();
 		List<Path> files = files((String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS));
 		Display display = PlatformUI.createDisplay();
+		Appearance.chosen().apply();
 		try {
 			int code = PlatformUI.createAndRunWorkbench(display, new FrisketWorkbenchAdvisor(files));
 			return code == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;

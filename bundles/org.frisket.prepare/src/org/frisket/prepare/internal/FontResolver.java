@@ -9,6 +9,7 @@ import java.util.Optional;
 
 import org.frisket.geometry.Point;
 import org.frisket.model.FontRef;
+import org.frisket.prepare.Placeholder;
 import org.frisket.prepare.Severity;
 import org.frisket.typography.FontFace;
 import org.frisket.typography.FontLibrary;
@@ -32,8 +33,8 @@ final class FontResolver {
 
 	Resolved resolve(FontRef reference) {
 		if (reference == null) {
-			return new Resolved(Optional.empty(), List.of(new Shape.Remark("font-missing", Severity.BLOCKING,
-					Point.ORIGIN, "The wording has no font.", "Choose a font.")));
+			return new Resolved(Optional.empty(), List.of(new Shape.Remark(Placeholder.FONT_MISSING,
+					Severity.BLOCKING, Point.ORIGIN, "The wording has no font.", "Choose a font.")));
 		}
 		record Key(String name, String style, String digest, String file) {
 		}
@@ -68,7 +69,7 @@ final class FontResolver {
 	}
 
 	private static Shape.Remark missing(FontRef reference, List<String> reasons) {
-		return new Shape.Remark("font-missing", Severity.BLOCKING, Point.ORIGIN,
+		return new Shape.Remark(Placeholder.FONT_MISSING, Severity.BLOCKING, Point.ORIGIN,
 				"The font “" + reference.getName() + "” cannot be found"
 						+ (reasons.isEmpty() ? "." : ": " + String.join("; ", reasons) + "."),
 				"Bring the font file back, or choose another font.");

@@ -9,6 +9,7 @@ final class Messages extends NLS {
 	public static String RecentJobsMenu_none;
 	public static String UntitledInput_first;
 	public static String UntitledInput_further;
+	public static String UntitledInput_sample;
 	public static String UntitledInput_toolTip;
 
 	static {

@@ -10,9 +10,12 @@ import org.frisket.ui.Icon;
  * A job that has no file yet. It is not among what the workbench remembers: what was not saved when the program ended
  * comes back by its recovery copy.
  *
- * @param number tells several from each other, from 1
+ * @param number tells several from each other, from 1; 0 for the sample
  */
 public record UntitledInput(int number) implements IEditorInput {
+
+	/** The sample job, of which there is one. */
+	public static final UntitledInput SAMPLE = new UntitledInput(0);
 
 	@Override
 	public boolean exists() {
@@ -26,6 +29,9 @@ public record UntitledInput(int number) implements IEditorInput {
 
 	@Override
 	public String getName() {
+		if (number == SAMPLE.number) {
+			return Messages.UntitledInput_sample;
+		}
 		return number == 1 ? Messages.UntitledInput_first : NLS.bind(Messages.UntitledInput_further, number);
 	}
 

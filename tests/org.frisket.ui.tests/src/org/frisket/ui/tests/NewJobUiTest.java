@@ -12,14 +12,19 @@ import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.core.runtime.Adapters;
+import org.eclipse.core.runtime.preferences.IEclipsePreferences;
+import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.frisket.editing.AddElement;
 import org.frisket.editing.EditExecutor;
 import org.frisket.model.FrisketFactory;
 import org.frisket.model.JobFile;
 import org.frisket.model.Jobs;
+import org.frisket.model.Layer;
 import org.frisket.model.Outline;
+import org.frisket.model.PreviewColours;
 import org.frisket.ui.bench.JobInput;
 import org.frisket.ui.bench.internal.editor.BenchEditor;
+import org.frisket.ui.bench.internal.files.BenchPreferences;
 import org.junit.jupiter.api.Test;
 
 /** Jobs that have no file yet. */
@@ -50,6 +55,26 @@ class NewJobUiTest extends OpenBench {
 		assertEquals(Optional.empty(), editor.document().path());
 		assertEquals(List.of(), Jobs.elements(editor.document().job()));
 		assertFalse(editor.isDirty());
+	}
+
+	@Test
+	void newJobsBeginAsThePreferencesSay() {
+		IEclipsePreferences preferences = InstanceScope.INSTANCE.getNode(BenchPreferences.NODE);
+		preferences.put(BenchPreferences.STOCK_NAME, " Sand card ");
+		preferences.put(BenchPreferences.STOCK_COLOUR, "10,200,255");
+		try {
+			Layer first = pressNew().document().job().getLayers().get(0);
+			assertEquals("Sand card", first.getName());
+			assertEquals("#0ac8ff", first.getColour());
+			preferences.put(BenchPreferences.STOCK_COLOUR, "no colour");
+			preferences.put(BenchPreferences.STOCK_NAME, "  ");
+			Layer usual = pressNew().document().job().getLayers().get(0);
+			assertEquals("Wording", usual.getName());
+			assertEquals(PreviewColours.WORDING, usual.getColour());
+		} finally {
+			preferences.remove(BenchPreferences.STOCK_NAME);
+			preferences.remove(BenchPreferences.STOCK_COLOUR);
+		}
 	}
 
 	@Test

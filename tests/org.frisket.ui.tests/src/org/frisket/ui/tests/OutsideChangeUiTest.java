@@ -71,6 +71,28 @@ class OutsideChangeUiTest extends OpenBench {
 	}
 
 	@Test
+	void reloadedJobIsSeenAsBefore() throws IOException {
+		for (int i = 0; i < 3; i++) {
+			bench.zoom().in();
+		}
+		bench.zoom().reveal(new org.frisket.geometry.Point(130, 50));
+		Screen.settle();
+		double scale = bench.zoom().scale();
+		org.eclipse.draw2d.geometry.Point place = pixelOf(120, 40);
+		changeOutside();
+		comeBack();
+		Screen.waitUntil("it is told", () -> bench.notice().contains("changed by another program"));
+		press("Reload");
+		bench = (BenchEditor) page().getActiveEditor();
+		Screen.waitUntil("it is worked through", bench::isUpToDate);
+		Screen.settle();
+		assertEquals(scale, bench.zoom().scale(), scale / 100);
+		assertEquals(place.x, pixelOf(120, 40).x, 4);
+		// the line about the file took some height of the first bench
+		assertEquals(place.y, pixelOf(120, 40).y, 40);
+	}
+
+	@Test
 	void ownStateCanBeKeptAndIsThenSavedWithoutFurtherAsking() throws IOException {
 		changeOutside();
 		comeBack();

@@ -30,7 +30,7 @@ class TranslationTest {
 
 	private final List<String> wrong = new ArrayList<>();
 
-	/** Of the bundles that have a screen. */
+	/** Of the bundles whose words are seen on the screen. */
 	private static List<Path> files() throws IOException {
 		List<Path> files = new ArrayList<>();
 		for (Path bundle : bundles()) {
@@ -49,7 +49,7 @@ class TranslationTest {
 
 	private static List<Path> bundles() throws IOException {
 		try (Stream<Path> all = Files.list(Path.of("..", "..", "bundles").toRealPath())) {
-			return all.filter(bundle -> bundle.getFileName().toString().matches("org\\.frisket\\.(ui|app)(\\..*)?"))
+			return all.filter(bundle -> bundle.getFileName().toString().matches("org\\.frisket\\.(ui|app|editing|help)(\\..*)?"))
 					.sorted().toList();
 		}
 	}

@@ -10,7 +10,9 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
 import org.frisket.model.Jobs;
-import org.frisket.model.PreviewColours;
+import org.frisket.model.WholeFile;
+import org.frisket.ui.bench.UntitledInput;
+import org.frisket.ui.bench.internal.files.BenchPreferences;
 import org.frisket.ui.bench.internal.files.FileStamp;
 import org.frisket.ui.bench.internal.files.Recovery;
 import org.frisket.ui.bench.internal.files.RecoveryStore;
@@ -40,6 +42,7 @@ public final class BenchDocument {
 	 * @throws IOException with a message for the user that names the file, the place and the reason
 	 */
 	static BenchDocument open(Path path, RecoveryStore store) throws IOException {
+		WholeFile.tidy(path);
 		Optional<Unsaved> unsaved = store.find(path);
 		Optional<Job> copy = unsaved.isPresent() ? copy(unsaved.get(), store) : Optional.empty();
 		if (copy.isPresent()) {
@@ -54,7 +57,11 @@ public final class BenchDocument {
 	static BenchDocument untitled(int number, RecoveryStore store) {
 		Unsaved origin = Unsaved.untitled(number);
 		Optional<Job> copy = copy(origin, store);
-		return new BenchDocument(copy.orElseGet(BenchDocument::empty), origin, copy.isPresent());
+		return new BenchDocument(copy.orElseGet(() -> fresh(number)), origin, copy.isPresent());
+	}
+
+	private static Job fresh(int number) {
+		return number == UntitledInput.SAMPLE.number() ? FerryBanner.make() : empty();
 	}
 
 	/** A copy that cannot be read must not stand before the file, which can. */
@@ -69,7 +76,8 @@ public final class BenchDocument {
 
 	private static Job empty() {
 		Job job = Jobs.create("job", ""); //$NON-NLS-1$ //$NON-NLS-2$
-		Jobs.addLayer(job, Messages.BenchDocument_firstLayer).setColour(PreviewColours.WORDING);
+		Jobs.addLayer(job, BenchPreferences.stockName(Messages.BenchDocument_firstLayer))
+				.setColour(BenchPreferences.stockColour());
 		return job;
 	}
 

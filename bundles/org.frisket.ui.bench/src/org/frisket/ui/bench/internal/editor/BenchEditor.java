@@ -383,14 +383,20 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 		firePropertyChange(PROP_DIRTY);
 	}
 
-	/** Shows the job as its file has it, and gives up what was not saved; a job without a file is closed. */
+	/**
+	 * Shows the job as its file has it, as large and at the same place as now, and gives up what was not saved; a job
+	 * without a file is closed.
+	 */
 	void reload() {
+		BenchCanvas.Look look = canvas.look();
 		IWorkbenchPage page = getSite().getPage();
 		IEditorInput input = getEditorInput();
 		page.closeEditor(this, false);
 		if (input instanceof JobInput) {
 			try {
-				page.openEditor(input, Bench.EDITOR_ID);
+				if (page.openEditor(input, Bench.EDITOR_ID) instanceof BenchEditor again && again.canvas != null) {
+					again.canvas.beginWith(look);
+				}
 			} catch (PartInitException e) {
 				StatusManager.getManager().handle(e.getStatus(), StatusManager.SHOW);
 			}

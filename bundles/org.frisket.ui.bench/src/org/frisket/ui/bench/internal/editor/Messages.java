@@ -25,6 +25,10 @@ final class Messages extends NLS {
 	public static String EditorFile_keepRecovered;
 	public static String EditorFile_recovered;
 	public static String EditorJob_cure;
+	public static String FerryBanner_narrowMat;
+	public static String FerryBanner_title;
+	public static String FerryBanner_wideMat;
+	public static String FerryBanner_wording;
 	public static String JobSaver_again;
 	public static String JobSaver_cancel;
 	public static String JobSaver_changedOutside;

@@ -14,6 +14,7 @@ import org.frisket.ui.bench.internal.canvas.Units;
 import org.frisket.ui.bench.internal.looks.BenchLook;
 import org.frisket.ui.bench.internal.looks.CleaningPicture;
 import org.frisket.ui.bench.internal.looks.GraphicsInk;
+import org.frisket.ui.bench.internal.looks.Ink;
 import org.frisket.ui.bench.internal.looks.Shown;
 import org.frisket.ui.bench.internal.looks.SplitCurves;
 import org.frisket.ui.bench.internal.picture.ElementPicture;
@@ -79,7 +80,12 @@ public final class ElementFigure extends CurveFigure implements Shown {
 
 	@Override
 	protected void paintCurves(Graphics graphics) {
-		look.paint(this, new GraphicsInk(graphics));
+		Ink ink = new GraphicsInk(graphics);
+		if (picture().placeholder()) {
+			OperationStroke.paintPlaceholder(ink, curves());
+		} else {
+			look.paint(this, ink);
+		}
 	}
 
 	@Override

@@ -27,6 +27,7 @@ public enum OperationStroke {
 	PRINT(ThemeColour.OPERATION_PRINT, 1);
 
 	private static final int CASING_ALPHA = 150;
+	private static final int[] PLACEHOLDER_DASH = { 6, 3 };
 
 	private final ThemeColour hue;
 	private final int widthPx;
@@ -58,5 +59,10 @@ public enum OperationStroke {
 	public void paint(Ink ink, Path path) {
 		ink.line(path, ThemeColour.BENCH_SHEET.colour(), widthPx + 2, CASING_ALPHA);
 		ink.line(path, hue.colour(), widthPx, Ink.OPAQUE, dash);
+	}
+
+	/** Paints the lines that stand for what could not be worked through: no operation's, and of the colour of trouble. */
+	static void paintPlaceholder(Ink ink, Path path) {
+		ink.line(path, ThemeColour.FINDING_BLOCKING.colour(), 1, Ink.OPAQUE, PLACEHOLDER_DASH);
 	}
 }

@@ -18,13 +18,20 @@ import org.frisket.model.OperationKind;
  * @param hatching   lines that stand for a printed area; empty unless the element is printed
  * @param placement  the element's transform for which all this was made
  * @param operations what is done along the curves
+ * @param placeholder whether the curves only stand for an element that could not be worked through
  */
 public record ElementPicture(Outline curves, FlatCurves flat, Outline hatching, Transform placement,
-		Set<OperationKind> operations) {
+		Set<OperationKind> operations, boolean placeholder) {
 
 	/** What is shown of an element that has not been worked through yet. */
 	public static final ElementPicture NONE = new ElementPicture(Outline.EMPTY, new FlatCurves(Outline.EMPTY, 1),
 			Outline.EMPTY, Transform.IDENTITY, Set.of());
+
+	/** Of an element that was worked through. */
+	public ElementPicture(Outline curves, FlatCurves flat, Outline hatching, Transform placement,
+			Set<OperationKind> operations) {
+		this(curves, flat, hatching, placement, operations, false);
+	}
 
 	public ElementPicture {
 		operations = Collections.unmodifiableSet(

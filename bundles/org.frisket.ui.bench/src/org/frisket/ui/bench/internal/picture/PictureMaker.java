@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 import org.frisket.geometry.Contour;
+import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Point;
@@ -23,6 +24,7 @@ import org.frisket.prepare.Finding;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.Makeready;
+import org.frisket.prepare.Placeholder;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.checks.Cure;
@@ -66,8 +68,10 @@ public final class PictureMaker {
 		last = drawn;
 		Map<String, ElementPicture> elements = new HashMap<>();
 		drawn.forEach((id, each) -> elements.put(id, each.picture()));
+		Bounds bounds = elements.values().stream().filter(ElementPicture::placeholder).map(ElementPicture::bounds)
+				.reduce(prepared.bounds(), Bounds::with);
 		int pieces = prepared.elements().mapToInt(element -> element.region().pieces().size()).sum();
-		return new Stage(prepared, new JobPicture(elements, prepared.findings(), pieces, prepared.bounds(), prepared),
+		return new Stage(prepared, new JobPicture(elements, prepared.findings(), pieces, bounds, prepared),
 				tolerance);
 	}
 
@@ -93,9 +97,13 @@ public final class PictureMaker {
 		return cures;
 	}
 
-	/** Equal shapes at equal places are the same objects, which tells without a look into them. */
+	/**
+	 * Equal shapes at equal places are the same objects, which tells without a look into them; what has no shape may have
+	 * a placeholder that changes.
+	 */
 	private static Drawn drawn(PreparedElement prepared, Drawn before) {
 		if (before != null && before.region() == prepared.region() && before.lines() == prepared.lines()
+				&& !(prepared.region().isEmpty() && prepared.lines().isEmpty())
 				&& before.picture().operations().equals(operations(prepared))
 				&& before.picture().placement().equals(transform(prepared.element().getTransform()))) {
 			return before;
@@ -108,6 +116,11 @@ public final class PictureMaker {
 	}
 
 	private static ElementPicture picture(PreparedElement prepared) {
+		Outline placeholder = Placeholder.of(prepared);
+		if (!placeholder.isEmpty()) {
+			return new ElementPicture(placeholder, new FlatCurves(placeholder, FLATNESS), Outline.EMPTY,
+					transform(prepared.element().getTransform()), Set.of(), true);
+		}
 		Outline curves = prepared.region().toOutline().plus(new Outline(prepared.lines()));
 		Set<OperationKind> operations = operations(prepared);
 		FlatCurves flat = new FlatCurves(curves, FLATNESS);

@@ -22,6 +22,9 @@ final class Messages extends NLS {
 	public static String SurfacePreferencePage_stepInches;
 	public static String SurfacePreferencePage_stepMillimetres;
 	public static String SurfacePreferencePage_stepWrong;
+	public static String NewJobPage_colour;
+	public static String NewJobPage_description;
+	public static String NewJobPage_name;
 
 	static {
 		initializeMessages("org.frisket.ui.bench.internal.preferences.messages", Messages.class); //$NON-NLS-1$

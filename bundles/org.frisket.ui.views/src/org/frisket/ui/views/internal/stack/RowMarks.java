@@ -106,10 +106,14 @@ final class RowMarks {
 	}
 
 	private String shortened(String text, int width) {
-		if (gc.textExtent(text).x <= width) {
+		// no letter is narrower than a pixel: of an absurdly long name only as much is measured as could be seen
+		int end = Math.min(text.length(), Math.max(0, width));
+		if (end == text.length() && gc.textExtent(text).x <= width) {
 			return text;
 		}
-		int end = text.length();
+		if (end > 0 && end < text.length() && Character.isLowSurrogate(text.charAt(end))) {
+			end--;
+		}
 		while (end > 0 && gc.textExtent(text.substring(0, end) + "\u2026").x > width) { //$NON-NLS-1$
 			end = text.offsetByCodePoints(end, -1);
 		}

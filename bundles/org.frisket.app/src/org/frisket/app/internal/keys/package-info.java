@@ -1,0 +1,2 @@
+/** The list of all commands with their keys. */
+package org.frisket.app.internal.keys;

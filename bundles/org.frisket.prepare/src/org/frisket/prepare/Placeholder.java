@@ -1,0 +1,75 @@
+package org.frisket.prepare;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.frisket.geometry.Contour;
+import org.frisket.geometry.Line;
+import org.frisket.geometry.Outline;
+import org.frisket.geometry.Point;
+import org.frisket.geometry.Transform;
+import org.frisket.model.Matrix;
+import org.frisket.model.Wording;
+
+/**
+ * What is shown of a wording whose font is missing: a crossed box for each line, about as large as the line would be.
+ * It is for looking at alone; the wording's region stays empty, so that nothing of it is ever cut.
+ */
+public final class Placeholder {
+
+	/** Id of the finding of a wording whose font cannot be found. */
+	public static final String FONT_MISSING = "font-missing";
+
+	/** Width of a letter against the height of capitals, as in common text faces. */
+	private static final double LETTER_WIDTH = 0.75;
+
+	private Placeholder() {
+	}
+
+	/** The boxes in the job's frame; empty unless the element is a wording whose font is missing. */
+	public static Outline of(PreparedElement prepared) {
+		if (!(prepared.element() instanceof Wording wording) || wording.getText() == null
+				|| prepared.findings().stream().noneMatch(finding -> finding.id().equals(FONT_MISSING))) {
+			return Outline.EMPTY;
+		}
+		List<Contour> contours = new ArrayList<>();
+		List<String> lines = wording.getText().lines().toList();
+		double widest = lines.stream().mapToDouble(line -> width(line, wording)).max().orElse(0);
+		for (int i = 0; i < lines.size(); i++) {
+			double width = width(lines.get(i), wording);
+			if (width > 0) {
+				cross(start(wording, widest, width), i * wording.getLineSpacing() * wording.getHeight(), width,
+						wording.getHeight(), contours);
+			}
+		}
+		return new Outline(contours).transformed(transform(wording.getTransform()));
+	}
+
+	private static double width(String line, Wording wording) {
+		int letters = line.codePointCount(0, line.length());
+		return letters * (LETTER_WIDTH * wording.getHeight() + wording.getTracking());
+	}
+
+	private static double start(Wording wording, double widest, double width) {
+		return switch (wording.getAlignment()) {
+		case LEFT -> 0;
+		case CENTRE -> (widest - width) / 2;
+		case RIGHT -> widest - width;
+		};
+	}
+
+	/** A box that stands on its baseline, with its diagonals. */
+	private static void cross(double left, double baseline, double width, double height, List<Contour> into) {
+		Point topLeft = new Point(left, baseline - height);
+		Point topRight = new Point(left + width, baseline - height);
+		Point bottomRight = new Point(left + width, baseline);
+		Point bottomLeft = new Point(left, baseline);
+		into.add(Contour.polygon(List.of(topLeft, bottomLeft, bottomRight, topRight)));
+		into.add(Contour.open(List.of(new Line(topLeft, bottomRight))));
+		into.add(Contour.open(List.of(new Line(bottomLeft, topRight))));
+	}
+
+	private static Transform transform(Matrix m) {
+		return m == null ? Transform.IDENTITY : new Transform(m.a(), m.b(), m.c(), m.d(), m.e(), m.f());
+	}
+}
