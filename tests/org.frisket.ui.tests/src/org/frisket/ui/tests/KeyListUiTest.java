@@ -74,7 +74,7 @@ class KeyListUiTest extends OpenBench {
 		Screen.key("ctrl+a");
 		Screen.waitUntil("all is selected", () -> selectedIds().size() == before);
 		Table table = press();
-		Screen.type("duplic");
+		Screen.type("shift+ctrl+d");
 		Screen.waitUntil("one is left", () -> table.getItemCount() == 1);
 		Screen.key("Return");
 		Screen.waitUntil("it is done", () -> Jobs.elements(bench.document().job()).size() > before);
