@@ -5,6 +5,10 @@ public record Point(double x, double y) {
 
 	public static final Point ORIGIN = new Point(0, 0);
 
+	/** Squares between these neither overflow nor lose digits. */
+	private static final double LEAST_SQUARE = 1e-280;
+	private static final double MOST_SQUARE = 1e300;
+
 	public Point plus(Point other) {
 		return new Point(x + other.x, y + other.y);
 	}
@@ -28,11 +32,17 @@ public record Point(double x, double y) {
 
 	/** Distance from the origin. */
 	public double length() {
-		return Math.hypot(x, y);
+		return length(x, y);
 	}
 
 	public double distance(Point other) {
-		return Math.hypot(x - other.x, y - other.y);
+		return length(x - other.x, y - other.y);
+	}
+
+	/** Many times faster than {@link Math#hypot}, which is asked only for lengths that nothing on a sheet has. */
+	private static double length(double dx, double dy) {
+		double square = dx * dx + dy * dy;
+		return square > LEAST_SQUARE && square < MOST_SQUARE ? Math.sqrt(square) : Math.hypot(dx, dy);
 	}
 
 	/** The point at {@code t} on the way to {@code other}: this at 0, the other at 1. */

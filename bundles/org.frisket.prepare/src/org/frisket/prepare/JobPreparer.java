@@ -40,7 +40,17 @@ public final class JobPreparer {
 	 * @throws java.util.concurrent.CancellationException if the monitor cancels
 	 */
 	public PreparedJob prepare(Job job, Tolerance tolerance, Monitor monitor) {
-		return new Run(tolerance, monitor).prepare(job);
+		return new Run(tolerance, monitor).prepare(job, Jobs.elements(job));
+	}
+
+	/**
+	 * As {@link #prepare}, but the mats, which take longest, are missing from their layers.
+	 *
+	 * @throws java.util.concurrent.CancellationException if the monitor cancels
+	 */
+	public PreparedJob prepareWithoutMats(Job job, Tolerance tolerance, Monitor monitor) {
+		return new Run(tolerance, monitor).prepare(job,
+				Jobs.elements(job).stream().filter(element -> !(element instanceof Mat)).toList());
 	}
 
 	/**
@@ -65,15 +75,17 @@ public final class JobPreparer {
 			this.monitor = monitor;
 		}
 
-		PreparedJob prepare(Job job) {
-			List<Element> all = Jobs.elements(job);
-			steps.expect(all.size());
-			work(all);
+		PreparedJob prepare(Job job, List<Element> wanted) {
+			steps.expect(wanted.size());
+			work(wanted);
+			Set<Element> all = new HashSet<>(wanted);
 			List<PreparedLayer> layers = new ArrayList<>();
 			for (Layer layer : job.getLayers()) {
 				List<PreparedElement> elements = new ArrayList<>();
 				for (Element element : layer.getElements()) {
-					elements.add(prepared(element));
+					if (all.contains(element)) {
+						elements.add(prepared(element));
+					}
 				}
 				layers.add(new PreparedLayer(layer, elements));
 			}

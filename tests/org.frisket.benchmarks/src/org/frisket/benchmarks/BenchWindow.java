@@ -54,7 +54,7 @@ final class BenchWindow {
 				throw new IllegalStateException("waited in vain");
 			}
 			if (!display.readAndDispatch()) {
-				display.timerExec(100, () -> {
+				display.timerExec(20, () -> {
 					// wakes the loop up where nothing else does
 				});
 				display.sleep();
@@ -64,7 +64,12 @@ final class BenchWindow {
 
 	/** Lets everything be done that is due. */
 	static void settle() {
-		long end = System.nanoTime() + 150_000_000L;
+		pause(150);
+	}
+
+	/** Goes on as ever for so many milliseconds. */
+	static void pause(int milliseconds) {
+		long end = System.nanoTime() + milliseconds * 1_000_000L;
 		await(() -> System.nanoTime() > end);
 	}
 

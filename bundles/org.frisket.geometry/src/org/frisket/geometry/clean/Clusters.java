@@ -8,14 +8,22 @@ import java.util.Map;
 
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Contour;
+import org.frisket.geometry.Point;
 
-/** Sorts contours into groups whose boxes keep clear of each other, so that each group can be treated by itself. */
+/**
+ * Sorts contours into groups that keep clear of each other and do not lie within each other, so that each group can be
+ * treated by itself. Boxes tell; where those of whole contours meet, as those of lines of text do, those of segments.
+ */
 final class Clusters {
 
+	private final List<Contour> contours;
+	private final double margin;
 	private final Bounds[] boxes;
 	private final int[] parent;
 
 	private Clusters(List<Contour> contours, double margin) {
+		this.contours = contours;
+		this.margin = margin;
 		boxes = contours.stream().map(c -> c.bounds().grown(margin)).toArray(Bounds[]::new);
 		parent = new int[boxes.length];
 		for (int i = 0; i < parent.length; i++) {
@@ -44,12 +52,30 @@ final class Clusters {
 		for (int i : order) {
 			open.removeIf(j -> boxes[j].maxX() < boxes[i].minX());
 			for (int j : open) {
-				if (boxes[i].intersects(boxes[j])) {
+				if (boxes[i].intersects(boxes[j]) && root(i) != root(j) && meet(i, j)) {
 					parent[Math.max(root(i), root(j))] = Math.min(root(i), root(j));
 				}
 			}
 			open.add(i);
 		}
+	}
+
+	private boolean meet(int i, int j) {
+		if (contains(boxes[i], boxes[j]) || contains(boxes[j], boxes[i])) {
+			return true;
+		}
+		List<Bounds> near = near(contours.get(i), boxes[j]);
+		return near(contours.get(j), boxes[i]).stream().anyMatch(box -> near.stream().anyMatch(box::intersects));
+	}
+
+	/** One contour may lie within another. */
+	private static boolean contains(Bounds outer, Bounds inner) {
+		return outer.contains(new Point(inner.minX(), inner.minY())) && outer.contains(new Point(inner.maxX(), inner.maxY()));
+	}
+
+	/** Boxes of the segments that reach into another box. */
+	private List<Bounds> near(Contour contour, Bounds other) {
+		return contour.segments().stream().map(segment -> segment.bounds().grown(margin)).filter(other::intersects).toList();
 	}
 
 	private int root(int i) {

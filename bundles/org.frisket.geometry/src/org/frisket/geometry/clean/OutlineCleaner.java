@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.IntPredicate;
 
 import org.frisket.geometry.Contour;
+import org.frisket.geometry.Memory;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Piece;
@@ -18,6 +20,17 @@ import org.frisket.geometry.internal.CanonicalOrder;
 
 /** Makes a {@link Region} from any outline. */
 public final class OutlineCleaner {
+
+	private final Memory memory;
+
+	public OutlineCleaner() {
+		this(Memory.NONE);
+	}
+
+	/** @param memory of what became of contours that lie together, for outlines that have some of them in common */
+	public OutlineCleaner(Memory memory) {
+		this.memory = memory;
+	}
 
 	/**
 	 * The region that the outline's fill rule marks as inside. Segments that no other contour meets come out as they
@@ -35,21 +48,30 @@ public final class OutlineCleaner {
 		if (rule == FillRule.NON_ZERO) {
 			noteDuplicates(closed, repairs);
 		}
-		List<Piece> pieces = overlay(closed, List.of(), rule.inside(), tolerance, monitor, repairs);
+		record Key(List<Contour> contours, FillRule rule, Tolerance tolerance) {
+		}
+		Overlay overlay = new Overlay(rule.inside(), tolerance, monitor);
+		List<Piece> pieces = overlay(closed, List.of(), tolerance, monitor, repairs, (cluster, windings) -> memory
+				.get(new Key(cluster, rule, tolerance), () -> overlay.of(cluster, windings)));
 		return new CleanResult(new Region(pieces), open, repairs);
 	}
 
 	static List<Piece> overlay(List<Contour> first, List<Contour> second, IntPredicate inside, Tolerance tolerance,
 			Monitor monitor, List<Repair> repairs) {
+		return overlay(first, second, tolerance, monitor, repairs, new Overlay(inside, tolerance, monitor)::of);
+	}
+
+	/** @param step what becomes of contours that lie together, with what each of them counts for */
+	private static List<Piece> overlay(List<Contour> first, List<Contour> second, Tolerance tolerance, Monitor monitor,
+			List<Repair> repairs, BiFunction<List<Contour>, int[], Overlay.Result> step) {
 		List<Contour> contours = new ArrayList<>(first);
 		contours.addAll(second);
 		List<Piece> pieces = new ArrayList<>();
 		List<List<Integer>> clusters = Clusters.of(contours, tolerance.mm());
-		Overlay overlay = new Overlay(inside, tolerance, monitor);
 		int done = 0;
 		for (List<Integer> cluster : clusters) {
 			int[] windings = cluster.stream().mapToInt(i -> i < first.size() ? Winding.FIRST : Winding.SECOND).toArray();
-			Overlay.Result result = overlay.of(cluster.stream().map(contours::get).toList(), windings);
+			Overlay.Result result = step.apply(cluster.stream().map(contours::get).toList(), windings);
 			pieces.addAll(result.pieces());
 			repairs.addAll(result.repairs());
 			monitor.worked((double) ++done / clusters.size());

@@ -6,13 +6,16 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
+import org.frisket.geometry.Memory;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Piece;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Polygons;
 import org.frisket.geometry.Region;
 import org.frisket.geometry.Tolerance;
+import org.frisket.geometry.Transform;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -44,16 +47,31 @@ public final class LocalThickness {
 	 * @throws java.util.concurrent.CancellationException if the monitor says so
 	 */
 	public static List<ThinPlace> thinnerThan(Region region, double width, Tolerance tolerance, Monitor monitor) {
+		Map<Object, Object> known = new HashMap<>();
+		return thinnerThan(region, width, tolerance, new Memory() {
+			@Override
+			@SuppressWarnings("unchecked")
+			public <R> R get(Object key, Supplier<R> computation) {
+				return (R) known.computeIfAbsent(key, first -> computation.get());
+			}
+		}, monitor);
+	}
+
+	/** @param memory of pieces that may be alike, in this region or in others; see the other method for the rest */
+	public static List<ThinPlace> thinnerThan(Region region, double width, Tolerance tolerance, Memory memory,
+			Monitor monitor) {
+		record Key(Likeness piece, double width, Tolerance tolerance) {
+		}
 		List<ThinPlace> places = new ArrayList<>();
 		ThinParts parts = new ThinParts(tolerance.mm());
-		Map<Likeness, Found> known = new HashMap<>();
 		int done = 0;
 		for (Piece piece : region.pieces()) {
-			Found found = known.computeIfAbsent(Likeness.of(piece),
-					first -> new Found(piece.outer().start(), thinPlaces(piece, width, parts, tolerance, monitor)));
-			Point shift = piece.outer().start().minus(found.origin);
-			for (ThinPlace place : found.places) {
-				places.add(new ThinPlace(place.place().plus(shift), place.thickness(), place.area()));
+			monitor.check();
+			Point origin = piece.outer().start();
+			List<ThinPlace> found = memory.get(new Key(Likeness.of(piece), width, tolerance),
+					() -> thinPlaces(placed(piece, Point.ORIGIN.minus(origin)), width, parts, tolerance, monitor));
+			for (ThinPlace place : found) {
+				places.add(new ThinPlace(place.place().plus(origin), place.thickness(), place.area()));
 			}
 			monitor.worked((double) ++done / region.pieces().size());
 		}
@@ -62,8 +80,9 @@ public final class LocalThickness {
 		return places;
 	}
 
-	/** What was found in the first of several pieces that are alike. */
-	private record Found(Point origin, List<ThinPlace> places) {
+	/** Where a piece lies must not show in what is found in those that are alike. */
+	private static Piece placed(Piece piece, Point shift) {
+		return new Region(List.of(piece)).transformed(Transform.translation(shift.x(), shift.y())).pieces().get(0);
 	}
 
 	private static List<ThinPlace> thinPlaces(Piece piece, double width, ThinParts parts, Tolerance tolerance,

@@ -3,6 +3,7 @@ package org.frisket.geometry.offset;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.frisket.geometry.Memory;
 import org.frisket.geometry.Piece;
 import org.frisket.geometry.Polygons;
 import org.frisket.geometry.Region;

@@ -1,5 +1,6 @@
 package org.frisket.geometry.offset;
 
+import org.frisket.geometry.Memory;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Polygons;
 import org.frisket.geometry.Region;

@@ -15,6 +15,8 @@ import org.frisket.model.Outline;
 import org.frisket.model.Wording;
 import org.frisket.typography.FontFace;
 import org.frisket.typography.FontLibrary;
+import org.frisket.typography.SetText;
+import org.frisket.typography.Setting;
 
 /** The step for each kind of element, with its results kept by content. */
 public final class ElementSteps {
@@ -26,6 +28,10 @@ public final class ElementSteps {
 	private static final int KEPT_GROUNDS = 16;
 	/** Those are about the words of a text. */
 	private static final int KEPT_PARTS = 128;
+	/** Those are about the joined words, or the loose letters, of a text. */
+	private static final int KEPT_CLUSTERS = 512;
+	/** Of use only until the carets in a text that was just worked out are asked for. */
+	private static final int KEPT_TEXTS = 8;
 
 	/** A shape and the key it is kept under. */
 	public record Made(Object content, Shape shape) {
@@ -34,6 +40,8 @@ public final class ElementSteps {
 	private final ContentCache cache = new ContentCache(KEPT_RESULTS);
 	private final ContentCache grounds = new ContentCache(KEPT_GROUNDS);
 	private final ContentCache parts = new ContentCache(KEPT_PARTS);
+	private final ContentCache clusters = new ContentCache(KEPT_CLUSTERS);
+	private final ContentCache texts = new ContentCache(KEPT_TEXTS);
 	private final FontResolver fonts;
 
 	public ElementSteps(FontLibrary library) {
@@ -79,13 +87,22 @@ public final class ElementSteps {
 		Key key = new Key(wording.getText(), face.digest(), wording.getHeight(), wording.getLineSpacing(),
 				wording.getTracking(), wording.getAlignment(), wording.isKerning(), wording.isLigatures(),
 				wording.isJoined(), wording.getTouch(), font.remarks(), tolerance);
-		return made(key, () -> WordingStep.shape(wording, face, font.remarks(), tolerance, monitor));
+		return made(key, () -> WordingStep.shape(wording, text(wording, face, tolerance, monitor), font.remarks(),
+				clusters::get, tolerance, monitor));
 	}
 
 	/** Where a caret stands in a wording, in its own frame; nowhere if its font is missing. */
 	public List<Point> carets(Wording wording, Tolerance tolerance, Monitor monitor) {
 		return fonts.resolve(wording.getFont()).face()
-				.map(face -> WordingStep.carets(wording, face, tolerance, monitor)).orElse(List.of());
+				.map(face -> CaretPlaces.of(text(wording, face, tolerance, monitor), monitor)).orElse(List.of());
+	}
+
+	/** The letters where they stand, joined if the wording asks for it. */
+	private SetText text(Wording wording, FontFace face, Tolerance tolerance, Monitor monitor) {
+		record Key(String text, String digest, Setting setting, boolean joined, double touch, Tolerance tolerance) {
+		}
+		return texts.get(new Key(wording.getText(), face.digest(), WordingStep.setting(wording), wording.isJoined(),
+				wording.getTouch(), tolerance), () -> WordingStep.text(wording, face, tolerance, monitor));
 	}
 
 	/**

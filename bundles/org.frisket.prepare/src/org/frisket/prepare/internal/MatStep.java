@@ -2,6 +2,7 @@ package org.frisket.prepare.internal;
 
 import java.util.List;
 
+import org.frisket.geometry.Memory;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Region;
@@ -9,7 +10,6 @@ import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.clean.RegionBoolean;
 import org.frisket.geometry.offset.Corners;
 import org.frisket.geometry.offset.Holes;
-import org.frisket.geometry.offset.Memory;
 import org.frisket.geometry.offset.Offset;
 import org.frisket.geometry.offset.Offsets;
 import org.frisket.model.CornerJoin;

@@ -1,14 +1,10 @@
 package org.frisket.prepare.internal;
 
-import java.util.Collections;
 import java.util.List;
-import java.util.Map;
-import java.util.WeakHashMap;
 import java.util.function.Consumer;
 
 import org.frisket.geometry.Length;
 import org.frisket.geometry.Monitor;
-import org.frisket.geometry.Region;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.measure.LocalThickness;
 import org.frisket.geometry.measure.ThinPlace;
@@ -27,11 +23,8 @@ import org.frisket.prepare.internal.cures.SizeCures;
 public final class ThinStrokeCheck implements Check {
 
 	private static final String ID = "stroke-too-thin";
-	/** The dearest of all checks, and most elements are as they were when it was made last. */
-	private static final Map<Region, Measured> KNOWN = Collections.synchronizedMap(new WeakHashMap<>());
-
-	private record Measured(double limit, Tolerance tolerance, List<ThinPlace> places) {
-	}
+	/** The dearest of all checks, and most pieces are as they were when it was made last. */
+	private static final ContentCache KNOWN = new ContentCache(2000);
 
 	@Override
 	public void check(PreparedJob job, Limits limits, Tolerance tolerance, Monitor monitor,
@@ -44,7 +37,7 @@ public final class ThinStrokeCheck implements Check {
 
 	private static void check(PreparedElement element, double limit, Tolerance tolerance, Monitor monitor,
 			Consumer<Finding> findings) {
-		for (ThinPlace thin : places(element.region(), limit, tolerance, monitor)) {
+		for (ThinPlace thin : LocalThickness.thinnerThan(element.region(), limit, tolerance, KNOWN::get, monitor)) {
 			findings.accept(Finding.measured(ID, Severity.CAUTION, element.element().getId(),
 					thin.place(), thin.thickness(), limit,
 					"A stroke is only %s wide.".formatted(Length.text(thin.thickness(), 2)),
@@ -55,14 +48,5 @@ public final class ThinStrokeCheck implements Check {
 	@Override
 	public List<Cure> cures(Finding finding, Trial trial) {
 		return ID.equals(finding.id()) ? SizeCures.ofThinStroke(finding, trial) : List.of();
-	}
-
-	private static List<ThinPlace> places(Region region, double limit, Tolerance tolerance, Monitor monitor) {
-		Measured known = KNOWN.get(region);
-		if (known == null || known.limit() != limit || !known.tolerance().equals(tolerance)) {
-			known = new Measured(limit, tolerance, LocalThickness.thinnerThan(region, limit, tolerance, monitor));
-			KNOWN.put(region, known);
-		}
-		return known.places();
 	}
 }

@@ -3,6 +3,7 @@ package org.frisket.prepare.internal;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.frisket.geometry.Memory;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Point;
@@ -29,18 +30,15 @@ final class WordingStep {
 	private WordingStep() {
 	}
 
-	static Shape shape(Wording wording, FontFace face, List<Shape.Remark> fontRemarks, Tolerance tolerance,
+	/** @param memory of what became of letters that lie together */
+	static Shape shape(Wording wording, SetText text, List<Shape.Remark> fontRemarks, Memory memory, Tolerance tolerance,
 			Monitor monitor) {
 		List<Shape.Remark> remarks = new ArrayList<>(fontRemarks);
-		SetText text = TextSetter.set(wording.getText(), face, setting(wording), monitor);
 		for (MissingGlyph missing : text.missing()) {
-			remarks.add(missing(missing, face));
-		}
-		if (wording.isJoined()) {
-			text = Joiner.join(text, wording.getTouch(), tolerance, monitor).text();
+			remarks.add(missing(missing, text.face()));
 		}
 		Outline letters = text.outline();
-		CleanResult clean = new OutlineCleaner().clean(letters, FillRule.NON_ZERO, tolerance, monitor);
+		CleanResult clean = new OutlineCleaner(memory).clean(letters, FillRule.NON_ZERO, tolerance, monitor);
 		Region region = clean.region();
 		if (wording.isJoined()) {
 			for (Words.LoosePiece loose : Words.loosePieces(text, region)) {
@@ -50,16 +48,13 @@ final class WordingStep {
 		return new Shape(region, List.of(), new Uncleaned(letters, clean.repairs(), Transform.IDENTITY), remarks);
 	}
 
-	/** Where a caret stands before each character and after the last one, in the wording's own frame. */
-	static List<Point> carets(Wording wording, FontFace face, Tolerance tolerance, Monitor monitor) {
+	/** The letters of a wording where they stand in its own frame, joined if it asks for it. */
+	static SetText text(Wording wording, FontFace face, Tolerance tolerance, Monitor monitor) {
 		SetText text = TextSetter.set(wording.getText(), face, setting(wording), monitor);
-		if (wording.isJoined()) {
-			text = Joiner.join(text, wording.getTouch(), tolerance, monitor).text();
-		}
-		return CaretPlaces.of(text, monitor);
+		return wording.isJoined() ? Joiner.join(text, wording.getTouch(), tolerance, monitor).text() : text;
 	}
 
-	private static Setting setting(Wording wording) {
+	static Setting setting(Wording wording) {
 		Alignment alignment = switch (wording.getAlignment()) {
 		case LEFT -> Alignment.LEFT;
 		case CENTRE -> Alignment.CENTRE;

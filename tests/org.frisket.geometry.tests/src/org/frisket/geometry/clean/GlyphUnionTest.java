@@ -9,12 +9,16 @@ import java.awt.font.FontRenderContext;
 import java.awt.font.GlyphVector;
 import java.awt.geom.PathIterator;
 import java.io.File;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.Supplier;
 
 import org.frisket.geometry.Contour;
+import org.frisket.geometry.Memory;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.OutlineBuilder;
@@ -66,6 +70,41 @@ class GlyphUnionTest {
 
 	private static Region clean(Outline outline) {
 		return new OutlineCleaner().clean(outline, FillRule.NON_ZERO, TOLERANCE, Monitor.NONE).region();
+	}
+
+	/** Words far apart, as on a line. */
+	private static Outline line(File font, String... words) throws Exception {
+		Outline line = Outline.EMPTY;
+		for (int i = 0; i < words.length; i++) {
+			line = line.plus(word(font, words[i], 20, 1).transformed(Transform.translation(300.0 * i, 0)));
+		}
+		return line;
+	}
+
+	@Test
+	void whatIsRememberedOfOtherWordsChangesNothing() throws Exception {
+		assumeTrue(FONTS.stream().allMatch(File::exists), "test fonts are not installed");
+		Map<Object, Object> known = new HashMap<>();
+		Memory memory = new Memory() {
+			@Override
+			@SuppressWarnings("unchecked")
+			public <R> R get(Object key, Supplier<R> computation) {
+				return (R) known.computeIfAbsent(key, first -> computation.get());
+			}
+		};
+		for (File font : FONTS) {
+			known.clear();
+			OutlineCleaner remembering = new OutlineCleaner(memory);
+			remembering.clean(line(font, "AVATo", "Jetty", "8800"), FillRule.NON_ZERO, TOLERANCE, Monitor.NONE);
+			int before = known.size();
+			Outline retyped = line(font, "AVATo", "Lane", "8800");
+			assertEquals(new OutlineCleaner().clean(retyped, FillRule.NON_ZERO, TOLERANCE, Monitor.NONE),
+					remembering.clean(retyped, FillRule.NON_ZERO, TOLERANCE, Monitor.NONE), font.getName());
+			int clustersOfLane = known.size() - before;
+			assertTrue(clustersOfLane >= 1 && clustersOfLane <= "Lane".length(), font.getName() + ": " + clustersOfLane);
+			remembering.clean(retyped, FillRule.EVEN_ODD, TOLERANCE, Monitor.NONE);
+			assertTrue(known.size() > before + clustersOfLane, "another rule is another question");
+		}
 	}
 
 	@Test

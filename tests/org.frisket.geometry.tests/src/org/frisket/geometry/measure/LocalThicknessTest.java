@@ -5,9 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
 
 import org.frisket.geometry.Contour;
+import org.frisket.geometry.Memory;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Piece;
 import org.frisket.geometry.Point;
@@ -34,6 +38,33 @@ class LocalThicknessTest {
 			assertTrue(place.thickness() <= width);
 		}
 		return places;
+	}
+
+	@Test
+	void piecesThatAreAlikeAreMeasuredOnceWhereverTheyLie() {
+		Region bar = union(rectangle(0, 0, 20, 0.4));
+		Map<Object, Object> known = new HashMap<>();
+		int[] asked = new int[1];
+		Memory memory = new Memory() {
+			@Override
+			@SuppressWarnings("unchecked")
+			public <R> R get(Object key, Supplier<R> computation) {
+				asked[0]++;
+				return (R) known.computeIfAbsent(key, first -> computation.get());
+			}
+		};
+		for (int i = 0; i < 5; i++) {
+			Region moved = bar.transformed(Transform.translation(31.7 * i, -12.3 * i));
+			List<ThinPlace> remembered = LocalThickness.thinnerThan(moved, 0.5, TOLERANCE, memory, Monitor.NONE);
+			List<ThinPlace> anew = LocalThickness.thinnerThan(moved, 0.5, TOLERANCE, Monitor.NONE);
+			assertEquals(1, remembered.size());
+			assertEquals(0, remembered.get(0).place().distance(anew.get(0).place()), 1e-9);
+			assertEquals(anew.get(0).thickness(), remembered.get(0).thickness(), 1e-9);
+		}
+		assertEquals(5, asked[0]);
+		assertEquals(1, known.size());
+		LocalThickness.thinnerThan(bar, 0.6, TOLERANCE, memory, Monitor.NONE);
+		assertEquals(2, known.size(), "another width is another question");
 	}
 
 	private static ThinPlace thinnest(Region region) {

@@ -57,6 +57,16 @@ class JobPreparerTest {
 	}
 
 	@Test
+	void withoutMatsTheOthersAreWhatTheyAreWithThem() {
+		Job job = squareWithMat(3);
+		PreparedJob withoutMats = preparer.prepareWithoutMats(job, Tolerance.DEFAULT, Monitor.NONE);
+		assertEquals(2, withoutMats.layers().size());
+		assertEquals(List.of(), withoutMats.layers().get(1).elements());
+		Element square = job.getLayers().get(0).getElements().get(0);
+		assertSame(region(prepare(job), square), region(withoutMats, square));
+	}
+
+	@Test
 	void matOfASquareHasTheAreaOfSteinersFormula() {
 		// A + P r + pi r^2 for a convex shape; Steiner 1840, from memory
 		Job job = squareWithMat(3);

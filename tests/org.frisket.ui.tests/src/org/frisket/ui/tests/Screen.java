@@ -53,6 +53,14 @@ final class Screen {
 		}
 	}
 
+	/** Lets the workbench work for so many milliseconds, as between the keys of a fluent hand. */
+	static void rest(int milliseconds) {
+		long end = System.nanoTime() + milliseconds * 1_000_000L;
+		while (System.nanoTime() < end) {
+			turn();
+		}
+	}
+
 	private static void turn() {
 		while (DISPLAY.readAndDispatch()) {
 			// until nothing is left

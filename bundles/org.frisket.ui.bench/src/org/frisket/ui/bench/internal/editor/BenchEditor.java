@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.gef.DefaultEditDomain;
@@ -152,23 +153,27 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 	}
 
 	private void stackEvent(CommandStackEvent event) {
-		if (event.isPostChangeEvent()) {
-			retyped();
+		if (event.isPostChangeEvent() && document != null) {
+			changed(pictures::request);
 		}
 	}
 
 	@Override
 	public void retyped() {
 		if (document != null) {
-			complete = false;
-			Job snapshot = document.snapshot();
-			pictures.request(snapshot);
-			file.changed(snapshot);
-			firePropertyChange(PROP_DIRTY);
-			UndoState.announce(getSite());
-			updateStatus();
-			onBench.jobChanged();
+			changed(pictures::requestNext);
 		}
+	}
+
+	private void changed(Consumer<Job> request) {
+		complete = false;
+		Job snapshot = document.snapshot();
+		request.accept(snapshot);
+		file.changed(snapshot);
+		firePropertyChange(PROP_DIRTY);
+		UndoState.announce(getSite());
+		updateStatus();
+		onBench.jobChanged();
 	}
 
 	@Override
@@ -176,7 +181,7 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 		pictures.setTyped(id);
 		if (id != null) {
 			complete = false;
-			pictures.request(document.snapshot());
+			pictures.requestNext(document.snapshot());
 		}
 	}
 
@@ -192,7 +197,7 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 	@Override
 	public void preview(Job job) {
 		complete = false;
-		pictures.request(job);
+		pictures.requestNext(job);
 	}
 
 	@Override

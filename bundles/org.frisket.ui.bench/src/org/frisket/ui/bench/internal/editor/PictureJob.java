@@ -3,6 +3,7 @@ package org.frisket.ui.bench.internal.editor;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 
 import org.eclipse.core.runtime.ILog;
@@ -11,19 +12,20 @@ import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Display;
+import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Tolerance;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.checks.Cure;
-import org.frisket.prepare.checks.Limits;
 import org.frisket.ui.bench.internal.picture.JobPicture;
 import org.frisket.ui.bench.internal.picture.PictureMaker;
 
 /**
- * Makes the picture of a job off the UI thread. A newer request calls off the one under way, and the last good picture
- * stays until the next is done. The curves are shown first, the findings when the checks are through.
+ * Makes the picture of a job off the UI thread. A newer request calls off the one under way; while a change goes on and
+ * on, not all of them in a row: who types faster than pictures are made still sees one after the other. The last good
+ * picture stays until the next is done. The curves are shown first, those of mats last, and the findings when the checks are through.
  */
 final class PictureJob extends Job {
 
@@ -43,27 +45,48 @@ final class PictureJob extends Job {
 		void pictureFailed(String message);
 	}
 
-	/** How long nothing must have changed before the checks begin; keys follow each other faster in a fluent hand. */
-	private static final int QUIET_MS = 80;
+	/** If nothing new was seen for so long, what is under way is worth more than what is newer. */
+	private static final long PATIENCE_NS = 100_000_000L;
+	/** The same of pictures with all their mats. */
+	private static final long PATIENCE_WITH_MATS_NS = 400_000_000L;
 
 	private final Display display;
 	private final Client client;
 	private final AtomicReference<org.frisket.model.Job> latest = new AtomicReference<>();
+	private final AtomicInteger changes = new AtomicInteger();
+	private final PictureChecks checks;
 	private volatile String typed;
+	private volatile long madeAt = System.nanoTime();
+	private volatile long madeWithMatsAt = madeAt;
 	private PictureMaker maker;
 
 	PictureJob(Display display, Client client) {
 		super(Messages.PictureJob_name);
 		this.display = display;
 		this.client = client;
+		checks = new PictureChecks(client, this::tell, this::failed);
 		setSystem(true);
 		setPriority(SHORT);
 	}
 
-	/** Makes a picture of the snapshot, which nobody may change any more. */
+	/** Makes a picture of the snapshot, which nobody may change any more, and of none before it. */
 	void request(org.frisket.model.Job snapshot) {
-		setLatest(snapshot);
-		cancel();
+		changes.incrementAndGet();
+		begin(snapshot, true);
+	}
+
+	/** As {@link #request} for a change that goes on, such as a word being typed: of those before it, some are shown. */
+	void requestNext(org.frisket.model.Job snapshot) {
+		long now = System.nanoTime();
+		begin(snapshot, now - madeAt < PATIENCE_NS && now - madeWithMatsAt < PATIENCE_WITH_MATS_NS);
+	}
+
+	private void begin(org.frisket.model.Job snapshot, boolean callOff) {
+		latest.set(snapshot);
+		checks.drop();
+		if (callOff) {
+			cancel();
+		}
 		schedule();
 	}
 
@@ -74,61 +97,54 @@ final class PictureJob extends Job {
 
 	/** Calls off what is under way and tells nothing any more. */
 	void close() {
-		setLatest(null);
+		changes.incrementAndGet();
+		latest.set(null);
+		checks.drop();
 		cancel();
 	}
 
 	@Override
 	protected IStatus run(IProgressMonitor monitor) {
+		int change = changes.get();
 		org.frisket.model.Job snapshot = latest.get();
 		if (snapshot == null) {
 			return Status.CANCEL_STATUS;
 		}
 		try {
-			PictureMaker.Stage stage = maker().prepare(snapshot, Tolerance.DEFAULT, monitor::isCanceled);
-			String id = typed;
-			if (id != null) {
-				List<Point> carets = maker().carets(snapshot, id, Tolerance.DEFAULT, monitor::isCanceled);
-				tell(snapshot, () -> client.caretsMade(carets));
+			PictureMaker.Stage stage = maker().prepare(snapshot, Tolerance.DEFAULT, monitor::isCanceled,
+					first -> tellPicture(change, snapshot, first));
+			madeWithMatsAt = System.nanoTime();
+			tellPicture(change, snapshot, stage.picture());
+			if (latest.get() == snapshot) {
+				checks.begin(snapshot, maker(), stage);
 			}
-			tell(snapshot, () -> client.pictureMade(stage.picture(), false));
-			awaitQuiet(snapshot);
-			JobPicture checked = stage.checked(Limits.CARD, monitor::isCanceled);
-			tell(snapshot, () -> client.pictureMade(checked, true));
-			Map<Finding, List<Cure>> cures = maker().cures(checked, Limits.CARD, Tolerance.DEFAULT,
-					monitor::isCanceled);
-			tell(snapshot, () -> client.curesMade(cures));
 			return Status.OK_STATUS;
 		} catch (CancellationException e) {
 			return Status.CANCEL_STATUS;
 		} catch (RuntimeException | LinkageError e) {
-			ILog.of(PictureJob.class).error(Messages.PictureJob_failed, e);
-			tell(snapshot, () -> client.pictureFailed(Messages.PictureJob_failed));
+			failed(snapshot, e);
 			return Status.OK_STATUS;
 		}
 	}
 
-	/** The next picture must not wait for checks that nobody will read: they cannot be called off at every moment. */
-	private void awaitQuiet(org.frisket.model.Job snapshot) {
-		try {
-			synchronized (latest) {
-				if (latest.get() == snapshot) {
-					latest.wait(QUIET_MS);
+	private void tellPicture(int change, org.frisket.model.Job snapshot, JobPicture picture) {
+		madeAt = System.nanoTime();
+		String id = typed;
+		List<Point> carets = id == null ? List.of() : maker().carets(snapshot, id, Tolerance.DEFAULT, Monitor.NONE);
+		display(() -> {
+			// what is seen must not fall back behind a change; while one goes on, each picture is newer than the last
+			if (changes.get() == change) {
+				if (!carets.isEmpty()) {
+					client.caretsMade(carets);
 				}
+				client.pictureMade(picture, false);
 			}
-		} catch (InterruptedException e) {
-			Thread.currentThread().interrupt();
-		}
-		if (latest.get() != snapshot) {
-			throw new CancellationException();
-		}
+		});
 	}
 
-	private void setLatest(org.frisket.model.Job snapshot) {
-		synchronized (latest) {
-			latest.set(snapshot);
-			latest.notifyAll();
-		}
+	private void failed(org.frisket.model.Job snapshot, Throwable bug) {
+		ILog.of(PictureJob.class).error(Messages.PictureJob_failed, bug);
+		tell(snapshot, () -> client.pictureFailed(Messages.PictureJob_failed));
 	}
 
 	/** Made on first use, off the UI thread: it is the first to touch the fonts. */
@@ -139,14 +155,18 @@ final class PictureJob extends Job {
 		return maker;
 	}
 
+	/** Findings are told of the newest job only: they would name places that are others by now. */
 	private void tell(org.frisket.model.Job snapshot, Runnable news) {
+		display(() -> {
+			if (latest.get() == snapshot) {
+				news.run();
+			}
+		});
+	}
+
+	private void display(Runnable news) {
 		if (!display.isDisposed()) {
-			display.asyncExec(() -> {
-				// an outdated picture is never shown: what is seen must not fall back behind an edit
-				if (latest.get() == snapshot) {
-					news.run();
-				}
-			});
+			display.asyncExec(news);
 		}
 	}
 }

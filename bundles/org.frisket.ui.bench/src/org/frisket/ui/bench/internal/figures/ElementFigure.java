@@ -69,7 +69,7 @@ public final class ElementFigure extends CurveFigure implements Shown {
 
 	@Override
 	public boolean containsPoint(int x, int y) {
-		return reachable && touches(new Point(Units.mm(x), Units.mm(y)), REACH_PX / zoom.pixelsPerMm());
+		return reachable && getBounds().contains(x, y) && touches(new Point(Units.mm(x), Units.mm(y)), REACH_PX / zoom.pixelsPerMm());
 	}
 
 	@Override

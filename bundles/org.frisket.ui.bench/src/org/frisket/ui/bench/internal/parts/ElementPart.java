@@ -108,9 +108,20 @@ public final class ElementPart extends AbstractGraphicalEditPart {
 		return Jobs.layerOf(element) == null || Jobs.isLocked(element);
 	}
 
+	/** Shows the picture that was made last, if it is another. */
+	void refreshPicture() {
+		if (lastPicture() != picture()) {
+			refreshVisuals();
+		}
+	}
+
+	private ElementPicture lastPicture() {
+		return ((JobPart) getParent()).document().picture().element(element.getId());
+	}
+
 	@Override
 	protected void refreshVisuals() {
-		ElementPicture picture = ((JobPart) getParent()).document().picture().element(element.getId());
+		ElementPicture picture = lastPicture();
 		Transform place = PictureMaker.transform(element.getTransform());
 		Layer layer = Jobs.layerOf(element);
 		elementFigure().show(picture, between(picture.placement(), place));

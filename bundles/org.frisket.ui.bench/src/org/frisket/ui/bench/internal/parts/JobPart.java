@@ -33,7 +33,7 @@ import org.frisket.ui.bench.internal.tools.PanTracker;
 public final class JobPart extends AbstractGraphicalEditPart {
 
 	private final BenchDocument document;
-	private final Runnable pictureListener = this::refreshAll;
+	private final Runnable pictureListener = this::pictureMade;
 	private final Adapter structure = new AdapterImpl() {
 		@Override
 		public void notifyChanged(Notification change) {
@@ -145,6 +145,14 @@ public final class JobPart extends AbstractGraphicalEditPart {
 		refreshVisuals();
 		for (Object child : getChildren()) {
 			((ElementPart) child).refreshVisuals();
+		}
+	}
+
+	/** Most elements have the picture that they had before. */
+	private void pictureMade() {
+		refreshVisuals();
+		for (Object child : getChildren()) {
+			((ElementPart) child).refreshPicture();
 		}
 	}
 

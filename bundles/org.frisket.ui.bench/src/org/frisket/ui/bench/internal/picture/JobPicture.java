@@ -8,7 +8,8 @@ import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedJob;
 
 /**
- * What the bench shows of a job.
+ * What the bench shows of a job. While the mats of a changed job are worked out, they are still shown as they were; all
+ * but the pictures of elements and the bounds is then of the job before the change.
  *
  * @param elements pictures by the id of their element
  * @param findings what makeready says, the gravest first

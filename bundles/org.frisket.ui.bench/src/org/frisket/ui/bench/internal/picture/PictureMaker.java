@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
 import org.frisket.geometry.Contour;
@@ -16,6 +17,7 @@ import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.Transform;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
+import org.frisket.model.Mat;
 import org.frisket.model.Matrix;
 import org.frisket.model.Operation;
 import org.frisket.model.OperationKind;
@@ -42,6 +44,8 @@ public final class PictureMaker {
 	private final JobPreparer preparer;
 	/** The pictures made last: most elements are the same in the next. Only whole maps are put here. */
 	private volatile Map<String, Drawn> last = Map.of();
+	/** The last one with all its mats. */
+	private JobPicture picture = JobPicture.NONE;
 
 	/** A picture and the shape it was made of; not the element, which would keep its whole job. */
 	private record Drawn(Region region, List<Contour> lines, ElementPicture picture) {
@@ -54,25 +58,56 @@ public final class PictureMaker {
 	/**
 	 * The curves of a job, without findings.
 	 *
-	 * @param job a copy that nobody changes meanwhile
+	 * @param job   a copy that nobody changes meanwhile
+	 * @param first told what can be seen sooner, if there is anything new in it: all but the mats, which take longest and
+	 *              are still as they were
 	 * @throws java.util.concurrent.CancellationException if the monitor cancels
 	 */
-	public Stage prepare(Job job, Tolerance tolerance, Monitor monitor) {
+	public Stage prepare(Job job, Tolerance tolerance, Monitor monitor, Consumer<JobPicture> first) {
+		if (Jobs.elements(job).stream().anyMatch(element -> element instanceof Mat && last.containsKey(element.getId()))) {
+			prepareFirst(job, tolerance, monitor, first);
+		}
 		PreparedJob prepared = preparer.prepare(job, tolerance, monitor);
+		Map<String, Drawn> drawn = drawn(prepared, monitor);
+		last = drawn;
+		int pieces = prepared.elements().mapToInt(element -> element.region().pieces().size()).sum();
+		picture = new JobPicture(pictures(drawn), prepared.findings(), pieces, bounds(drawn, prepared.bounds()), prepared);
+		return new Stage(prepared, picture, tolerance);
+	}
+
+	private void prepareFirst(Job job, Tolerance tolerance, Monitor monitor, Consumer<JobPicture> first) {
+		PreparedJob withoutMats = preparer.prepareWithoutMats(job, tolerance, monitor);
+		Map<String, Drawn> anew = drawn(withoutMats, monitor);
+		Map<String, Drawn> before = last;
+		if (anew.entrySet().stream().allMatch(each -> before.get(each.getKey()) == each.getValue())) {
+			return;
+		}
+		Map<String, Drawn> mixed = new HashMap<>(before);
+		mixed.putAll(anew);
+		last = mixed;
+		first.accept(new JobPicture(pictures(mixed), picture.findings(), picture.pieces(),
+				bounds(mixed, picture.bounds().with(withoutMats.bounds())), picture.prepared()));
+	}
+
+	private Map<String, Drawn> drawn(PreparedJob prepared, Monitor monitor) {
 		Map<String, Drawn> known = last;
 		Map<String, Drawn> drawn = new HashMap<>();
 		prepared.elements().forEach(element -> {
 			monitor.check();
 			drawn.put(element.element().getId(), drawn(element, known.get(element.element().getId())));
 		});
-		last = drawn;
-		Map<String, ElementPicture> elements = new HashMap<>();
-		drawn.forEach((id, each) -> elements.put(id, each.picture()));
-		Bounds bounds = elements.values().stream().filter(ElementPicture::placeholder).map(ElementPicture::bounds)
-				.reduce(prepared.bounds(), Bounds::with);
-		int pieces = prepared.elements().mapToInt(element -> element.region().pieces().size()).sum();
-		return new Stage(prepared, new JobPicture(elements, prepared.findings(), pieces, bounds, prepared),
-				tolerance);
+		return drawn;
+	}
+
+	private static Map<String, ElementPicture> pictures(Map<String, Drawn> drawn) {
+		Map<String, ElementPicture> pictures = new HashMap<>();
+		drawn.forEach((id, each) -> pictures.put(id, each.picture()));
+		return pictures;
+	}
+
+	private static Bounds bounds(Map<String, Drawn> drawn, Bounds prepared) {
+		return drawn.values().stream().map(Drawn::picture).filter(ElementPicture::placeholder).map(ElementPicture::bounds)
+				.reduce(prepared, Bounds::with);
 	}
 
 	/** Where a caret stands in the wording of this id, in its own frame; empty if there is none. */

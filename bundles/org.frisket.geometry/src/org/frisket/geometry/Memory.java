@@ -1,4 +1,4 @@
-package org.frisket.geometry.offset;
+package org.frisket.geometry;
 
 import java.util.function.Supplier;
 
