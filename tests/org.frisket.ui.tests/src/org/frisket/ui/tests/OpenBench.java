@@ -6,10 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.draw2d.geometry.Point;
+import org.eclipse.gef.LayerConstants;
+import org.eclipse.gef.editparts.LayerManager;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Control;
@@ -24,6 +27,7 @@ import org.frisket.model.Jobs;
 import org.frisket.ui.bench.Bench;
 import org.frisket.ui.bench.JobInput;
 import org.frisket.ui.bench.internal.editor.BenchEditor;
+import org.frisket.ui.bench.internal.figures.TagFigure;
 import org.frisket.ui.bench.internal.parts.Selection;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -118,6 +122,18 @@ abstract class OpenBench {
 
 	protected static String text(Job job) throws IOException {
 		return new String(JobFile.toBytes(job), java.nio.charset.StandardCharsets.UTF_8);
+	}
+
+	/** What is written beside the pointer and on what holds it. */
+	protected List<TagFigure> tags() {
+		List<TagFigure> tags = new ArrayList<>();
+		for (Object figure : LayerManager.Helper.find(bench.viewer().getRootEditPart())
+				.getLayer(LayerConstants.FEEDBACK_LAYER).getChildren()) {
+			if (figure instanceof TagFigure tag) {
+				tags.add(tag);
+			}
+		}
+		return tags;
 	}
 
 	protected List<String> selectedIds() {

@@ -7,10 +7,14 @@ import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 
 import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.ui.IEditorInput;
+import org.eclipse.ui.PartInitException;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
 import org.frisket.model.Jobs;
 import org.frisket.model.WholeFile;
+import org.frisket.ui.bench.JobInput;
 import org.frisket.ui.bench.UntitledInput;
 import org.frisket.ui.bench.internal.files.BenchPreferences;
 import org.frisket.ui.bench.internal.files.FileStamp;
@@ -34,6 +38,22 @@ public final class BenchDocument {
 		this.job = job;
 		this.origin = origin;
 		this.recovered = recovered;
+	}
+
+	/**
+	 * The job that an editor is asked to show, with what was not saved of it.
+	 *
+	 * @throws IOException       with a message for the user that names the file, the place and the reason
+	 * @throws PartInitException if the input is of no job
+	 */
+	static BenchDocument of(IEditorInput input) throws IOException, PartInitException {
+		if (input instanceof JobInput job) {
+			return open(job.path(), Recovery.store());
+		}
+		if (input instanceof UntitledInput untitled) {
+			return untitled(untitled.number(), Recovery.store());
+		}
+		throw new PartInitException(NLS.bind(Messages.BenchEditor_wrongInput, input.getName()));
 	}
 
 	/**

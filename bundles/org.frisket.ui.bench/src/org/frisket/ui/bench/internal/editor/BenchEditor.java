@@ -2,81 +2,53 @@ package org.frisket.ui.bench.internal.editor;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Map;
 import java.util.function.Consumer;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.gef.DefaultEditDomain;
 import org.eclipse.gef.GraphicalViewer;
 import org.eclipse.gef.commands.CommandStack;
-import org.eclipse.gef.commands.CommandStackEvent;
 import org.eclipse.gef.ui.parts.GraphicalEditor;
-import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
-import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
 import org.eclipse.ui.IMemento;
 import org.eclipse.ui.IPersistableEditor;
-import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
-import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.contexts.IContextService;
-import org.eclipse.ui.statushandlers.StatusManager;
 import org.frisket.editing.EditExecutor;
-import org.frisket.geometry.Point;
 import org.frisket.model.Job;
-import org.frisket.prepare.Finding;
-import org.frisket.prepare.checks.Cure;
-import org.frisket.ui.LengthUnit;
-import org.frisket.ui.bench.Bench;
 import org.frisket.ui.bench.JobInput;
 import org.frisket.ui.bench.JobOnBench;
-import org.frisket.ui.bench.UntitledInput;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.files.RecentJobs;
-import org.frisket.ui.bench.internal.files.Recovery;
 import org.frisket.ui.bench.internal.grips.SelectionGrips;
-import org.frisket.ui.bench.internal.handlers.LookHandler;
+import org.frisket.ui.bench.internal.looks.LookMemory;
 import org.frisket.ui.bench.internal.looks.Looks;
 import org.frisket.ui.bench.internal.nodes.NodeMode;
-import org.frisket.ui.bench.internal.parts.Selection;
-import org.frisket.ui.bench.internal.picture.JobPicture;
 import org.frisket.ui.bench.internal.rulers.Rulers;
-import org.frisket.ui.bench.internal.snap.Snapping;
-import org.frisket.ui.bench.internal.tools.SpacePan;
 import org.frisket.ui.bench.internal.typing.Typing;
 
 /**
  * A job on the bench. Edits of every origin run through its one command stack: ask it for an {@link EditExecutor}. A
  * file that cannot be read gets a page that says why.
  */
-public final class BenchEditor extends GraphicalEditor implements PictureJob.Client, Typing.Host, NodeMode.Host,
-		IPersistableEditor {
-
-	private static final String LOOK = "look"; //$NON-NLS-1$
+public final class BenchEditor extends GraphicalEditor implements IPersistableEditor {
 
 	private BenchDocument document;
 	private String trouble;
 	private MessagePage messagePage;
 	private BenchCanvas canvas;
-	private PictureJob pictures;
+	private BenchPicture picture;
 	private EditorJob onBench;
 	private NoticeBar notices;
 	private EditorFile file;
-	private Runnable unitUnwatched;
+	private EditorStatus status;
 	private BenchKeys keys;
-	private Typing typing;
-	private SelectionGrips grips;
-	private Looks looks;
-	private String rememberedLook;
-	private NodeMode nodes;
-	private Rulers rulers;
-	private boolean complete;
+	private BenchTools tools;
+	private final LookMemory lookMemory = new LookMemory();
 
 	public BenchEditor() {
 		setEditDomain(new DefaultEditDomain(this));
@@ -87,22 +59,12 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 		super.init(site, input);
 		setPartName(input.getName());
 		try {
-			document = document(input);
+			document = BenchDocument.of(input);
 			document.path().ifPresent(RecentJobs.shared()::add);
 		} catch (IOException e) {
 			trouble = e.getMessage();
 		}
 		keys = new BenchKeys(site.getService(IContextService.class));
-	}
-
-	private static BenchDocument document(IEditorInput input) throws IOException, PartInitException {
-		if (input instanceof JobInput job) {
-			return BenchDocument.open(job.path(), Recovery.store());
-		}
-		if (input instanceof UntitledInput untitled) {
-			return BenchDocument.untitled(untitled.number(), Recovery.store());
-		}
-		throw new PartInitException(NLS.bind(Messages.BenchEditor_wrongInput, input.getName()));
 	}
 
 	@Override
@@ -112,6 +74,7 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 
 	@Override
 	public void createPartControl(Composite parent) {
+		status = new EditorStatus(this, parent.getDisplay());
 		if (document == null) {
 			messagePage = new MessagePage(parent, Messages.BenchEditor_couldNotOpen, trouble,
 					Messages.BenchEditor_couldNotOpenAdvice);
@@ -120,118 +83,49 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 		Composite page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(page);
 		notices = new NoticeBar(page);
-		Composite body = new Composite(page, SWT.NONE);
-		body.setLayout(new FillLayout());
-		GridDataFactory.fillDefaults().grab(true, true).applyTo(body);
-		super.createPartControl(body);
-		rulers = new Rulers(body, getGraphicalViewer(), document, canvas.zoom());
+		picture = new BenchPicture(this, parent.getDisplay());
+		super.createPartControl(notices.roomBelow());
 		file = new EditorFile(this, notices);
-		unitUnwatched = LengthUnit.whenChanged(() -> parent.getDisplay().asyncExec(this::updateStatus));
-		pictures = new PictureJob(parent.getDisplay(), this);
-		getCommandStack().addCommandStackEventListener(this::stackEvent);
-		pictures.request(document.snapshot());
+		getCommandStack().addCommandStackEventListener(event -> {
+			if (event.isPostChangeEvent()) {
+				jobChanged(picture::follow);
+			}
+		});
+		picture.follow(document.snapshot());
 	}
 
 	@Override
 	protected void configureGraphicalViewer() {
 		super.configureGraphicalViewer();
-		canvas = new BenchCanvas(getGraphicalViewer(), this::updateStatus);
-		looks = new Looks(getGraphicalViewer(), document, this::announceLook);
-		getGraphicalViewer().addSelectionChangedListener(event -> updateStatus());
+		canvas = new BenchCanvas(getGraphicalViewer(), status::update);
+		getGraphicalViewer().addSelectionChangedListener(event -> status.update());
 		onBench = new EditorJob(this);
 	}
 
 	@Override
 	protected void initializeGraphicalViewer() {
 		getGraphicalViewer().setContents(document);
-		typing = new Typing(getGraphicalViewer(), document.job(), getCommandStack(), this);
-		new SpacePan(getGraphicalViewer().getControl(), canvas.zoom(), typing::isActive);
-		looks.restore(rememberedLook);
-		new Snapping(getGraphicalViewer(), document.job());
-		grips = new SelectionGrips(getGraphicalViewer(), document, canvas.zoom());
-		nodes = new NodeMode(getGraphicalViewer(), document, getCommandStack(), this);
+		tools = new BenchTools(this, picture, keys);
+		lookMemory.restore(tools.looks());
 	}
 
-	private void stackEvent(CommandStackEvent event) {
-		if (event.isPostChangeEvent() && document != null) {
-			changed(pictures::request);
-		}
+	/** The job has changed within the edit that was made last, and may go on to do so. */
+	void jobChanged() {
+		jobChanged(picture::followOn);
 	}
 
-	@Override
-	public void retyped() {
-		if (document != null) {
-			changed(pictures::requestNext);
-		}
-	}
-
-	private void changed(Consumer<Job> request) {
-		complete = false;
+	private void jobChanged(Consumer<Job> follow) {
 		Job snapshot = document.snapshot();
-		request.accept(snapshot);
+		follow.accept(snapshot);
 		file.changed(snapshot);
 		firePropertyChange(PROP_DIRTY);
 		UndoState.announce(getSite());
-		updateStatus();
+		status.update();
 		onBench.jobChanged();
 	}
 
-	@Override
-	public void follow(String id) {
-		pictures.setTyped(id);
-		if (id != null) {
-			complete = false;
-			pictures.requestNext(document.snapshot());
-		}
-	}
-
-	@Override
-	public void setTyping(boolean isTyping) {
-		if (isTyping) {
-			// what the pointer did before ends: nodes, the pen
-			getEditDomain().loadDefaultTool();
-		}
-		keys.setTyping(isTyping);
-	}
-
-	@Override
-	public void preview(Job job) {
-		complete = false;
-		pictures.requestNext(job);
-	}
-
-	@Override
-	public void setEditingNodes(boolean editing) {
-		keys.setEditingNodes(editing);
-		grips.setAway(editing);
-	}
-
-	@Override
+	/** Says something to the user; null for nothing. */
 	public void say(String message) {
-		getEditorSite().getActionBars().getStatusLineManager().setErrorMessage(message);
-	}
-
-	@Override
-	public void caretsMade(List<Point> places) {
-		typing.caretsMade(places);
-	}
-
-	@Override
-	public void pictureMade(JobPicture picture, boolean allFindings) {
-		complete = allFindings;
-		document.setPicture(picture);
-		canvas.fitOnce();
-		updateStatus();
-		onBench.pictureChanged();
-	}
-
-	@Override
-	public void curesMade(Map<Finding, List<Cure>> cures) {
-		onBench.curesMade(cures);
-	}
-
-	@Override
-	public void pictureFailed(String message) {
 		getEditorSite().getActionBars().getStatusLineManager().setErrorMessage(message);
 	}
 
@@ -242,7 +136,7 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 
 	/** Whether the picture is up to date with the job, findings included. */
 	public boolean isUpToDate() {
-		return complete;
+		return picture != null && picture.isComplete();
 	}
 
 	/** What the page says that stands in place of a job that could not be read; null if the job is there. */
@@ -269,72 +163,56 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 
 	/** Where wordings are typed; null if the file could not be read. */
 	public Typing typing() {
-		return typing;
+		return tools == null ? null : tools.typing();
 	}
 
 	/** Where nodes are edited; null if the file could not be read. */
 	public NodeMode nodes() {
-		return nodes;
+		return tools == null ? null : tools.nodes();
 	}
 
 	/** The grips around the selection; null if the file could not be read. */
 	public SelectionGrips grips() {
-		return grips;
+		return tools == null ? null : tools.grips();
 	}
 
 	/** How the bench looks at its job; null if the file could not be read. */
 	public Looks looks() {
-		return looks;
-	}
-
-	/** Has the menus tick the look that is shown. */
-	public void announceLook() {
-		getSite().getService(ICommandService.class).refreshElements(LookHandler.COMMAND_ID, null);
+		return tools == null ? null : tools.looks();
 	}
 
 	@Override
 	public void restoreState(IMemento memento) {
-		rememberedLook = memento.getString(LOOK);
+		lookMemory.read(memento);
 	}
 
 	@Override
 	public void saveState(IMemento memento) {
-		memento.putString(LOOK, looks == null ? rememberedLook : looks.look().name());
+		lookMemory.write(memento, looks());
 	}
 
 	/** The rulers along the bench; null if the file could not be read. */
 	public Rulers rulers() {
-		return rulers;
+		return tools == null ? null : tools.rulers();
 	}
 
 	public CommandStack commandStack() {
 		return getCommandStack();
 	}
 
-	void updateStatus() {
-		if (getEditorSite().getActionBarContributor() instanceof BenchStatusLine line) {
-			line.show(this, canvas == null ? BenchStatus.NOTHING : status());
-		}
+	/** Null if the file could not be read. */
+	EditorFile file() {
+		return file;
 	}
 
-	/** Says when the last recovery copy was made. */
-	void showAutosave(String text) {
-		if (getEditorSite().getActionBarContributor() instanceof BenchStatusLine line) {
-			line.showAutosave(this, text);
-		}
+	/** The job as the views see it; null if the file could not be read. */
+	EditorJob onBench() {
+		return onBench;
 	}
 
-	/** Whether this is the editor in front. */
-	void setInFront(boolean inFront) {
-		if (file != null) {
-			file.setSeen(inFront);
-			announceLook();
-		}
-	}
-
-	private BenchStatus status() {
-		return BenchStatus.of(canvas.pointer(), Selection.parts(getGraphicalViewer()), document.picture(), complete,
-				canvas.zoom().scale());
+	/** What it says in the status line. */
+	EditorStatus status() {
+		return status;
 	}
 
 	/** What the line above the bench says about the job's file; empty if nothing. */
@@ -373,7 +251,7 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 
 	/** The job is in this file now. */
 	void saved(Path path) {
-		typing.end(true);
+		typing().end(true);
 		getCommandStack().markSaveLocation();
 		notices.hide();
 		setInput(new JobInput(path));
@@ -388,36 +266,18 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 		firePropertyChange(PROP_DIRTY);
 	}
 
-	/**
-	 * Shows the job as its file has it, as large and at the same place as now, and gives up what was not saved; a job
-	 * without a file is closed.
-	 */
-	void reload() {
-		BenchCanvas.Look look = canvas.look();
-		IWorkbenchPage page = getSite().getPage();
-		IEditorInput input = getEditorInput();
-		page.closeEditor(this, false);
-		if (input instanceof JobInput) {
-			try {
-				if (page.openEditor(input, Bench.EDITOR_ID) instanceof BenchEditor again && again.canvas != null) {
-					again.canvas.beginWith(look);
-				}
-			} catch (PartInitException e) {
-				StatusManager.getManager().handle(e.getStatus(), StatusManager.SHOW);
-			}
-		}
+	/** What is seen and how large; null if the file could not be read. */
+	BenchCanvas canvas() {
+		return canvas;
 	}
 
 	@Override
 	@SuppressWarnings({ "rawtypes", "unchecked" })
 	public Object getAdapter(Class type) {
-		if (type == JobOnBench.class) {
-			return onBench;
+		if (onBench == null || type != JobOnBench.class && type != EditExecutor.class) {
+			return super.getAdapter(type);
 		}
-		if (type == EditExecutor.class) {
-			return document == null ? null : (EditExecutor) edit -> getCommandStack().execute(new EditCommand(edit));
-		}
-		return super.getAdapter(type);
+		return type == JobOnBench.class ? onBench : onBench.edits();
 	}
 
 	@Override
@@ -431,11 +291,13 @@ public final class BenchEditor extends GraphicalEditor implements PictureJob.Cli
 
 	@Override
 	public void dispose() {
-		if (pictures != null) {
-			pictures.close();
-			looks.close();
+		if (file != null) {
+			picture.close();
+			tools.close();
 			file.close();
-			unitUnwatched.run();
+		}
+		if (status != null) {
+			status.close();
 		}
 		super.dispose();
 	}

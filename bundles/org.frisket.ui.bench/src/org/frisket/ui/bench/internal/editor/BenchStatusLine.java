@@ -40,12 +40,11 @@ public final class BenchStatusLine extends EditorActionBarContributor {
 	@Override
 	public void setActiveEditor(IEditorPart editor) {
 		if (front instanceof BenchEditor before) {
-			before.setInFront(false);
+			before.status().setInFront(false);
 		}
 		front = editor;
 		if (editor instanceof BenchEditor bench) {
-			bench.updateStatus();
-			bench.setInFront(true);
+			bench.status().setInFront(true);
 		}
 	}
 

@@ -4,7 +4,13 @@ import java.util.List;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.IEditorInput;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.statushandlers.StatusManager;
 import org.frisket.model.Job;
+import org.frisket.ui.bench.Bench;
+import org.frisket.ui.bench.JobInput;
 import org.frisket.ui.bench.internal.files.Autosave;
 import org.frisket.ui.bench.internal.files.BenchPreferences;
 import org.frisket.ui.bench.internal.files.Recovery;
@@ -23,14 +29,14 @@ final class EditorFile {
 		saver = new JobSaver(editor);
 		Display display = notices.getDisplay();
 		autosave = new Autosave(Recovery.store(), () -> tellStatus(display));
-		status = new AutosaveStatus(display, autosave, editor::showAutosave);
-		watch = new OutsideWatch(editor, notices);
+		status = new AutosaveStatus(display, autosave, editor.status()::showAutosave);
+		watch = new OutsideWatch(editor, notices, this::reload);
 		if (editor.document().isRecovered()) {
 			autosave.adopt(editor.document().origin());
 			notices.show(Messages.EditorFile_recovered,
 					List.of(new NoticeBar.Choice(Messages.EditorFile_keepRecovered, () -> {
 						// they are here already
-					}), new NoticeBar.Choice(Messages.EditorFile_discardRecovered, editor::reload)));
+					}), new NoticeBar.Choice(Messages.EditorFile_discardRecovered, this::reload)));
 		}
 	}
 
@@ -58,6 +64,26 @@ final class EditorFile {
 			autosave.changed(editor.document().origin(), snapshot, BenchPreferences.autosaveSeconds());
 		} else {
 			autosave.settled();
+		}
+	}
+
+	/**
+	 * Shows the job as its file has it, as large and at the same place as now, and gives up what was not saved; a job
+	 * without a file is closed.
+	 */
+	void reload() {
+		BenchCanvas.Look look = editor.canvas().look();
+		IWorkbenchPage page = editor.getSite().getPage();
+		IEditorInput input = editor.getEditorInput();
+		page.closeEditor(editor, false);
+		if (input instanceof JobInput) {
+			try {
+				if (page.openEditor(input, Bench.EDITOR_ID) instanceof BenchEditor again && again.canvas() != null) {
+					again.canvas().beginWith(look);
+				}
+			} catch (PartInitException e) {
+				StatusManager.getManager().handle(e.getStatus(), StatusManager.SHOW);
+			}
 		}
 	}
 

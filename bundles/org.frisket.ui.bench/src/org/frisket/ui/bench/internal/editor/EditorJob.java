@@ -37,7 +37,7 @@ final class EditorJob implements JobOnBench {
 	EditorJob(BenchEditor editor) {
 		this.editor = editor;
 		editor.viewer().addSelectionChangedListener(event -> listeners.forEach(Listener::selectionChanged));
-		draft = new Draft(edits(), editor::retyped);
+		draft = new Draft(edits(), editor::jobChanged);
 		editor.commandStack().addCommandStackEventListener(event -> {
 			// an edit, or an undo, of the job as it was before the draft
 			if (event.isPreChangeEvent()) {

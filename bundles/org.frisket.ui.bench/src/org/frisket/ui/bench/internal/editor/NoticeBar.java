@@ -5,6 +5,7 @@ import java.util.List;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -29,6 +30,14 @@ final class NoticeBar extends Composite {
 		super(parent, SWT.NONE);
 		GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(this);
 		setVisible(false);
+	}
+
+	/** A new composite below it that takes the rest of the page. */
+	Composite roomBelow() {
+		Composite room = new Composite(getParent(), SWT.NONE);
+		room.setLayout(new FillLayout());
+		GridDataFactory.fillDefaults().grab(true, true).applyTo(room);
+		return room;
 	}
 
 	/** Says something in place of what it said before. */

@@ -22,12 +22,15 @@ final class OutsideWatch implements IPartListener2 {
 
 	private final BenchEditor editor;
 	private final NoticeBar notices;
+	private final Runnable reload;
 	private final Shell shell;
 	private final Listener shellActivated = event -> look();
 	private OutsideChange told = OutsideChange.NONE;
 
-	OutsideWatch(BenchEditor editor, NoticeBar notices) {
+	/** @param reload shows the job as its file has it */
+	OutsideWatch(BenchEditor editor, NoticeBar notices, Runnable reload) {
 		this.editor = editor;
+		this.reload = reload;
 		this.notices = notices;
 		shell = notices.getShell();
 		editor.getSite().getPage().addPartListener(this);
@@ -82,7 +85,7 @@ final class OutsideWatch implements IPartListener2 {
 		case NONE -> notices.hide();
 		case CHANGED -> notices.show(
 				NLS.bind(editor.isDirty() ? Messages.OutsideWatch_changedBoth : Messages.OutsideWatch_changed, path),
-				List.of(new NoticeBar.Choice(Messages.OutsideWatch_reload, editor::reload),
+				List.of(new NoticeBar.Choice(Messages.OutsideWatch_reload, reload),
 						new NoticeBar.Choice(Messages.OutsideWatch_keep, this::keep)));
 		case REMOVED -> notices.show(NLS.bind(Messages.OutsideWatch_removed, path),
 				List.of(new NoticeBar.Choice(Messages.OutsideWatch_saveAgain, this::saveAgain),

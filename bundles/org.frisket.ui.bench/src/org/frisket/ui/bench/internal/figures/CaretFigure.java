@@ -1,8 +1,6 @@
 package org.frisket.ui.bench.internal.figures;
 
-import org.eclipse.draw2d.Figure;
 import org.eclipse.draw2d.Graphics;
-import org.eclipse.gef.editparts.ZoomListener;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Point;
 import org.frisket.ui.ThemeColour;
@@ -11,25 +9,23 @@ import org.frisket.ui.bench.internal.canvas.PixelSpace;
 import org.frisket.ui.bench.internal.canvas.Units;
 
 /** The caret in a wording that is typed: a line in the accent that stands still and is as wide at every zoom. */
-public final class CaretFigure extends Figure {
+public final class CaretFigure extends ZoomedFigure {
 
 	private static final int WIDTH_PX = 2;
 	private static final int EDGE_PX = 3;
 
-	private final CanvasZoom zoom;
-	private final ZoomListener zoomListener = factor -> place();
 	private Point foot = Point.ORIGIN;
 	private Point head = Point.ORIGIN;
 
 	public CaretFigure(CanvasZoom zoom) {
-		this.zoom = zoom;
+		super(zoom);
 	}
 
 	/** Stands between two places in mm. */
 	public void stand(Point newFoot, Point newHead) {
 		foot = newFoot;
 		head = newHead;
-		place();
+		zoomed();
 		repaint();
 	}
 
@@ -41,7 +37,8 @@ public final class CaretFigure extends Figure {
 		return head;
 	}
 
-	private void place() {
+	@Override
+	protected void zoomed() {
 		setBounds(Units.figure(Bounds.of(foot).with(head).grown(EDGE_PX / zoom.pixelsPerMm())));
 	}
 
@@ -59,17 +56,5 @@ public final class CaretFigure extends Figure {
 			graphics.drawLine((int) Math.round(foot.x() * scale), (int) Math.round(foot.y() * scale),
 					(int) Math.round(head.x() * scale), (int) Math.round(head.y() * scale));
 		});
-	}
-
-	@Override
-	public void addNotify() {
-		super.addNotify();
-		zoom.addListener(zoomListener);
-	}
-
-	@Override
-	public void removeNotify() {
-		zoom.removeListener(zoomListener);
-		super.removeNotify();
 	}
 }

@@ -3,9 +3,7 @@ package org.frisket.ui.bench.internal.figures;
 import java.util.IdentityHashMap;
 import java.util.Map;
 
-import org.eclipse.draw2d.Figure;
 import org.eclipse.draw2d.Graphics;
-import org.eclipse.gef.editparts.ZoomListener;
 import org.eclipse.swt.graphics.Path;
 import org.eclipse.swt.widgets.Display;
 import org.frisket.geometry.Bounds;
@@ -22,19 +20,17 @@ import org.frisket.ui.bench.internal.picture.ElementPicture;
  * A figure that shows the picture of an element as true curves. Its paths are made for the zoom of the moment and kept
  * until the zoom or the picture changes.
  */
-abstract class CurveFigure extends Figure {
+abstract class CurveFigure extends ZoomedFigure {
 
 	/** The widest line painted across an edge, with room for antialiasing. */
 	private static final int EDGE_PX = 4;
 
-	protected final CanvasZoom zoom;
-	private final ZoomListener zoomListener = factor -> zoomed();
 	private ElementPicture picture = ElementPicture.NONE;
 	private Transform shift = Transform.IDENTITY;
 	private final Map<Outline, Path> paths = new IdentityHashMap<>();
 
 	CurveFigure(CanvasZoom zoom) {
-		this.zoom = zoom;
+		super(zoom);
 	}
 
 	/** Shows a picture, moved from where it was made by {@code shift}. */
@@ -111,6 +107,7 @@ abstract class CurveFigure extends Figure {
 	}
 
 	/** What is painted is another than before, or in another size. */
+	@Override
 	protected final void zoomed() {
 		disposePaths();
 		setBounds(Units.figure(extent()));
@@ -124,13 +121,11 @@ abstract class CurveFigure extends Figure {
 	@Override
 	public void addNotify() {
 		super.addNotify();
-		zoom.addListener(zoomListener);
 		zoomed();
 	}
 
 	@Override
 	public void removeNotify() {
-		zoom.removeListener(zoomListener);
 		disposePaths();
 		super.removeNotify();
 	}

@@ -1,11 +1,9 @@
 package org.frisket.ui.bench.internal.figures;
 
-import org.eclipse.draw2d.Figure;
 import org.eclipse.draw2d.FigureUtilities;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.geometry.Dimension;
 import org.eclipse.draw2d.geometry.Rectangle;
-import org.eclipse.gef.editparts.ZoomListener;
 import org.frisket.geometry.Bounds;
 import org.frisket.ui.ThemeColour;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
@@ -16,14 +14,12 @@ import org.frisket.ui.bench.internal.canvas.Units;
  * A small flag planted on a place, as large in pixels at every zoom. A raised one says its measure beside its number, and
  * one under the pointer its cure too.
  */
-public final class FlagFigure extends Figure {
+public final class FlagFigure extends ZoomedFigure {
 
 	private static final int POLE_PX = 16;
 	private static final int SPACE_PX = 4;
 	private static final int FOOT_PX = 2;
 
-	private final CanvasZoom zoom;
-	private final ZoomListener zoomListener = factor -> place();
 	private final org.frisket.geometry.Point foot;
 	private final ThemeColour colour;
 	private final String number;
@@ -38,7 +34,7 @@ public final class FlagFigure extends Figure {
 	 */
 	public FlagFigure(CanvasZoom zoom, org.frisket.geometry.Point foot, ThemeColour colour, String number,
 			String measure) {
-		this.zoom = zoom;
+		super(zoom);
 		this.foot = foot;
 		this.colour = colour;
 		this.number = number;
@@ -49,7 +45,7 @@ public final class FlagFigure extends Figure {
 	public void setRaised(boolean raise) {
 		if (raised != raise) {
 			raised = raise;
-			place();
+			zoomed();
 		}
 	}
 
@@ -57,7 +53,7 @@ public final class FlagFigure extends Figure {
 	public void setCure(String text) {
 		if (!cure.equals(text)) {
 			cure = text;
-			place();
+			zoomed();
 		}
 	}
 
@@ -65,7 +61,7 @@ public final class FlagFigure extends Figure {
 	public void setHovered(boolean hover) {
 		if (hovered != hover) {
 			hovered = hover;
-			place();
+			zoomed();
 		}
 	}
 
@@ -96,7 +92,8 @@ public final class FlagFigure extends Figure {
 		return new Rectangle(0, -POLE_PX - height, size.width + 2 * SPACE_PX, height);
 	}
 
-	private void place() {
+	@Override
+	protected void zoomed() {
 		if (getFont() == null) {
 			return;
 		}
@@ -134,13 +131,6 @@ public final class FlagFigure extends Figure {
 	@Override
 	public void addNotify() {
 		super.addNotify();
-		zoom.addListener(zoomListener);
-		place();
-	}
-
-	@Override
-	public void removeNotify() {
-		zoom.removeListener(zoomListener);
-		super.removeNotify();
+		zoomed();
 	}
 }

@@ -3,26 +3,21 @@ package org.frisket.ui.bench.internal.grips;
 import java.util.List;
 
 import org.eclipse.draw2d.geometry.Dimension;
-import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.GraphicalViewer;
-import org.eclipse.gef.tools.AbstractTool;
-import org.eclipse.swt.SWT;
-import org.eclipse.swt.events.KeyEvent;
 import org.frisket.editing.Edit;
 import org.frisket.geometry.Transform;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.editor.EditCommand;
 import org.frisket.ui.bench.internal.parts.ElementPart;
-import org.frisket.ui.bench.internal.snap.SnapKey;
+import org.frisket.ui.bench.internal.snap.SnappingTracker;
 import org.frisket.ui.bench.internal.tools.DragGhosts;
 
 /** A drag of a grip: ghosts show what would come of it, a tag says its measure, Escape gives up. */
-abstract class GripTracker extends AbstractTool implements DragTracker {
+abstract class GripTracker extends SnappingTracker {
 
 	protected final CanvasZoom zoom;
 	private final List<ElementPart> parts;
 	private final DragGhosts ghosts;
-	private final SnapKey key = new SnapKey();
 
 	/** @param parts those whose ghosts are shown */
 	GripTracker(GraphicalViewer viewer, CanvasZoom zoom, List<ElementPart> parts) {
@@ -66,69 +61,19 @@ abstract class GripTracker extends AbstractTool implements DragTracker {
 		return getCurrentInput().isControlKeyDown();
 	}
 
-	/** Whether nothing shall hold the drag. */
-	final boolean isFree() {
-		return key.isHeld(getCurrentInput().isAltKeyDown());
-	}
-
 	@Override
 	protected String getCommandName() {
 		return REQ_RESIZE;
 	}
 
 	@Override
-	protected boolean handleButtonDown(int button) {
-		setState(button == 1 ? STATE_DRAG : STATE_TERMINAL);
-		return true;
+	protected void finish() {
+		erase();
+		executeCommand(new EditCommand(edit()));
 	}
 
 	@Override
-	protected boolean handleDragStarted() {
-		return stateTransition(STATE_DRAG, STATE_DRAG_IN_PROGRESS);
-	}
-
-	@Override
-	protected boolean handleDragInProgress() {
-		if (isInState(STATE_DRAG_IN_PROGRESS)) {
-			show();
-		}
-		return true;
-	}
-
-	@Override
-	protected boolean handleButtonUp(int button) {
-		if (stateTransition(STATE_DRAG_IN_PROGRESS, STATE_TERMINAL)) {
-			erase();
-			executeCommand(new EditCommand(edit()));
-		}
-		setState(STATE_TERMINAL);
-		return true;
-	}
-
-	@Override
-	protected boolean handleKeyDown(KeyEvent event) {
-		if (event.keyCode == SWT.ESC) {
-			erase();
-			setState(STATE_INVALID);
-			return true;
-		}
-		key.turned(event.keyCode, true);
-		if (isInState(STATE_DRAG_IN_PROGRESS)) {
-			show();
-		}
-		return true;
-	}
-
-	@Override
-	protected boolean handleKeyUp(KeyEvent event) {
-		key.turned(event.keyCode, false);
-		if (isInState(STATE_DRAG_IN_PROGRESS)) {
-			show();
-		}
-		return true;
-	}
-
-	private void show() {
+	protected void show() {
 		ghosts.show(parts, map(), measure(), getLocation());
 		showHeld();
 	}
@@ -138,18 +83,8 @@ abstract class GripTracker extends AbstractTool implements DragTracker {
 		// a turn and a distance have no place that could be held
 	}
 
-	void erase() {
+	@Override
+	protected void erase() {
 		ghosts.erase();
-	}
-
-	@Override
-	public void commitDrag() {
-		// the edit is made when the button is let go
-	}
-
-	@Override
-	public void deactivate() {
-		erase();
-		super.deactivate();
 	}
 }

@@ -84,7 +84,7 @@ final class ScaleTracker extends GripTracker {
 	}
 
 	@Override
-	void erase() {
+	protected void erase() {
 		super.erase();
 		if (snap != null) {
 			snap.erase();

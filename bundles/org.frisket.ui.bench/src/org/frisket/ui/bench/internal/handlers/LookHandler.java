@@ -4,8 +4,10 @@ import java.util.Map;
 
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
+import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.commands.IElementUpdater;
 import org.eclipse.ui.menus.UIElement;
+import org.eclipse.ui.services.IServiceLocator;
 import org.frisket.ui.bench.internal.editor.BenchEditor;
 import org.frisket.ui.bench.internal.looks.BenchLook;
 
@@ -20,7 +22,12 @@ public final class LookHandler extends BenchHandler implements IElementUpdater {
 	void execute(BenchEditor bench, ExecutionEvent event) throws ExecutionException {
 		bench.looks().show(ElementHandler.choice(event, LOOK, BenchLook.class));
 		// the item that was chosen has ticked itself, whatever came of it
-		bench.announceLook();
+		announce(bench.getSite());
+	}
+
+	/** Has the menus tick the look that is shown. */
+	public static void announce(IServiceLocator site) {
+		site.getService(ICommandService.class).refreshElements(COMMAND_ID, null);
 	}
 
 	@Override

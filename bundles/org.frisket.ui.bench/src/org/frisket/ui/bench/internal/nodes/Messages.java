@@ -6,6 +6,7 @@ final class Messages extends NLS {
 
 	public static String NodeMenu_add;
 	public static String NodeMenu_break;
+	public static String NodeMenu_chord;
 	public static String NodeMenu_close;
 	public static String NodeMenu_corner;
 	public static String NodeMenu_curve;

@@ -4,7 +4,6 @@ import java.util.List;
 
 import org.frisket.editing.ChangePath;
 import org.frisket.geometry.Point;
-import org.frisket.geometry.nodes.DrawnPath;
 import org.frisket.geometry.nodes.HandleAt;
 import org.frisket.geometry.nodes.NearestOnPath;
 import org.frisket.geometry.nodes.NodeAt;
@@ -18,7 +17,10 @@ import org.frisket.ui.LengthText;
 sealed interface NodeDrag {
 
 	/** The place meant, from the place of the button's press and the place of the pointer. */
-	Point goal(Point pressed, Point pointer, boolean shift);
+	Point goal(Point pressed, Point pointer, boolean shift, PointerPlace place);
+
+	/** The nodes that lie still, or that the drag is not about: it may be held by them. In the own frame. */
+	List<Point> others();
 
 	/** The path in its own frame with what is dragged at its goal. */
 	NodePath path(Point goal, boolean alone);
@@ -29,6 +31,10 @@ sealed interface NodeDrag {
 	/** The change that makes the path stay so. */
 	ChangePath edit(Outline outline, String pathData);
 
+	private static List<Point> without(NodePath path, List<NodeAt> dragged) {
+		return path.nodes().stream().filter(at -> !dragged.contains(at)).map(at -> path.node(at).place()).toList();
+	}
+
 	/** Selected nodes, held by one of them. Shift keeps to one direction. */
 	record Nodes(PathFrame frame, NodePath path, NodeSelection selection, NodeAt held) implements NodeDrag {
 
@@ -37,12 +43,17 @@ sealed interface NodeDrag {
 		}
 
 		@Override
-		public Point goal(Point pressed, Point pointer, boolean shift) {
+		public Point goal(Point pressed, Point pointer, boolean shift, PointerPlace place) {
 			Point start = start();
 			Point by = pointer.minus(pressed);
 			boolean across = Math.abs(by.x()) >= Math.abs(by.y());
-			Point meant = frame.meant(start.plus(by));
-			return !shift ? meant : across ? new Point(meant.x(), start.y()) : new Point(start.x(), meant.y());
+			Point goal = start.plus(by);
+			return !shift ? place.meant(goal) : across ? place.across(goal, start.y()) : place.down(goal, start.x());
+		}
+
+		@Override
+		public List<Point> others() {
+			return NodeDrag.without(path, selection.nodes());
 		}
 
 		@Override
@@ -66,10 +77,14 @@ sealed interface NodeDrag {
 	record Handle(PathFrame frame, NodePath path, HandleAt handle) implements NodeDrag {
 
 		@Override
-		public Point goal(Point pressed, Point pointer, boolean shift) {
+		public Point goal(Point pressed, Point pointer, boolean shift, PointerPlace place) {
 			Point from = frame.toJob(path.node(handle.node()).place());
-			Point meant = frame.meant(pointer);
-			return shift ? DrawnPath.stepped(from, meant) : meant;
+			return shift ? place.stepped(from, pointer) : place.meant(pointer);
+		}
+
+		@Override
+		public List<Point> others() {
+			return NodeDrag.without(path, List.of(handle.node()));
 		}
 
 		@Override
@@ -94,8 +109,13 @@ sealed interface NodeDrag {
 		private static final double END = 1e-3;
 
 		@Override
-		public Point goal(Point pressed, Point pointer, boolean shift) {
-			return frame.meant(frame.toJob(held.place()).plus(pointer.minus(pressed)));
+		public Point goal(Point pressed, Point pointer, boolean shift, PointerPlace place) {
+			return place.meant(frame.toJob(held.place()).plus(pointer.minus(pressed)));
+		}
+
+		@Override
+		public List<Point> others() {
+			return NodeDrag.without(path, ends().nodes());
 		}
 
 		@Override

@@ -4,8 +4,10 @@ import java.util.Map;
 
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.action.Separator;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Menu;
+import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.menus.CommandContributionItem;
 import org.eclipse.ui.menus.CommandContributionItemParameter;
@@ -36,9 +38,20 @@ public final class NodeMenu {
 		}
 		Menu menu = manager.createContextMenu(control);
 		manager.updateAll(true);
+		showChords(menu);
 		menu.addListener(org.eclipse.swt.SWT.Hide,
 				event -> control.getDisplay().asyncExec(() -> dispose(manager, menu)));
 		menu.setVisible(true);
+	}
+
+	/** GTK shows only keys of one stroke beside an item; those of two are written into its text. */
+	private static void showChords(Menu menu) {
+		for (MenuItem item : menu.getItems()) {
+			String[] words = item.getText().split("\t", 2); //$NON-NLS-1$
+			if (words.length == 2 && words[1].contains(" ")) { //$NON-NLS-1$
+				item.setText(NLS.bind(Messages.NodeMenu_chord, words[0], words[1]));
+			}
+		}
 	}
 
 	/** After the item that was chosen has done its work. */

@@ -3,13 +3,10 @@ package org.frisket.ui.bench.internal.nodes;
 import java.util.List;
 import java.util.Optional;
 
-import org.eclipse.draw2d.IFigure;
 import org.eclipse.gef.EditPartViewer;
 import org.eclipse.gef.GraphicalViewer;
-import org.eclipse.gef.LayerConstants;
 import org.eclipse.gef.commands.CommandStack;
 import org.eclipse.gef.commands.CommandStackEvent;
-import org.eclipse.gef.editparts.LayerManager;
 import org.eclipse.osgi.util.NLS;
 import org.frisket.editing.ChangePath;
 import org.frisket.editing.DeleteElements;
@@ -32,6 +29,8 @@ import org.frisket.ui.bench.internal.parts.ElementPart;
 import org.frisket.ui.bench.internal.parts.JobPart;
 import org.frisket.ui.bench.internal.parts.Selection;
 import org.frisket.ui.bench.internal.picture.PictureMaker;
+import org.frisket.ui.bench.internal.snap.SnapDrag;
+import org.frisket.ui.bench.internal.snap.Snapping;
 
 /**
  * The mode in which the nodes of one outline are edited. It follows the outline through undo and redo, and ends when
@@ -130,11 +129,10 @@ public final class NodeMode {
 		path = read.get();
 		outline = wanted;
 		Selection.select(viewer, List.of(outline));
-		tool = new NodeTool(this);
+		tool = new NodeTool(this, viewer);
 		viewer.getEditDomain().setActiveTool(tool);
 		viewer.getControl().setFocus();
-		figure = new NodesFigure(frame().zoom());
-		layer(LayerConstants.SCALED_FEEDBACK_LAYER).add(figure);
+		figure = NodesFigure.over(viewer, frame().zoom());
 		host.say(null);
 		host.setEditingNodes(true);
 		refresh();
@@ -158,9 +156,7 @@ public final class NodeMode {
 		selection = NodeSelection.NONE;
 		memory.clear();
 		live.stop(false);
-		if (figure.getParent() != null) {
-			figure.getParent().remove(figure);
-		}
+		figure.remove();
 		if (viewer.getEditDomain().getActiveTool() == taken) {
 			viewer.getEditDomain().loadDefaultTool();
 		}
@@ -251,15 +247,18 @@ public final class NodeMode {
 	}
 
 	PathFrame frame() {
-		return PathFrame.of(viewer, ((JobPart) viewer.getContents()).zoom(), transform(outline));
+		return PathFrame.of(((JobPart) viewer.getContents()).zoom(), transform(outline));
 	}
 
 	private static Transform transform(Outline outline) {
 		return PictureMaker.transform(outline.getTransform());
 	}
 
-	IFigure layer(String name) {
-		return LayerManager.Helper.find(viewer.getContents()).getLayer(name);
+	/** A drag in the path, which may be held by these of its own nodes, in its own frame. */
+	SnapDrag snapping(List<Point> nodes) {
+		Optional<ElementPart> part = Selection.all(viewer).stream().filter(each -> each.element() == outline)
+				.findFirst();
+		return Snapping.of(viewer).beginPath(part, nodes.stream().map(frame()::toJob).toList());
 	}
 
 	private void stackEvent(CommandStackEvent event) {

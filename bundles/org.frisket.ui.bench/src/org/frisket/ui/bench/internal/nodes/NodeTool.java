@@ -1,46 +1,44 @@
 package org.frisket.ui.bench.internal.nodes;
 
-import java.util.Comparator;
-import java.util.Optional;
-
 import org.eclipse.draw2d.Cursors;
 import org.eclipse.draw2d.geometry.Rectangle;
-import org.eclipse.gef.LayerConstants;
+import org.eclipse.gef.EditPartViewer;
 import org.eclipse.gef.tools.AbstractTool;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.KeyEvent;
 import org.eclipse.swt.graphics.Cursor;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Point;
-import org.frisket.geometry.nodes.HandleAt;
-import org.frisket.geometry.nodes.NearestOnPath;
-import org.frisket.geometry.nodes.NodeAt;
 import org.frisket.geometry.nodes.NodePath;
 import org.frisket.geometry.nodes.NodeSelection;
-import org.frisket.geometry.nodes.PathNode;
-import org.frisket.geometry.nodes.Side;
 import org.frisket.ui.bench.internal.figures.MarqueeFigure;
+import org.frisket.ui.bench.internal.snap.SnapDrag;
+import org.frisket.ui.bench.internal.snap.SnapKey;
+import org.frisket.ui.bench.internal.tools.PointerTag;
 
 /**
  * The pointer while nodes are edited: a click selects, a drag moves nodes, handles or segments or gathers nodes with a
- * box, a double click adds a node or, away from the path, leaves. Escape gives up the drag, or leaves.
+ * box, a double click adds a node or, away from the path, leaves. Alt keeps everything from holding what is dragged.
+ * Escape gives up the drag, or leaves.
  */
 final class NodeTool extends AbstractTool {
 
-	private static final int REACH_PX = 7;
 	private static final int MIDDLE_BUTTON = 2;
 	private static final int MENU_BUTTON = 3;
 
 	private final NodeMode mode;
-	private final PointerTag tag = new PointerTag();
+	private final PointerTag tag;
+	private SnapKey key = new SnapKey();
 	private NodeDrag drag;
+	private SnapDrag snap;
 	private NodePath dragged;
 	private Point pressed;
 	private MarqueeFigure marquee;
 	private org.eclipse.draw2d.geometry.Point panned;
 
-	NodeTool(NodeMode mode) {
+	NodeTool(NodeMode mode, EditPartViewer viewer) {
 		this.mode = mode;
+		tag = new PointerTag(viewer);
 	}
 
 	String measure() {
@@ -78,6 +76,7 @@ final class NodeTool extends AbstractTool {
 			showMenu();
 		} else if (button == 1) {
 			pressed = pointer();
+			key = new SnapKey();
 			drag = pick();
 			if (drag instanceof NodeDrag.Nodes nodes) {
 				drag = picked(nodes);
@@ -106,41 +105,9 @@ final class NodeTool extends AbstractTool {
 		new NodeMenu(mode).open(getCurrentViewer().getControl());
 	}
 
-	/** What lies under the pointer, the handles of selected nodes first; null for nothing. */
+	/** What lies under the pointer; null for nothing. */
 	private NodeDrag pick() {
-		Point at = pointer();
-		PathFrame frame = mode.frame();
-		NodePath shown = mode.path().transformed(frame.toJob());
-		double reach = REACH_PX / frame.zoom().pixelsPerMm();
-		Optional<HandleAt> handle = handle(shown, at, reach);
-		Optional<NodeAt> node = NearestOnPath.node(shown, at, reach);
-		if (handle.isPresent() && (node.isEmpty()
-				|| away(shown, handle.get(), at) < shown.node(node.get()).place().distance(at))) {
-			return new NodeDrag.Handle(frame, mode.path(), handle.get());
-		}
-		if (node.isPresent()) {
-			return new NodeDrag.Nodes(frame, mode.path(), mode.selection(), node.get());
-		}
-		return NearestOnPath.of(shown, at).filter(near -> near.distance() <= reach)
-				.map(near -> new NodeDrag.Segment(frame, mode.path(), new NearestOnPath(near.segment(), near.t(),
-						mode.path().segment(near.segment()).at(near.t()), near.distance())))
-				.orElse(null);
-	}
-
-	private Optional<HandleAt> handle(NodePath shown, Point at, double reach) {
-		return mode.selection().nodes().stream()
-				.flatMap(node -> java.util.stream.Stream.of(new HandleAt(node, Side.IN), new HandleAt(node, Side.OUT)))
-				.filter(handle -> isSeen(shown.node(handle.node()), handle.side()))
-				.filter(handle -> away(shown, handle, at) <= reach)
-				.min(Comparator.comparingDouble(handle -> away(shown, handle, at)));
-	}
-
-	private static boolean isSeen(PathNode node, Side side) {
-		return node.handle(side) != null && !node.handle(side).equals(node.place());
-	}
-
-	private static double away(NodePath shown, HandleAt handle, Point at) {
-		return shown.node(handle.node()).handle(handle.side()).distance(at);
+		return new NodePick(mode.frame(), mode.path(), mode.selection()).at(pointer());
 	}
 
 	private Point pointer() {
@@ -169,12 +136,16 @@ final class NodeTool extends AbstractTool {
 			showMarquee();
 			return;
 		}
-		Point goal = drag.goal(pressed, pointer(), getCurrentInput().isShiftKeyDown());
-		// either of two keys, since some window managers keep a drag with Alt for themselves
-		boolean alone = getCurrentInput().isControlKeyDown() || getCurrentInput().isAltKeyDown();
-		dragged = drag.path(goal, alone);
+		if (snap == null) {
+			snap = mode.snapping(drag.others());
+		}
+		PointerPlace place = new PointerPlace(mode.frame().zoom(), snap,
+				key.isHeld(getCurrentInput().isAltKeyDown()));
+		Point goal = drag.goal(pressed, pointer(), getCurrentInput().isShiftKeyDown(), place);
+		dragged = drag.path(goal, getCurrentInput().isControlKeyDown());
 		mode.preview(dragged);
-		tag.show(mode.layer(LayerConstants.FEEDBACK_LAYER), drag.measure(goal), getLocation());
+		tag.show(drag.measure(goal), getLocation());
+		place.show(goal);
 	}
 
 	private void showMarquee() {
@@ -258,6 +229,7 @@ final class NodeTool extends AbstractTool {
 				mode.end();
 			}
 		} else {
+			key.turned(event.keyCode, true);
 			followKeys();
 		}
 		return true;
@@ -265,6 +237,7 @@ final class NodeTool extends AbstractTool {
 
 	@Override
 	protected boolean handleKeyUp(KeyEvent event) {
+		key.turned(event.keyCode, false);
 		followKeys();
 		return true;
 	}
@@ -285,6 +258,10 @@ final class NodeTool extends AbstractTool {
 		drag = null;
 		dragged = null;
 		tag.erase();
+		if (snap != null) {
+			snap.erase();
+			snap = null;
+		}
 		if (marquee != null) {
 			removeFeedback(marquee);
 			marquee = null;

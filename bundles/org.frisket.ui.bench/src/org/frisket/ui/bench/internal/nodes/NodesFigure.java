@@ -1,9 +1,10 @@
 package org.frisket.ui.bench.internal.nodes;
 
-import org.eclipse.draw2d.Figure;
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.draw2d.geometry.Rectangle;
-import org.eclipse.gef.editparts.ZoomListener;
+import org.eclipse.gef.EditPartViewer;
+import org.eclipse.gef.LayerConstants;
+import org.eclipse.gef.editparts.LayerManager;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Path;
 import org.eclipse.swt.widgets.Display;
@@ -20,12 +21,13 @@ import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.canvas.CurvePath;
 import org.frisket.ui.bench.internal.canvas.PixelSpace;
 import org.frisket.ui.bench.internal.canvas.Units;
+import org.frisket.ui.bench.internal.figures.ZoomedFigure;
 
 /**
  * A path with its nodes, as large at every zoom: a square is a corner, a circle smooth, a diamond symmetric; selected
  * ones are filled and show their handles.
  */
-public final class NodesFigure extends Figure {
+public final class NodesFigure extends ZoomedFigure {
 
 	/** From the middle of a mark to its edge. */
 	private static final int NODE_PX = 4;
@@ -33,15 +35,27 @@ public final class NodesFigure extends Figure {
 	private static final int RING_PX = 9;
 	private static final int EDGE_PX = 12;
 
-	private final CanvasZoom zoom;
-	private final ZoomListener zoomListener = factor -> place();
 	private NodePath path = NodePath.EMPTY;
 	private NodeSelection selection = NodeSelection.NONE;
 	private PathNode held;
 	private Point ring;
 
-	public NodesFigure(CanvasZoom zoom) {
-		this.zoom = zoom;
+	private NodesFigure(CanvasZoom zoom) {
+		super(zoom);
+	}
+
+	/** A new one over the elements of a viewer. */
+	static NodesFigure over(EditPartViewer viewer, CanvasZoom zoom) {
+		NodesFigure figure = new NodesFigure(zoom);
+		LayerManager.Helper.find(viewer.getContents()).getLayer(LayerConstants.SCALED_FEEDBACK_LAYER).add(figure);
+		return figure;
+	}
+
+	/** Takes it away again. */
+	void remove() {
+		if (getParent() != null) {
+			getParent().remove(this);
+		}
 	}
 
 	/**
@@ -54,11 +68,12 @@ public final class NodesFigure extends Figure {
 		selection = newSelection;
 		held = newHeld;
 		ring = newRing;
-		place();
+		zoomed();
 		repaint();
 	}
 
-	private void place() {
+	@Override
+	protected void zoomed() {
 		Bounds bounds = path.outline().bounds();
 		for (NodeAt at : path.nodes()) {
 			PathNode node = path.node(at);
@@ -153,17 +168,5 @@ public final class NodesFigure extends Figure {
 		int x = (int) Math.round(mm.x() * zoom.pixelsPerMm());
 		int y = (int) Math.round(mm.y() * zoom.pixelsPerMm());
 		return new Rectangle(x - reach, y - reach, 2 * reach, 2 * reach);
-	}
-
-	@Override
-	public void addNotify() {
-		super.addNotify();
-		zoom.addListener(zoomListener);
-	}
-
-	@Override
-	public void removeNotify() {
-		zoom.removeListener(zoomListener);
-		super.removeNotify();
 	}
 }

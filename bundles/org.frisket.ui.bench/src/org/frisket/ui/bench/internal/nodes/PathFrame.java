@@ -1,16 +1,15 @@
 package org.frisket.ui.bench.internal.nodes;
 
-import org.eclipse.gef.EditPartViewer;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Transform;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 
 /** Between the frame of the job, where the pointer is, and the own frame of an outline, where its path is. */
-record PathFrame(EditPartViewer viewer, CanvasZoom zoom, Transform toJob, Transform toOwn) {
+record PathFrame(CanvasZoom zoom, Transform toJob, Transform toOwn) {
 
 	/** @throws ArithmeticException if the map flattens the plane */
-	static PathFrame of(EditPartViewer viewer, CanvasZoom zoom, Transform toJob) {
-		return new PathFrame(viewer, zoom, toJob, toJob.inverse());
+	static PathFrame of(CanvasZoom zoom, Transform toJob) {
+		return new PathFrame(zoom, toJob, toJob.inverse());
 	}
 
 	Point toJob(Point own) {
@@ -24,10 +23,5 @@ record PathFrame(EditPartViewer viewer, CanvasZoom zoom, Transform toJob, Transf
 	/** A displacement in the job's frame as one in the own frame. */
 	Point shiftToOwn(Point shift) {
 		return toOwn.apply(shift).minus(toOwn.apply(Point.ORIGIN));
-	}
-
-	/** The place meant by one of the pointer, in the job's frame. */
-	Point meant(Point mm) {
-		return PointerPlace.meant(viewer, zoom, mm);
 	}
 }

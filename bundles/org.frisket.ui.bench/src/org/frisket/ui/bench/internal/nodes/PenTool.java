@@ -1,12 +1,10 @@
 package org.frisket.ui.bench.internal.nodes;
 
 import java.util.List;
+import java.util.Optional;
 
 import org.eclipse.draw2d.Cursors;
-import org.eclipse.draw2d.IFigure;
 import org.eclipse.gef.GraphicalViewer;
-import org.eclipse.gef.LayerConstants;
-import org.eclipse.gef.editparts.LayerManager;
 import org.eclipse.gef.tools.AbstractTool;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.KeyEvent;
@@ -17,6 +15,7 @@ import org.frisket.geometry.nodes.DrawnPath;
 import org.frisket.geometry.nodes.NodeAt;
 import org.frisket.geometry.nodes.NodePath;
 import org.frisket.geometry.nodes.NodeSelection;
+import org.frisket.geometry.nodes.PathNode;
 import org.frisket.model.FrisketFactory;
 import org.frisket.model.Jobs;
 import org.frisket.model.OperationKind;
@@ -27,11 +26,16 @@ import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.editor.EditCommand;
 import org.frisket.ui.bench.internal.parts.JobPart;
 import org.frisket.ui.bench.internal.parts.Selection;
+import org.frisket.ui.bench.internal.snap.SnapDrag;
+import org.frisket.ui.bench.internal.snap.SnapKey;
+import org.frisket.ui.bench.internal.snap.Snapping;
+import org.frisket.ui.bench.internal.surface.SurfaceOption;
+import org.frisket.ui.bench.internal.tools.PointerTag;
 
 /**
  * Draws a path: a click sets a corner, a drag a smooth node with handles; Shift keeps to eighths of a turn. A press on
  * the first node closes the path, Enter or a double click ends it open, Backspace takes the last node back, Escape
- * gives it all up. A closed path is cut, an open one drawn.
+ * gives it all up. Alt or Control keeps everything from holding the points. A closed path is cut, an open one drawn.
  */
 public final class PenTool extends AbstractTool {
 
@@ -40,7 +44,12 @@ public final class PenTool extends AbstractTool {
 	private static final int COLOUR = 7;
 
 	private final GraphicalViewer viewer;
-	private final PointerTag tag = new PointerTag();
+	private final PointerTag tag;
+	/** What can hold the next point; null if that is to be found out. */
+	private SnapDrag snap;
+	private SnapKey key = new SnapKey();
+	private final Runnable jobChanged = this::forgetHolds;
+	private Runnable optionsUnwatched;
 	private DrawnPath drawn = DrawnPath.EMPTY;
 	private NodesFigure figure;
 	/** Whether the button was pressed on the first node. */
@@ -48,6 +57,7 @@ public final class PenTool extends AbstractTool {
 
 	private PenTool(GraphicalViewer viewer) {
 		this.viewer = viewer;
+		tag = new PointerTag(viewer);
 	}
 
 	/** Takes the pen up. */
@@ -62,6 +72,7 @@ public final class PenTool extends AbstractTool {
 		boolean had = !drawn.isEmpty();
 		setState(STATE_INITIAL);
 		drawn = drawn.withoutLast();
+		forgetHolds();
 		show();
 		return had;
 	}
@@ -88,9 +99,12 @@ public final class PenTool extends AbstractTool {
 			return true;
 		}
 		setState(STATE_DRAG);
+		key = new SnapKey();
 		closing = drawn.canClose() && isNear(drawn.first().place());
-		if (!closing && (drawn.isEmpty() || !isNear(drawn.last().place()))) {
-			drawn = drawn.to(place());
+		Point place = place(meaning());
+		if (!closing && (drawn.isEmpty() || !isNear(drawn.last().place()) && !place.equals(drawn.last().place()))) {
+			drawn = drawn.to(place);
+			forgetHolds();
 		}
 		show();
 		return true;
@@ -105,7 +119,7 @@ public final class PenTool extends AbstractTool {
 	protected boolean handleDragInProgress() {
 		if (isInState(STATE_DRAG_IN_PROGRESS)) {
 			if (!closing) {
-				drawn = drawn.pulled(from(drawn.last().place()));
+				drawn = drawn.pulled(from(drawn.last().place(), meaning()));
 			}
 			show();
 		}
@@ -118,7 +132,7 @@ public final class PenTool extends AbstractTool {
 		if (button == 1 && isInState(STATE_DRAG | STATE_DRAG_IN_PROGRESS)) {
 			setState(STATE_INITIAL);
 			if (closing) {
-				finish(pulled ? drawn.closed(from(drawn.first().place())) : drawn.closed());
+				finish(pulled ? drawn.closed(from(drawn.first().place(), meaning())) : drawn.closed());
 			} else {
 				show();
 			}
@@ -136,6 +150,7 @@ public final class PenTool extends AbstractTool {
 
 	@Override
 	protected boolean handleMove() {
+		key = new SnapKey();
 		show();
 		return true;
 	}
@@ -146,7 +161,10 @@ public final class PenTool extends AbstractTool {
 		case SWT.ESC -> getDomain().loadDefaultTool();
 		case SWT.CR, SWT.KEYPAD_CR -> finish(drawn.open());
 		case SWT.BS -> takeBack();
-		default -> show();
+		default -> {
+			key.turned(event.keyCode, true);
+			show();
+		}
 		}
 		return true;
 	}
@@ -154,6 +172,7 @@ public final class PenTool extends AbstractTool {
 	@Override
 	protected boolean handleKeyUp(KeyEvent event) {
 		if (isActive()) {
+			key.turned(event.keyCode, false);
 			show();
 		}
 		return true;
@@ -164,14 +183,31 @@ public final class PenTool extends AbstractTool {
 	}
 
 	/** Where a node comes to lie that is set now. */
-	private Point place() {
-		return drawn.isEmpty() ? PointerPlace.meant(viewer, zoom(), pointer()) : from(drawn.last().place());
+	private Point place(PointerPlace meaning) {
+		return drawn.isEmpty() ? meaning.meant(pointer()) : from(drawn.last().place(), meaning);
 	}
 
 	/** Where the pointer means, seen from a place. */
-	private Point from(Point place) {
-		Point meant = PointerPlace.meant(viewer, zoom(), pointer());
-		return getCurrentInput().isShiftKeyDown() ? DrawnPath.stepped(place, meant) : meant;
+	private Point from(Point place, PointerPlace meaning) {
+		return getCurrentInput().isShiftKeyDown() ? meaning.stepped(place, pointer()) : meaning.meant(pointer());
+	}
+
+	private PointerPlace meaning() {
+		if (snap == null) {
+			snap = Snapping.of(viewer).beginPath(Optional.empty(),
+					drawn.withoutLast().nodes().stream().map(PathNode::place).toList());
+		}
+		// either of two keys, since some window managers keep a press with Alt for themselves
+		boolean free = key.isHeld(getCurrentInput().isAltKeyDown()) || getCurrentInput().isControlKeyDown();
+		return new PointerPlace(zoom(), snap, free);
+	}
+
+	/** What there is to hold the pen has changed. */
+	private void forgetHolds() {
+		if (snap != null) {
+			snap.erase();
+			snap = null;
+		}
 	}
 
 	private Point pointer() {
@@ -179,37 +215,42 @@ public final class PenTool extends AbstractTool {
 	}
 
 	private CanvasZoom zoom() {
-		return ((JobPart) viewer.getContents()).zoom();
+		return job().zoom();
+	}
+
+	private JobPart job() {
+		return (JobPart) viewer.getContents();
 	}
 
 	private void show() {
 		if (figure == null) {
-			figure = new NodesFigure(zoom());
-			layer(LayerConstants.SCALED_FEEDBACK_LAYER).add(figure);
+			figure = NodesFigure.over(viewer, zoom());
 		}
 		boolean idle = isInState(STATE_INITIAL);
 		boolean closes = idle ? drawn.canClose() && isNear(drawn.first().place()) : closing;
-		figure.show(preview(idle, closes), selection(), drawn.isEmpty() ? null : drawn.last(),
+		PointerPlace meaning = meaning();
+		Point at = place(meaning);
+		figure.show(preview(idle, closes, at), selection(), drawn.isEmpty() ? null : drawn.last(),
 				closes ? drawn.first().place() : null);
-		Point at = idle || drawn.isEmpty() ? place() : from(drawn.last().place());
-		tag.show(layer(LayerConstants.FEEDBACK_LAYER),
-				closes ? Messages.PenTool_close : LengthText.place(at.x(), at.y()), getLocation());
+		tag.show(closes ? Messages.PenTool_close : LengthText.place(at.x(), at.y()), getLocation());
+		if (closes) {
+			snap.erase();
+		} else {
+			meaning.show(at);
+		}
 	}
 
-	private NodePath preview(boolean idle, boolean closes) {
+	private NodePath preview(boolean idle, boolean closes, Point at) {
 		if (closes) {
-			return isInState(STATE_DRAG_IN_PROGRESS) ? drawn.closed(from(drawn.first().place())) : drawn.closed();
+			return isInState(STATE_DRAG_IN_PROGRESS) ? drawn.closed(from(drawn.first().place(), meaning()))
+					: drawn.closed();
 		}
-		return idle ? drawn.towards(place()) : drawn.soFar();
+		return idle ? drawn.towards(at) : drawn.soFar();
 	}
 
 	/** The node that was set last. */
 	private NodeSelection selection() {
 		return drawn.isEmpty() ? NodeSelection.NONE : NodeSelection.of(new NodeAt(0, drawn.nodes().size() - 1));
-	}
-
-	private IFigure layer(String name) {
-		return LayerManager.Helper.find(viewer.getContents()).getLayer(name);
 	}
 
 	private void finish(NodePath path) {
@@ -219,20 +260,29 @@ public final class PenTool extends AbstractTool {
 		Outline outline = FrisketFactory.INSTANCE.createOutline();
 		outline.setPathData(path.pathData());
 		Jobs.addOperation(outline, path.contours().get(0).closed() ? OperationKind.CUT : OperationKind.DRAW);
-		JobPart job = (JobPart) viewer.getContents();
 		getDomain().loadDefaultTool();
 		viewer.getEditDomain().getCommandStack().execute(new EditCommand(
-				new PlaceElement(job.document().job(), outline, Messages.PenTool_layer, PreviewColours.mat(COLOUR))));
+				new PlaceElement(job().document().job(), outline, Messages.PenTool_layer, PreviewColours.mat(COLOUR))));
 		Selection.select(viewer, List.of(outline));
 	}
 
 	@Override
+	public void activate() {
+		super.activate();
+		optionsUnwatched = SurfaceOption.whenChanged(this::forgetHolds);
+		job().document().addPictureListener(jobChanged);
+	}
+
+	@Override
 	public void deactivate() {
+		optionsUnwatched.run();
+		job().document().removePictureListener(jobChanged);
+		forgetHolds();
 		tag.erase();
-		if (figure != null && figure.getParent() != null) {
-			figure.getParent().remove(figure);
+		if (figure != null) {
+			figure.remove();
+			figure = null;
 		}
-		figure = null;
 		super.deactivate();
 	}
 }

@@ -28,8 +28,8 @@ public record JobPicture(Map<String, ElementPicture> elements, List<Finding> fin
 		findings = List.copyOf(findings);
 	}
 
-	/** The picture of an element; an empty one if the element is too new. */
+	/** The picture of an element; an empty one if the element is too new, be it even to have an id. */
 	public ElementPicture element(String id) {
-		return elements.getOrDefault(id, ElementPicture.NONE);
+		return id == null ? ElementPicture.NONE : elements.getOrDefault(id, ElementPicture.NONE);
 	}
 }

@@ -12,7 +12,7 @@ import org.frisket.ui.LengthText;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.snap.SnapDrag;
 import org.frisket.ui.bench.internal.snap.Snapping;
-import org.frisket.ui.bench.internal.tools.DragTag;
+import org.frisket.ui.bench.internal.tools.PointerTag;
 
 /** A guide on its way from the ruler to the bench, from one place to another, or back into the ruler. */
 final class GuideDrag {
@@ -21,7 +21,7 @@ final class GuideDrag {
 	private final Guide guide;
 	private final boolean across;
 	private final SnapDrag snap;
-	private final DragTag tag;
+	private final PointerTag tag;
 	private boolean overRuler = true;
 	private double at;
 
@@ -31,7 +31,7 @@ final class GuideDrag {
 		this.guide = guide;
 		this.across = across;
 		snap = Snapping.of(guides.viewer()).beginGuide();
-		tag = new DragTag(guides.viewer());
+		tag = new PointerTag(guides.viewer());
 	}
 
 	/**

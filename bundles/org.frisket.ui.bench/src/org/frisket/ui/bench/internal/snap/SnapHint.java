@@ -97,7 +97,7 @@ final class SnapHint {
 		TagFigure tag = new TagFigure();
 		tag.setText(text);
 		add(tag);
-		tag.setBounds(new Rectangle(new org.eclipse.draw2d.geometry.Point(x, y), tag.getPreferredSize()));
+		tag.showAt(new org.eclipse.draw2d.geometry.Point(x, y), seen());
 	}
 
 	private static IFigure line(Rectangle bounds) {

@@ -3,11 +3,13 @@ package org.frisket.ui.bench.internal.snap;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 import org.eclipse.gef.EditPartViewer;
 import org.eclipse.gef.GraphicalViewer;
 import org.frisket.geometry.Contour;
+import org.frisket.geometry.Point;
 import org.frisket.geometry.Segment;
 import org.frisket.geometry.snap.SnapGrid;
 import org.frisket.geometry.snap.SnapKind;
@@ -42,19 +44,33 @@ public final class Snapping {
 
 	/** A drag of elements; neither they nor the mats that follow them hold anything. */
 	public SnapDrag begin(Collection<ElementPart> moved) {
-		return new SnapDrag(viewer, snapper(moved, true));
+		return new SnapDrag(viewer, builder(moved, true).build());
+	}
+
+	/**
+	 * A drag in a path; neither its element nor the mats that follow that hold anything.
+	 *
+	 * @param path  the element; none if it is only being drawn
+	 * @param nodes those nodes of the path that hold all the same, in mm
+	 */
+	public SnapDrag beginPath(Optional<ElementPart> path, Collection<Point> nodes) {
+		Snapper.Builder builder = builder(path.stream().toList(), true);
+		if (SurfaceOption.SNAP.isOn() && holds(SnapKind.NODE)) {
+			nodes.forEach(builder::node);
+		}
+		return new SnapDrag(viewer, builder.build());
 	}
 
 	/** A drag of a guide, which other guides do not hold. */
 	public SnapDrag beginGuide() {
-		return new SnapDrag(viewer, snapper(List.of(), false));
+		return new SnapDrag(viewer, builder(List.of(), false).build());
 	}
 
-	private Snapper snapper(Collection<ElementPart> moved, boolean withGuides) {
-		if (!SurfaceOption.SNAP.isOn() || !(viewer.getContents() instanceof JobPart sheet)) {
-			return Snapper.NONE;
-		}
+	private Snapper.Builder builder(Collection<ElementPart> moved, boolean withGuides) {
 		Snapper.Builder builder = new Snapper.Builder();
+		if (!SurfaceOption.SNAP.isOn() || !(viewer.getContents() instanceof JobPart sheet)) {
+			return builder;
+		}
 		if (withGuides && holds(SnapKind.GUIDE) && SurfaceOption.GUIDES.isOn()) {
 			job.getGuides().forEach(guide -> builder.guide(guide.isAcross(), guide.getAt()));
 		}
@@ -68,7 +84,7 @@ public final class Snapping {
 			builder.centre(sheet.sheet());
 		}
 		addElements(builder, moved);
-		return builder.build();
+		return builder;
 	}
 
 	private void addElements(Snapper.Builder builder, Collection<ElementPart> moved) {

@@ -18,13 +18,13 @@ public final class DragGhosts {
 
 	private final EditPartViewer viewer;
 	private final CanvasZoom zoom;
-	private final DragTag tag;
+	private final PointerTag tag;
 	private final List<GhostFigure> ghosts = new ArrayList<>();
 
 	public DragGhosts(EditPartViewer viewer, CanvasZoom zoom) {
 		this.viewer = viewer;
 		this.zoom = zoom;
-		tag = new DragTag(viewer);
+		tag = new PointerTag(viewer);
 	}
 
 	/**

@@ -3,8 +3,6 @@ package org.frisket.ui.bench.internal.tools;
 import java.util.ArrayList;
 import java.util.List;
 
-import org.eclipse.draw2d.geometry.Dimension;
-import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.tools.AbstractTool;
@@ -12,9 +10,7 @@ import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.KeyEvent;
-import org.eclipse.swt.widgets.Composite;
 import org.frisket.ui.bench.internal.figures.MarqueeFigure;
-import org.frisket.ui.bench.internal.figures.TagFigure;
 import org.frisket.ui.bench.internal.parts.ElementPart;
 import org.frisket.ui.bench.internal.parts.JobPart;
 import org.frisket.ui.bench.internal.parts.Selection;
@@ -27,10 +23,8 @@ import org.frisket.ui.bench.internal.typing.Typing;
  */
 public final class MarqueeTracker extends AbstractTool implements DragTracker {
 
-	private static final int TAG_DISTANCE_PX = 18;
-
 	private MarqueeFigure marquee;
-	private TagFigure tag;
+	private PointerTag tag;
 
 	@Override
 	protected String getCommandName() {
@@ -64,21 +58,14 @@ public final class MarqueeTracker extends AbstractTool implements DragTracker {
 		if (marquee == null) {
 			marquee = new MarqueeFigure();
 			addFeedback(marquee);
-			tag = new TagFigure();
-			addFeedback(tag);
+			tag = new PointerTag(getCurrentViewer());
 		}
 		Rectangle box = box();
 		marquee.getParent().translateToRelative(box);
 		marquee.setBounds(box);
 		marquee.setTouching(touching);
-		tag.setText(NLS.bind(touching ? Messages.MarqueeTracker_touched : Messages.MarqueeTracker_enclosed,
-				gathered(touching).size()));
-		Dimension size = tag.getPreferredSize();
-		org.eclipse.swt.graphics.Rectangle seen = ((Composite) getCurrentViewer().getControl()).getClientArea();
-		Point place = new Point(Math.min(getLocation().x + TAG_DISTANCE_PX, seen.width - size.width),
-				Math.min(getLocation().y + TAG_DISTANCE_PX, seen.height - size.height));
-		tag.getParent().translateToRelative(place);
-		tag.setBounds(new Rectangle(place, size));
+		tag.show(NLS.bind(touching ? Messages.MarqueeTracker_touched : Messages.MarqueeTracker_enclosed,
+				gathered(touching).size()), getLocation());
 	}
 
 	/** The box changes its manner at once, and not only when the pointer next moves. */
@@ -133,8 +120,7 @@ public final class MarqueeTracker extends AbstractTool implements DragTracker {
 		if (marquee != null) {
 			removeFeedback(marquee);
 			marquee = null;
-			removeFeedback(tag);
-			tag = null;
+			tag.erase();
 		}
 	}
 

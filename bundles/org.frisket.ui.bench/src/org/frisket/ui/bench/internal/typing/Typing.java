@@ -69,7 +69,7 @@ public final class Typing {
 		this.host = host;
 		viewer.setProperty(KEY, this);
 		Control control = viewer.getControl();
-		control.addListener(SWT.KeyDown, this::key);
+		control.addListener(SWT.KeyDown, new TypingKeys(this));
 		control.addListener(SWT.MouseDown, this::pressed);
 		viewer.addSelectionChangedListener(event -> selectionChanged());
 		stack.addCommandStackEventListener(this::stackEvent);
@@ -149,7 +149,7 @@ public final class Typing {
 		change(TypedText::deleteAfter);
 	}
 
-	private void change(Consumer<TypedText> change) {
+	void change(Consumer<TypedText> change) {
 		String before = text.text();
 		change.accept(text);
 		if (!text.text().equals(before)) {
@@ -263,46 +263,14 @@ public final class Typing {
 		}
 	}
 
-	private void key(Event event) {
-		if (isActive()) {
-			typed(event);
-		} else if (isCharacter(event) && event.character != ' ' && isBlank() && isAtRest()) {
-			begin();
-			if (isActive()) {
-				insert(String.valueOf(event.character));
-			}
-		}
+	/** Where the carets of the wording that is typed are. */
+	List<Point> places() {
+		return caret.places();
 	}
 
-	private void typed(Event event) {
-		switch (event.keyCode) {
-		case SWT.ESC -> end(true);
-		case SWT.CR, SWT.KEYPAD_CR -> insert("\n"); //$NON-NLS-1$
-		case SWT.BS -> change(TypedText::deleteBefore);
-		case SWT.DEL -> deleteAfter();
-		case SWT.ARROW_LEFT -> change(TypedText::left);
-		case SWT.ARROW_RIGHT -> change(TypedText::right);
-		case SWT.ARROW_UP -> change(t -> t.up(caret.places()));
-		case SWT.ARROW_DOWN -> change(t -> t.down(caret.places()));
-		case SWT.HOME -> change(TypedText::lineStart);
-		case SWT.END -> change(TypedText::lineEnd);
-		default -> {
-			if (isCharacter(event)) {
-				insert(String.valueOf(event.character));
-			}
-		}
-		}
-	}
-
-	private static boolean isCharacter(Event event) {
-		int held = event.stateMask & (SWT.CTRL | SWT.ALT | SWT.COMMAND);
-		// both together are how some keyboards reach their third row
-		return event.character >= ' ' && event.character != SWT.DEL && (held == 0 || held == (SWT.CTRL | SWT.ALT));
-	}
-
-	/** Whether no tool of its own is in use, such as the pen. */
-	private boolean isAtRest() {
-		return viewer.getEditDomain().getActiveTool() == viewer.getEditDomain().getDefaultTool();
+	/** Whether a first character begins a wording: the job is empty, and no tool of its own in use, such as the pen. */
+	boolean isAwaited() {
+		return isBlank() && viewer.getEditDomain().getActiveTool() == viewer.getEditDomain().getDefaultTool();
 	}
 
 	private boolean isBlank() {

@@ -1,0 +1,81 @@
+package org.frisket.ui.bench.internal.editor;
+
+import java.util.List;
+import java.util.Map;
+
+import org.eclipse.swt.widgets.Display;
+import org.frisket.geometry.Point;
+import org.frisket.model.Job;
+import org.frisket.prepare.Finding;
+import org.frisket.prepare.checks.Cure;
+import org.frisket.ui.bench.internal.picture.JobPicture;
+
+/** Has the picture of an editor's job follow the job, and knows whether it has caught up. Only for the UI thread. */
+final class BenchPicture implements PictureJob.Client {
+
+	private final BenchEditor editor;
+	private final PictureJob maker;
+	private boolean complete;
+
+	BenchPicture(BenchEditor editor, Display display) {
+		this.editor = editor;
+		maker = new PictureJob(display, this);
+	}
+
+	/**
+	 * Asks for another picture; from now on the present one is out of date.
+	 *
+	 * @param job nobody changes it any more
+	 */
+	void follow(Job job) {
+		complete = false;
+		maker.request(job);
+	}
+
+	/** As {@link #follow} for a change that goes on, such as a word being typed: of the pictures before, some are shown. */
+	void followOn(Job job) {
+		complete = false;
+		maker.requestNext(job);
+	}
+
+	/** Asks for carets of the wording of this id, now and with every further picture; null for none. */
+	void followTyping(String id) {
+		maker.setTyped(id);
+		if (id != null) {
+			followOn(editor.document().snapshot());
+		}
+	}
+
+	/** Whether it is that of the job as it is, findings included. */
+	boolean isComplete() {
+		return complete;
+	}
+
+	@Override
+	public void pictureMade(JobPicture picture, boolean allFindings) {
+		complete = allFindings;
+		editor.document().setPicture(picture);
+		editor.canvas().fitOnce();
+		editor.status().update();
+		editor.onBench().pictureChanged();
+	}
+
+	@Override
+	public void caretsMade(List<Point> places) {
+		editor.typing().caretsMade(places);
+	}
+
+	@Override
+	public void curesMade(Map<Finding, List<Cure>> cures) {
+		editor.onBench().curesMade(cures);
+	}
+
+	@Override
+	public void pictureFailed(String message) {
+		editor.say(message);
+	}
+
+	void close() {
+		maker.close();
+	}
+}

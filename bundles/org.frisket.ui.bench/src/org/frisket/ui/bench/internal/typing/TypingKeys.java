@@ -1,0 +1,57 @@
+package org.frisket.ui.bench.internal.typing;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Listener;
+
+/** What the keys of the bench do to a wording that is typed. On an empty job the first character begins one. */
+final class TypingKeys implements Listener {
+
+	private final Typing typing;
+
+	TypingKeys(Typing typing) {
+		this.typing = typing;
+	}
+
+	@Override
+	public void handleEvent(Event event) {
+		if (typing.isActive()) {
+			typed(event);
+		} else if (isCharacter(event) && event.character != ' ' && typing.isAwaited()) {
+			typing.begin();
+			if (typing.isActive()) {
+				insert(event);
+			}
+		}
+	}
+
+	private void typed(Event event) {
+		switch (event.keyCode) {
+		case SWT.ESC -> typing.end(true);
+		case SWT.CR, SWT.KEYPAD_CR -> typing.insert("\n"); //$NON-NLS-1$
+		case SWT.BS -> typing.change(TypedText::deleteBefore);
+		case SWT.DEL -> typing.deleteAfter();
+		case SWT.ARROW_LEFT -> typing.change(TypedText::left);
+		case SWT.ARROW_RIGHT -> typing.change(TypedText::right);
+		case SWT.ARROW_UP -> typing.change(t -> t.up(typing.places()));
+		case SWT.ARROW_DOWN -> typing.change(t -> t.down(typing.places()));
+		case SWT.HOME -> typing.change(TypedText::lineStart);
+		case SWT.END -> typing.change(TypedText::lineEnd);
+		default -> {
+			if (isCharacter(event)) {
+				insert(event);
+			}
+		}
+		}
+	}
+
+	private void insert(Event event) {
+		typing.insert(String.valueOf(event.character));
+	}
+
+	private static boolean isCharacter(Event event) {
+		int held = event.stateMask & (SWT.CTRL | SWT.ALT | SWT.COMMAND);
+		// both together are how some keyboards reach their third row
+		return event.character >= ' ' && event.character != SWT.DEL && (held == 0 || held == (SWT.CTRL | SWT.ALT));
+	}
+}
