@@ -22,6 +22,8 @@ public enum ThemeColour {
 	BENCH_HINT("org.frisket.bench.hint", SWT.COLOR_WIDGET_FOREGROUND),
 	BENCH_RULER("org.frisket.bench.ruler", SWT.COLOR_WIDGET_BACKGROUND),
 	BENCH_RULER_MARK("org.frisket.bench.rulerMark", SWT.COLOR_WIDGET_FOREGROUND),
+	/** The accent on grounds that follow the window system's theme. */
+	BENCH_ACCENT("org.frisket.bench.accent", SWT.COLOR_LIST_SELECTION),
 	BENCH_GUIDE("org.frisket.bench.guide", SWT.COLOR_LIST_SELECTION),
 	BENCH_GRID("org.frisket.bench.grid", SWT.COLOR_WIDGET_NORMAL_SHADOW),
 
@@ -33,6 +35,8 @@ public enum ThemeColour {
 	OPERATION_PRINT("org.frisket.operation.print", SWT.COLOR_LIST_FOREGROUND),
 
 	FINDING_BLOCKING("org.frisket.finding.blocking", SWT.COLOR_LIST_FOREGROUND),
+	/** Of words on grounds that follow the window system's theme. */
+	FINDING_MESSAGE("org.frisket.finding.message", SWT.COLOR_LIST_FOREGROUND),
 	FINDING_CAUTION("org.frisket.finding.caution", SWT.COLOR_LIST_FOREGROUND),
 	FINDING_NOTE("org.frisket.finding.note", SWT.COLOR_LIST_FOREGROUND);
 

@@ -14,7 +14,7 @@ public final class BenchPerspective implements IPerspectiveFactory {
 
 	/** What makeready below leaves to the rest. */
 	private static final float BENCH_HEIGHT = 0.78f;
-	private static final float STACK_WIDTH = 0.18f;
+	private static final float STACK_WIDTH = 0.2f;
 	private static final float PROPERTIES_START = 0.74f;
 	private static final String RIGHT = "org.frisket.app.bench.right"; //$NON-NLS-1$
 

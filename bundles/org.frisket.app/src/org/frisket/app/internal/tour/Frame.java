@@ -16,7 +16,7 @@ final class Frame {
 	Frame(Shell window) {
 		for (int i = 0; i < sides.length; i++) {
 			sides[i] = new Composite(window, SWT.NO_FOCUS);
-			sides[i].setBackground(ThemeColour.BENCH_SELECTION.colour());
+			sides[i].setBackground(ThemeColour.BENCH_ACCENT.colour());
 		}
 	}
 

@@ -31,7 +31,7 @@ final class OptionField {
 		input.setData(option.name());
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(input);
 		message = new Label(parent, SWT.WRAP);
-		message.setForeground(ThemeColour.FINDING_BLOCKING.colour());
+		message.setForeground(ThemeColour.FINDING_MESSAGE.colour());
 		GridDataFactory.fillDefaults().span(2, 1).grab(true, false).exclude(true).applyTo(message);
 		message.setVisible(false);
 		input.addListener(SWT.Modify, event -> changed.run());

@@ -88,7 +88,7 @@ final class RulerCanvas extends Canvas {
 		gc.setForeground(ThemeColour.BENCH_SHEET_EDGE.colour());
 		line(gc, 0, across ? area.width : area.height, THICKNESS_PX - 1);
 		if (pointer >= 0) {
-			gc.setForeground(ThemeColour.BENCH_SELECTION.colour());
+			gc.setForeground(ThemeColour.BENCH_ACCENT.colour());
 			mark(gc, pointer, THICKNESS_PX);
 		}
 	}
@@ -97,7 +97,7 @@ final class RulerCanvas extends Canvas {
 		if (!band.isEmpty()) {
 			int from = px(across ? band.minX() : band.minY());
 			int to = px(across ? band.maxX() : band.maxY());
-			gc.setBackground(ThemeColour.BENCH_SELECTION.colour());
+			gc.setBackground(ThemeColour.BENCH_ACCENT.colour());
 			gc.setAlpha(BAND_ALPHA);
 			int length = Math.max(1, to - from);
 			if (across) {

@@ -16,6 +16,7 @@ import org.eclipse.swt.widgets.Event;
 import org.frisket.geometry.Outline;
 import org.frisket.typography.FontEntry;
 import org.frisket.ui.ThemeColour;
+import org.frisket.ui.views.internal.Shortened;
 
 /** Shows the name of a family set in itself; a click, Enter, the space bar or the down key opens the list. */
 public final class FontField extends Canvas {
@@ -87,15 +88,15 @@ public final class FontField extends Canvas {
 	private void paint(Event event) {
 		GC gc = event.gc;
 		Rectangle area = getClientArea();
-		gc.setForeground(missing ? ThemeColour.FINDING_BLOCKING.colour()
+		gc.setForeground(missing ? ThemeColour.FINDING_MESSAGE.colour()
 				: getDisplay().getSystemColor(SWT.COLOR_LIST_FOREGROUND));
 		int end = area.width - 4 * ARROW_PX;
 		Outline sample = missing || font == null || name.isEmpty() ? null : samples.sample(font, name);
 		if (sample != null && !sample.isEmpty()) {
-			SamplePainter.paintWhole(gc, sample, new Rectangle(SPACE_PX, 2, end - SPACE_PX, area.height - 4));
+			SamplePainter.paintWhole(gc, sample, new Rectangle(SPACE_PX, 2, end - 2 * SPACE_PX, area.height - 4));
 		} else {
 			Point size = gc.textExtent(text());
-			gc.drawText(text(), SPACE_PX, (area.height - size.y) / 2, true);
+			gc.drawText(Shortened.of(gc, text(), end - 2 * SPACE_PX), SPACE_PX, (area.height - size.y) / 2, true);
 		}
 		gc.setForeground(getDisplay().getSystemColor(SWT.COLOR_LIST_FOREGROUND));
 		gc.setBackground(gc.getForeground());
@@ -103,7 +104,7 @@ public final class FontField extends Canvas {
 		gc.fillPolygon(new int[] { end, middle - ARROW_PX / 2, end + 2 * ARROW_PX, middle - ARROW_PX / 2,
 				end + ARROW_PX, middle + ARROW_PX / 2 + 1 });
 		if (isFocusControl()) {
-			gc.setForeground(ThemeColour.BENCH_SELECTION.colour());
+			gc.setForeground(ThemeColour.BENCH_ACCENT.colour());
 			gc.drawRectangle(0, 0, area.width - 1, area.height - 1);
 		}
 	}

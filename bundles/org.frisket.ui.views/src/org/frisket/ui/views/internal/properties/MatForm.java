@@ -120,10 +120,12 @@ final class MatForm extends Form {
 				typed -> subject.execute(ChangeMat.distance(one, LengthField.ANY.parse(typed, mat.getDistance())))));
 		fields.add(new Slide(distance, subject, NEAREST, FURTHEST, STEP, mat::getDistance,
 				value -> ChangeMat.distance(one, value)));
-		fields.add(new Choice<>(cell(list, Messages.MatForm_corners, 2), List.of(CornerJoin.values()), MatForm::name,
-				mat::getCorners, corners -> subject.execute(ChangeMat.corners(one, corners))));
-		fields.add(new Choice<>(cell(list, Messages.MatForm_holes, 2), List.of(HoleRule.values()), MatForm::name,
-				mat::getHoles, holes -> subject.execute(ChangeMat.holes(one, holes))));
+		label(list, Messages.MatForm_corners);
+		fields.add(new Choice<>(cell(list, Messages.MatForm_corners, COLUMNS - 1), List.of(CornerJoin.values()),
+				MatForm::name, mat::getCorners, corners -> subject.execute(ChangeMat.corners(one, corners))));
+		label(list, Messages.MatForm_holes);
+		fields.add(new Choice<>(cell(list, Messages.MatForm_holes, COLUMNS - 1), List.of(HoleRule.values()),
+				MatForm::name, mat::getHoles, holes -> subject.execute(ChangeMat.holes(one, holes))));
 		label(list, Messages.MatForm_smoothing);
 		fields.add(new Entry(cell(list, Messages.MatForm_smoothing, 1), SWT.SINGLE,
 				() -> LengthField.text(mat.getSmoothing()), typed -> subject.execute(

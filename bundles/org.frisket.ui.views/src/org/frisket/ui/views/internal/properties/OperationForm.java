@@ -91,12 +91,12 @@ final class OperationForm extends Form {
 		button(list, Messages.OperationForm_remove, Messages.OperationForm_removeTip,
 				() -> ChangeOperationAt.remove(subject.elements(), place));
 		label(list, Messages.OperationForm_tool);
-		fields.add(new Entry(cell(list, Messages.OperationForm_tool, 1), SWT.SINGLE,
+		fields.add(new Entry(cell(list, Messages.OperationForm_tool, COLUMNS - 1), SWT.SINGLE,
 				() -> common(place, operation -> Objects.requireNonNullElse(operation.getTool(), "")), //$NON-NLS-1$
 				typed -> subject.execute(ChangeOperationAt.tool(subject.elements(), place, typed)))
 				.withHint(Messages.OperationForm_toolOpen));
 		label(list, Messages.OperationForm_passes);
-		fields.add(new Entry(cell(list, Messages.OperationForm_passes, 1), SWT.SINGLE, () -> passes(place),
+		fields.add(new Entry(cell(list, Messages.OperationForm_passes, COLUMNS - 1), SWT.SINGLE, () -> passes(place),
 				typed -> subject.execute(ChangeOperationAt.passes(subject.elements(), place,
 						NumberField.parseWhole(typed, 1, ChangeOperationAt.MOST_PASSES)))));
 		if (listed.get(place) < subject.elements().size()) {

@@ -85,7 +85,7 @@ final class MatThreads {
 			boolean taut = thread.mat == pulled;
 			gc.setForeground(RowMarks.ink(false));
 			gc.setBackground(gc.getForeground());
-			gc.setAlpha(taut ? RowMarks.OPAQUE : RowMarks.FAINT + 60);
+			gc.setAlpha(taut ? RowMarks.OPAQUE : RowMarks.FADED);
 			gc.setLineWidth(taut ? 2 : 1);
 			int x = xOf(thread, width);
 			gc.drawLine(x, thread.top() - scrolled, x, thread.bottom() - scrolled);

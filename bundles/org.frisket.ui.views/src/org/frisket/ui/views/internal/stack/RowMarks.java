@@ -1,6 +1,7 @@
 package org.frisket.ui.views.internal.stack;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 import org.eclipse.jface.resource.ResourceManager;
 import org.eclipse.swt.SWT;
@@ -15,15 +16,16 @@ import org.frisket.prepare.Finding;
 import org.frisket.ui.ThemeColour;
 import org.frisket.ui.bench.OperationLook;
 import org.frisket.ui.views.internal.SeverityText;
+import org.frisket.ui.views.internal.Shortened;
 
 /** The signs that rows are made of, each painted in the colour the context has. */
 final class RowMarks {
 
-	static final int FAINT = 110;
+	static final int FAINT = 145;
 	static final int OPAQUE = 255;
 
 	private static final int ICON_PX = 16;
-	private static final int FADED = FAINT + 60;
+	static final int FADED = 185;
 
 	private final GC gc;
 	private final ResourceManager images;
@@ -101,23 +103,8 @@ final class RowMarks {
 
 	void text(String text, int x, int y, int width, boolean strong) {
 		gc.setAlpha(strong ? OPAQUE : FADED);
-		gc.drawText(shortened(text, width), x, y, true);
+		gc.drawText(Shortened.of(gc, text, width), x, y, true);
 		gc.setAlpha(OPAQUE);
-	}
-
-	private String shortened(String text, int width) {
-		// no letter is narrower than a pixel: of an absurdly long name only as much is measured as could be seen
-		int end = Math.min(text.length(), Math.max(0, width));
-		if (end == text.length() && gc.textExtent(text).x <= width) {
-			return text;
-		}
-		if (end > 0 && end < text.length() && Character.isLowSurrogate(text.charAt(end))) {
-			end--;
-		}
-		while (end > 0 && gc.textExtent(text.substring(0, end) + "\u2026").x > width) { //$NON-NLS-1$
-			end = text.offsetByCodePoints(end, -1);
-		}
-		return text.substring(0, end) + "\u2026"; //$NON-NLS-1$
 	}
 
 	static Color stock(Layer layer) {
@@ -142,11 +129,17 @@ final class RowMarks {
 			gc.drawLine(x, y - 1, x + length, y - 1);
 			gc.drawLine(x, y + 1, x + length, y + 1);
 		} else {
-			gc.setLineDash(look.dash());
+			gc.setLineDash(fitting(look.dash(), length));
 			gc.drawLine(x, y, x + length, y);
 			gc.setLineDash(null);
 		}
 		gc.setLineWidth(1);
 		gc.setForeground(ink);
+	}
+
+	/** A pattern of which less than twice would be seen is drawn at half its size, so that it is one still. */
+	private static int[] fitting(int[] dash, int length) {
+		return dash == null || 2 * IntStream.of(dash).sum() <= length ? dash
+				: IntStream.of(dash).map(part -> (part + 1) / 2).toArray();
 	}
 }

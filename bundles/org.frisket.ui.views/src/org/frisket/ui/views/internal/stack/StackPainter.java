@@ -72,12 +72,19 @@ final class StackPainter {
 	private void operations(RowState state, int x, int y, int width, Color ink) {
 		String text = NLS.bind(Messages.StackPainter_parted, OperationText.of(state.operations()), pieces(state));
 		int left = x;
+		// short where long ones leave no room for the words; of many, as many as there is room for
+		int kinds = state.operations().size();
+		int length = kinds * (SAMPLE_PX + 2 * SPACE_PX) + gc.textExtent(text).x <= width ? SAMPLE_PX : SHORT_SAMPLE_PX;
 		for (OperationKind kind : state.operations()) {
-			marks.sample(OperationLook.of(kind), left, y + lineHeight / 2, SAMPLE_PX);
-			left += SAMPLE_PX + 2 * SPACE_PX;
+			if (left + length <= x + width) {
+				marks.sample(OperationLook.of(kind), left, y + lineHeight / 2, length);
+			}
+			left += length + 2 * SPACE_PX;
 		}
 		gc.setForeground(ink);
-		marks.text(state.operations().isEmpty() ? pieces(state) : text, left, y, x + width - left, true);
+		if (left + SAMPLE_PX <= x + width) {
+			marks.text(state.operations().isEmpty() ? pieces(state) : text, left, y, x + width - left, true);
+		}
 	}
 
 	static String pieces(RowState state) {
@@ -107,10 +114,10 @@ final class StackPainter {
 		String pieces = pieces(state);
 		int room = gc.textExtent(pieces).x + 2 * SPACE_PX;
 		if (state.pieces().orElse(0) > 0 && gc.textExtent(text).x + room <= right - name.x) {
-			marks.text(pieces, right - room + SPACE_PX, name.y, room, false);
+			marks.text(pieces, right - room + SPACE_PX, name.y, room, selected);
 		}
 		boolean strong = row.layer().isVisible() && row.isVisible() && !row.layer().isLocked() && !row.isLocked();
-		marks.text(text, name.x, name.y, right - name.x - SPACE_PX, strong);
+		marks.text(text, name.x, name.y, right - name.x - SPACE_PX, strong || selected);
 		if (current && focus) {
 			gc.drawFocus(place.x + 1, place.y + 1, place.width - 2, place.height - 2);
 		}
@@ -118,7 +125,7 @@ final class StackPainter {
 
 	/** Where something that is dragged would come to lie. */
 	void paintDrop(int x, int y, int width) {
-		gc.setBackground(ThemeColour.BENCH_SELECTION.colour());
+		gc.setBackground(ThemeColour.BENCH_ACCENT.colour());
 		gc.fillRectangle(x, y - 1, width - x, 3);
 	}
 
