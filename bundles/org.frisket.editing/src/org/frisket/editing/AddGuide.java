@@ -19,7 +19,7 @@ public final class AddGuide extends RecordingEdit {
 	 * @param at     its y in mm if it runs across, otherwise its x
 	 */
 	public AddGuide(Job job, boolean across, double at) {
-		super("Add guide");
+		super(Messages.AddGuide_name);
 		this.job = job;
 		this.across = across;
 		this.at = at;

@@ -19,7 +19,7 @@ public final class AddLayer extends RecordingEdit {
 
 	/** @param index how many layers lie below it */
 	public AddLayer(Job job, int index, String name) {
-		super("Add layer");
+		super(Messages.AddLayer_name);
 		this.job = job;
 		this.index = index;
 		this.layerName = name;

@@ -8,14 +8,21 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 
+import org.eclipse.emf.common.util.EList;
 import org.eclipse.emf.ecore.EObject;
 import org.frisket.model.Element;
 import org.frisket.model.Jobs;
 import org.frisket.model.Operation;
 import org.frisket.model.OperationKind;
 
-/** Changes what is done along the outlines of elements, and with what. */
+/**
+ * Changes what is done along the outlines of elements, and with what: all of it, one operation by its place in their
+ * order, or the order itself. Elements that have no operation at that place stay as they are.
+ */
 public final class ChangeOperation extends RecordingEdit {
+
+	/** More would wear the stock through. */
+	public static final int MOST_PASSES = 20;
 
 	private final Set<Element> elements;
 	private final Predicate<Element> differs;
@@ -29,25 +36,22 @@ public final class ChangeOperation extends RecordingEdit {
 		this.change = change;
 	}
 
+	private static ChangeOperation at(String name, List<? extends Element> elements, int place,
+			Predicate<Operation> differs, Consumer<Operation> change) {
+		return new ChangeOperation(name, elements,
+				element -> has(element, place) && differs.test(element.getOperations().get(place)),
+				element -> change.accept(element.getOperations().get(place)));
+	}
+
+	private static boolean has(Element element, int place) {
+		return place >= 0 && place < element.getOperations().size();
+	}
+
 	/** One operation of this kind and no other; one that is there already keeps its tool and passes. */
 	public static ChangeOperation kind(List<? extends Element> elements, OperationKind kind) {
 		return new ChangeOperation(Messages.ChangeOperation_kind, elements,
 				element -> element.getOperations().size() != 1 || element.getOperations().get(0).getKind() != kind,
 				element -> setKind(element, kind));
-	}
-
-	/** The tool of all operations of the elements; null leaves it open. */
-	public static ChangeOperation tool(List<? extends Element> elements, String tool) {
-		return new ChangeOperation(Messages.ChangeOperation_tool, elements,
-				element -> element.getOperations().stream().anyMatch(o -> !Objects.equals(o.getTool(), tool)),
-				element -> element.getOperations().forEach(operation -> operation.setTool(tool)));
-	}
-
-	/** How often the tool goes along all outlines of the elements; at least once. */
-	public static ChangeOperation passes(List<? extends Element> elements, int passes) {
-		return new ChangeOperation(Messages.ChangeOperation_passes, elements,
-				element -> passes > 0 && element.getOperations().stream().anyMatch(o -> o.getPasses() != passes),
-				element -> element.getOperations().forEach(operation -> operation.setPasses(passes)));
 	}
 
 	private static void setKind(Element element, OperationKind kind) {
@@ -60,9 +64,47 @@ public final class ChangeOperation extends RecordingEdit {
 		}
 	}
 
+	/** What is done at a place; tool and passes stay. */
+	public static ChangeOperation kind(List<? extends Element> elements, int place, OperationKind kind) {
+		return at(Messages.ChangeOperation_kind, elements, place, operation -> kind != null && operation.getKind() != kind,
+				operation -> operation.setKind(kind));
+	}
+
+	/** The tool it is done with; null or blank leaves it to the settings of the stock. */
+	public static ChangeOperation tool(List<? extends Element> elements, int place, String tool) {
+		String id = tool == null || tool.isBlank() ? null : tool.strip();
+		return at(Messages.ChangeOperation_tool, elements, place, operation -> !Objects.equals(operation.getTool(), id),
+				operation -> operation.setTool(id));
+	}
+
+	/** How often it is done, from 1 to {@value #MOST_PASSES}. */
+	public static ChangeOperation passes(List<? extends Element> elements, int place, int passes) {
+		return at(Messages.ChangeOperation_passes, elements, place,
+				operation -> passes >= 1 && passes <= MOST_PASSES && operation.getPasses() != passes,
+				operation -> operation.setPasses(passes));
+	}
+
+	/** One more operation after those there are. */
+	public static ChangeOperation add(List<? extends Element> elements, OperationKind kind) {
+		return new ChangeOperation(Messages.ChangeOperation_add, elements, element -> kind != null,
+				element -> Jobs.addOperation(element, kind));
+	}
+
+	/** One operation less. */
+	public static ChangeOperation remove(List<? extends Element> elements, int place) {
+		return new ChangeOperation(Messages.ChangeOperation_remove, elements, element -> has(element, place),
+				element -> element.getOperations().remove(place));
+	}
+
+	/** Done one turn earlier. */
+	public static ChangeOperation earlier(List<? extends Element> elements, int place) {
+		return new ChangeOperation(Messages.ChangeOperation_order, elements, element -> place > 0 && has(element, place),
+				element -> ((EList<Operation>) element.getOperations()).move(place - 1, place));
+	}
+
 	@Override
 	public boolean canApply() {
-		return Targets.freeInOneJob(elements) && elements.stream().anyMatch(differs);
+		return !elements.isEmpty() && Targets.freeInOneJob(elements) && elements.stream().anyMatch(differs);
 	}
 
 	@Override

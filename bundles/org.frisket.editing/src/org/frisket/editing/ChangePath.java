@@ -13,24 +13,25 @@ public final class ChangePath extends RecordingEdit {
 	/** What was done to the nodes, as the edit is called. */
 	public enum Change {
 
-		MOVE("Move"), DELETE("Delete"), ADD("Add"), CORNER("Make", "corner"), SMOOTH("Make", "smooth"),
-		SYMMETRIC("Make", "symmetric"), BREAK("Break at"), JOIN("Join");
+		MOVE(Messages.ChangePath_moveOne, Messages.ChangePath_move),
+		DELETE(Messages.ChangePath_deleteOne, Messages.ChangePath_delete),
+		ADD(Messages.ChangePath_addOne, Messages.ChangePath_add),
+		CORNER(Messages.ChangePath_cornerOne, Messages.ChangePath_corner),
+		SMOOTH(Messages.ChangePath_smoothOne, Messages.ChangePath_smooth),
+		SYMMETRIC(Messages.ChangePath_symmetricOne, Messages.ChangePath_symmetric),
+		BREAK(Messages.ChangePath_breakOne, Messages.ChangePath_break),
+		JOIN(Messages.ChangePath_joinOne, Messages.ChangePath_join);
 
-		private final String verb;
-		private final String outcome;
+		private final String one;
+		private final String several;
 
-		Change(String verb) {
-			this(verb, null);
-		}
-
-		Change(String verb, String outcome) {
-			this.verb = verb;
-			this.outcome = outcome;
+		Change(String one, String several) {
+			this.one = one;
+			this.several = several;
 		}
 
 		private String of(int nodes) {
-			String what = nodes == 1 ? verb + " node" : verb + " " + nodes + " nodes";
-			return outcome == null ? what : what + " " + outcome;
+			return nodes == 1 ? one : Messages.named(several, nodes);
 		}
 	}
 
@@ -43,6 +44,16 @@ public final class ChangePath extends RecordingEdit {
 		this.pathData = pathData;
 	}
 
+	/**
+	 * What a repair came to.
+	 *
+	 * @param name     what the repair does: "Close contour"
+	 * @param pathData in the outline's own frame; null if there is no repair, and then the edit cannot be applied
+	 */
+	public static ChangePath repaired(String name, Outline outline, String pathData) {
+		return new ChangePath(name, outline, pathData);
+	}
+
 	/** A change to so many nodes: "Move 2 nodes". */
 	public static ChangePath nodes(Change change, int count, Outline outline, String pathData) {
 		return new ChangePath(change.of(count), outline, pathData);
@@ -50,37 +61,37 @@ public final class ChangePath extends RecordingEdit {
 
 	/** A handle was moved. */
 	public static ChangePath handle(Outline outline, String pathData) {
-		return new ChangePath("Move handle", outline, pathData);
+		return new ChangePath(Messages.ChangePath_handle, outline, pathData);
 	}
 
 	/** A curve was dragged, or a line was. */
 	public static ChangePath segment(Outline outline, String pathData) {
-		return new ChangePath("Drag segment", outline, pathData);
+		return new ChangePath(Messages.ChangePath_segment, outline, pathData);
 	}
 
 	/** Segments were made straight. */
 	public static ChangePath lines(Outline outline, String pathData) {
-		return new ChangePath("Make straight", outline, pathData);
+		return new ChangePath(Messages.ChangePath_lines, outline, pathData);
 	}
 
 	/** Segments were made curves. */
 	public static ChangePath curves(Outline outline, String pathData) {
-		return new ChangePath("Make curved", outline, pathData);
+		return new ChangePath(Messages.ChangePath_curves, outline, pathData);
 	}
 
 	/** An open contour was closed. */
 	public static ChangePath close(Outline outline, String pathData) {
-		return new ChangePath("Close path", outline, pathData);
+		return new ChangePath(Messages.ChangePath_close, outline, pathData);
 	}
 
 	/** A contour was turned to run the other way. */
 	public static ChangePath reverse(Outline outline, String pathData) {
-		return new ChangePath("Reverse path", outline, pathData);
+		return new ChangePath(Messages.ChangePath_reverse, outline, pathData);
 	}
 
 	@Override
 	public boolean canApply() {
-		return Targets.free(outline) && !Objects.equals(pathData, outline.getPathData());
+		return pathData != null && Targets.free(outline) && !Objects.equals(pathData, outline.getPathData());
 	}
 
 	@Override

@@ -25,7 +25,7 @@ public final class DuplicateLayer extends RecordingEdit {
 
 	/** @param name what the copy is called */
 	public DuplicateLayer(Layer layer, String name) {
-		super("Duplicate layer");
+		super(Messages.DuplicateLayer_name);
 		this.layer = layer;
 		this.copyName = name;
 	}

@@ -21,7 +21,7 @@ public final class GroupElements extends RecordingEdit {
 	private Group group;
 
 	public GroupElements(List<? extends Element> elements) {
-		super("Group " + Targets.spoken(elements));
+		super(Messages.named(Messages.GroupElements_name, Targets.spoken(elements)));
 		this.elements = new LinkedHashSet<>(elements);
 	}
 

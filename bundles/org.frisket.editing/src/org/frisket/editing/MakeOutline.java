@@ -29,7 +29,7 @@ public final class MakeOutline extends RecordingEdit {
 
 	/** @param paths what each wording comes to: path data in mm of the wording's own frame */
 	public MakeOutline(Map<Wording, String> paths) {
-		super("Make outline of " + Targets.spoken(paths.keySet()));
+		super(Messages.named(Messages.MakeOutline_name, Targets.spoken(paths.keySet())));
 		this.paths = new LinkedHashMap<>(paths);
 	}
 

@@ -15,7 +15,7 @@ public final class MoveGuide extends RecordingEdit {
 
 	/** @param at its y in mm if it runs across, otherwise its x */
 	public MoveGuide(Guide guide, double at) {
-		super("Move guide");
+		super(Messages.MoveGuide_name);
 		this.guide = guide;
 		this.at = at;
 	}

@@ -13,7 +13,7 @@ public final class RemoveGuide extends RecordingEdit {
 	private final Guide guide;
 
 	public RemoveGuide(Guide guide) {
-		super("Remove guide");
+		super(Messages.RemoveGuide_name);
 		this.guide = guide;
 	}
 

@@ -14,7 +14,7 @@ public final class RemoveLayer extends RecordingEdit {
 	private final Layer layer;
 
 	public RemoveLayer(Layer layer) {
-		super("Remove layer");
+		super(Messages.RemoveLayer_name);
 		this.layer = layer;
 	}
 

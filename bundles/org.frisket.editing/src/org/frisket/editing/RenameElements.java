@@ -16,7 +16,7 @@ public final class RenameElements extends RecordingEdit {
 	private final String elementName;
 
 	public RenameElements(List<? extends Element> elements, String name) {
-		super("Rename " + Targets.spoken(elements));
+		super(Messages.named(Messages.RenameElements_name, Targets.spoken(elements)));
 		this.elements = new LinkedHashSet<>(elements);
 		this.elementName = name == null || name.isBlank() ? null : name.strip();
 	}

@@ -16,7 +16,7 @@ public final class RenameGroup extends RecordingEdit {
 
 	/** @param name blank or null for none */
 	public RenameGroup(Group group, String name) {
-		super("Rename group");
+		super(Messages.RenameGroup_name);
 		this.group = group;
 		this.groupName = name == null || name.isBlank() ? null : name.strip();
 	}

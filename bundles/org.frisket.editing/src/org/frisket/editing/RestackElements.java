@@ -25,7 +25,7 @@ public final class RestackElements extends RecordingEdit {
 
 	/** @param index how many of the layer's other elements lie below them afterwards */
 	public RestackElements(List<? extends Element> elements, Layer layer, int index) {
-		super("Restack " + Targets.spoken(elements));
+		super(Messages.named(Messages.RestackElements_name, Targets.spoken(elements)));
 		this.elements = new LinkedHashSet<>(elements);
 		this.layer = layer;
 		this.index = index;

@@ -19,9 +19,9 @@ public final class SetElements extends RecordingEdit {
 	private final BiConsumer<Element, Boolean> setter;
 	private final boolean value;
 
-	private SetElements(String verb, List<? extends Element> elements, Predicate<Element> has,
+	private SetElements(String name, List<? extends Element> elements, Predicate<Element> has,
 			BiConsumer<Element, Boolean> setter, boolean value) {
-		super(verb + " " + Targets.spoken(elements));
+		super(Messages.named(name, Targets.spoken(elements)));
 		this.elements = new LinkedHashSet<>(elements);
 		this.has = has;
 		this.setter = setter;
@@ -30,12 +30,14 @@ public final class SetElements extends RecordingEdit {
 
 	/** Shows elements, or takes them out of sight and out of what is handed out. */
 	public static SetElements visible(List<? extends Element> elements, boolean visible) {
-		return new SetElements(visible ? "Show" : "Hide", elements, Element::isVisible, Element::setVisible, visible);
+		return new SetElements(visible ? Messages.SetElements_show : Messages.SetElements_hide, elements,
+				Element::isVisible, Element::setVisible, visible);
 	}
 
 	/** Locks elements against every other edit, or frees them. */
 	public static SetElements locked(List<? extends Element> elements, boolean locked) {
-		return new SetElements(locked ? "Lock" : "Unlock", elements, Element::isLocked, Element::setLocked, locked);
+		return new SetElements(locked ? Messages.SetElements_lock : Messages.SetElements_unlock, elements,
+				Element::isLocked, Element::setLocked, locked);
 	}
 
 	@Override

@@ -15,7 +15,7 @@ public final class SetLayerStock extends RecordingEdit {
 
 	/** @param stock the id of the stock; blank or null for none */
 	public SetLayerStock(Layer layer, String stock) {
-		super("Change stock");
+		super(Messages.SetLayerStock_name);
 		this.layer = layer;
 		this.stock = stock == null || stock.isBlank() ? null : stock.strip();
 	}

@@ -25,14 +25,14 @@ public final class StandMatBehind extends RecordingEdit {
 
 	/** Follows these elements and no others. */
 	public static StandMatBehind elements(Mat mat, Collection<? extends Element> elements) {
-		return new StandMatBehind("Stand mat behind", mat, elements);
+		return new StandMatBehind(Messages.StandMatBehind_elements, mat, elements);
 	}
 
 	/** Follows no longer what leads back to the mat itself. */
 	public static StandMatBehind outOfRing(Mat mat) {
 		List<Element> sound = new ArrayList<>(mat.getBehind());
 		sound.removeIf(element -> leadsTo(element, mat, new LinkedHashSet<>()));
-		return new StandMatBehind("Take mat out of its ring", mat, sound);
+		return new StandMatBehind(Messages.StandMatBehind_outOfRing, mat, sound);
 	}
 
 	private static boolean leadsTo(Element from, Mat mat, Set<Element> seen) {

@@ -17,7 +17,7 @@ public final class UngroupElements extends RecordingEdit {
 	private final Set<Element> elements;
 
 	public UngroupElements(List<? extends Element> elements) {
-		super("Ungroup " + Targets.spoken(elements));
+		super(Messages.named(Messages.UngroupElements_name, Targets.spoken(elements)));
 		this.elements = new LinkedHashSet<>(elements);
 	}
 

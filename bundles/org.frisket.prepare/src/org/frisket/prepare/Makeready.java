@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Collectors;
 
+import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Tolerance;
@@ -105,7 +106,7 @@ public final class Makeready {
 	}
 
 	private static Finding failure(ContributionException e) {
-		return Finding.plain("check-failed", Severity.CAUTION, "", Point.ORIGIN, "A check could not be made: " + e.getMessage() + ".",
-				"Tell the maker of the bundle; the other checks were made.");
+		return Finding.plain("check-failed", Severity.CAUTION, "", Point.ORIGIN,
+				NLS.bind(Messages.Makeready_failed, e.getMessage()), Messages.Makeready_failedCure);
 	}
 }

@@ -332,8 +332,8 @@ class ElementEditsTest {
 	@Test
 	void operationIsReplacedAndKeepsItsTool() {
 		assertReversible(ChangeOperation.kind(List.of(dot, dash), OperationKind.CUT));
-		assertReversible(ChangeOperation.tool(List.of(dot, dash), "fine blade"));
-		assertReversible(ChangeOperation.passes(List.of(dot), 2));
+		assertReversible(ChangeOperation.tool(List.of(dot, dash), 0, "fine blade"));
+		assertReversible(ChangeOperation.passes(List.of(dot), 0, 2));
 		Jobs.addOperation(dot, OperationKind.DRAW);
 		assertReversible(ChangeOperation.kind(List.of(dot, dash), OperationKind.CUT));
 		assertEquals(1, dot.getOperations().size());
@@ -341,7 +341,7 @@ class ElementEditsTest {
 		assertEquals("fine blade", cut.getTool());
 		assertEquals(2, cut.getPasses());
 		assertFalse(ChangeOperation.kind(List.of(dot), OperationKind.CUT).canApply());
-		assertFalse(ChangeOperation.passes(List.of(dot), 0).canApply());
+		assertFalse(ChangeOperation.passes(List.of(dot), 0, 0).canApply());
 		assertReversible(ChangeOperation.kind(List.of(dot), OperationKind.CREASE));
 		assertEquals(OperationKind.CREASE, dot.getOperations().get(0).getKind());
 	}

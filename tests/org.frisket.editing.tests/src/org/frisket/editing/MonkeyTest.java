@@ -11,7 +11,9 @@ import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -25,6 +27,8 @@ class MonkeyTest {
 
 	private static final int SEEDS = 4;
 	private static final int ACTIONS = 2000;
+	/** How often each edit is made at least, in all. */
+	private static final int ENOUGH = 20;
 	private static final int ACTIONS_PER_ROUND_TRIP = 25;
 
 	/** With a group, a guide, a lock, and attributes that this version does not know. */
@@ -53,7 +57,7 @@ class MonkeyTest {
 
 	@Test
 	void anyEditsLeaveTheJobSoundAndUndoLeadsBackToTheFirstByte() throws IOException {
-		Set<Class<?>> applied = new HashSet<>();
+		Map<Class<?>, Integer> applied = new HashMap<>();
 		for (int seed = 1; seed <= SEEDS; seed++) {
 			Job job = JobFile.load(START.getBytes(StandardCharsets.UTF_8), "tags");
 			String first = text(job);
@@ -69,11 +73,12 @@ class MonkeyTest {
 			redoAll(history);
 			assertEquals(last, text(job), "seed " + seed);
 		}
-		assertEquals(RandomEdits.classes(), applied, "edits that were applied at all");
+		assertEquals(RandomEdits.classes(), applied.keySet(), "edits that were applied at all");
+		applied.forEach((type, times) -> assertTrue(times >= ENOUGH, type + " was applied " + times + " times"));
 	}
 
-	private static void play(Job job, EditHistory history, Random random, String where, Set<Class<?>> applied)
-			throws IOException {
+	private static void play(Job job, EditHistory history, Random random, String where,
+			Map<Class<?>, Integer> applied) throws IOException {
 		for (int action = 1; action <= ACTIONS;) {
 			String after = where + ", action " + action;
 			int dice = random.nextInt(10);
@@ -88,7 +93,7 @@ class MonkeyTest {
 				}
 				after += ", " + edit.getClass().getSimpleName();
 				history.execute(edit);
-				applied.add(edit.getClass());
+				applied.merge(edit.getClass(), 1, Integer::sum);
 			}
 			SoundJob.check(job, after);
 			if (action % ACTIONS_PER_ROUND_TRIP == 0) {

@@ -64,14 +64,14 @@ class PropertyEditsTest {
 
 	@Test
 	void oneOperationIsChangedByItsPlace() {
-		apply(ChangeOperationAt.kind(List.of(wording), 0, OperationKind.CREASE));
+		apply(ChangeOperation.kind(List.of(wording), 0, OperationKind.CREASE));
 		assertEquals(List.of(OperationKind.CREASE, OperationKind.CUT), kinds(wording));
-		apply(ChangeOperationAt.tool(List.of(wording), 1, " fine blade "));
+		apply(ChangeOperation.tool(List.of(wording), 1, " fine blade "));
 		assertEquals("fine blade", wording.getOperations().get(1).getTool());
 		assertNull(wording.getOperations().get(0).getTool());
-		apply(ChangeOperationAt.tool(List.of(wording), 1, ""));
+		apply(ChangeOperation.tool(List.of(wording), 1, ""));
 		assertNull(wording.getOperations().get(1).getTool());
-		apply(ChangeOperationAt.passes(List.of(wording), 1, 3));
+		apply(ChangeOperation.passes(List.of(wording), 1, 3));
 		assertEquals(3, wording.getOperations().get(1).getPasses());
 		assertEquals(1, wording.getOperations().get(0).getPasses());
 	}
@@ -79,20 +79,20 @@ class PropertyEditsTest {
 	@Test
 	void severalElementsAreChangedWhereTheyHaveThePlace() {
 		List<Element> both = List.of(wording, dot);
-		apply(ChangeOperationAt.passes(both, 1, 4));
+		apply(ChangeOperation.passes(both, 1, 4));
 		assertEquals(1, dot.getOperations().get(0).getPasses());
-		apply(ChangeOperationAt.kind(both, 0, OperationKind.PERFORATE));
+		apply(ChangeOperation.kind(both, 0, OperationKind.PERFORATE));
 		assertEquals(List.of(OperationKind.PERFORATE), kinds(dot));
-		apply(ChangeOperationAt.add(both, OperationKind.PRINT));
+		apply(ChangeOperation.add(both, OperationKind.PRINT));
 		assertEquals(3, wording.getOperations().size());
 		assertEquals(2, dot.getOperations().size());
 	}
 
 	@Test
 	void operationsAreRemovedAndReordered() {
-		apply(ChangeOperationAt.earlier(List.of(wording), 1));
+		apply(ChangeOperation.earlier(List.of(wording), 1));
 		assertEquals(List.of(OperationKind.CUT, OperationKind.DRAW), kinds(wording));
-		apply(ChangeOperationAt.remove(List.of(wording, dot), 0));
+		apply(ChangeOperation.remove(List.of(wording, dot), 0));
 		assertEquals(List.of(OperationKind.DRAW), kinds(wording));
 		assertEquals(List.of(), kinds(dot));
 	}
@@ -100,16 +100,16 @@ class PropertyEditsTest {
 	@Test
 	void operationsThatAreNotThereOrNotAllowedChangeNothing() {
 		List<Element> one = List.of(wording);
-		assertFalse(ChangeOperationAt.kind(one, 2, OperationKind.CUT).canApply());
-		assertFalse(ChangeOperationAt.kind(one, -1, OperationKind.CUT).canApply());
-		assertFalse(ChangeOperationAt.kind(one, 1, OperationKind.CUT).canApply());
-		assertFalse(ChangeOperationAt.passes(one, 0, 0).canApply());
-		assertFalse(ChangeOperationAt.passes(one, 0, ChangeOperationAt.MOST_PASSES + 1).canApply());
-		assertFalse(ChangeOperationAt.earlier(one, 0).canApply());
-		assertFalse(ChangeOperationAt.remove(one, 2).canApply());
-		assertFalse(ChangeOperationAt.add(List.of(), OperationKind.CUT).canApply());
+		assertFalse(ChangeOperation.kind(one, 2, OperationKind.CUT).canApply());
+		assertFalse(ChangeOperation.kind(one, -1, OperationKind.CUT).canApply());
+		assertFalse(ChangeOperation.kind(one, 1, OperationKind.CUT).canApply());
+		assertFalse(ChangeOperation.passes(one, 0, 0).canApply());
+		assertFalse(ChangeOperation.passes(one, 0, ChangeOperation.MOST_PASSES + 1).canApply());
+		assertFalse(ChangeOperation.earlier(one, 0).canApply());
+		assertFalse(ChangeOperation.remove(one, 2).canApply());
+		assertFalse(ChangeOperation.add(List.of(), OperationKind.CUT).canApply());
 		front.setLocked(true);
-		assertFalse(ChangeOperationAt.add(one, OperationKind.CUT).canApply());
+		assertFalse(ChangeOperation.add(one, OperationKind.CUT).canApply());
 	}
 
 	@Test
@@ -123,12 +123,12 @@ class PropertyEditsTest {
 			List<Element> some = random.nextBoolean() ? both : List.of(both.get(random.nextInt(2)));
 			OperationKind kind = OperationKind.values()[random.nextInt(OperationKind.values().length)];
 			Edit edit = switch (random.nextInt(6)) {
-			case 0 -> ChangeOperationAt.kind(some, place, kind);
-			case 1 -> ChangeOperationAt.tool(some, place, "tool " + random.nextInt(3));
-			case 2 -> ChangeOperationAt.passes(some, place, random.nextInt(5));
-			case 3 -> ChangeOperationAt.add(some, kind);
-			case 4 -> ChangeOperationAt.remove(some, place);
-			default -> ChangeOperationAt.earlier(some, place);
+			case 0 -> ChangeOperation.kind(some, place, kind);
+			case 1 -> ChangeOperation.tool(some, place, "tool " + random.nextInt(3));
+			case 2 -> ChangeOperation.passes(some, place, random.nextInt(5));
+			case 3 -> ChangeOperation.add(some, kind);
+			case 4 -> ChangeOperation.remove(some, place);
+			default -> ChangeOperation.earlier(some, place);
 			};
 			if (edit.canApply()) {
 				edit.apply();
@@ -194,10 +194,10 @@ class PropertyEditsTest {
 
 	@Test
 	void pathIsRepaired() {
-		Edit repair = new RepairPath("Close contour", dot, "M0 0L0 2L2 2Z");
+		Edit repair = ChangePath.repaired("Close contour", dot, "M0 0L0 2L2 2Z");
 		apply(repair);
 		assertEquals("Close contour", repair.name());
-		assertFalse(new RepairPath("Close contour", dot, "M0 0L0 2L2 2Z").canApply());
-		assertFalse(new RepairPath("Close contour", dot, null).canApply());
+		assertFalse(ChangePath.repaired("Close contour", dot, "M0 0L0 2L2 2Z").canApply());
+		assertFalse(ChangePath.repaired("Close contour", dot, null).canApply());
 	}
 }

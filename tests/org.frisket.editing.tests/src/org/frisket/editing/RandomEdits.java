@@ -14,6 +14,7 @@ import org.frisket.model.Alignment;
 import org.frisket.model.CornerJoin;
 import org.frisket.model.Element;
 import org.frisket.model.FrisketFactory;
+import org.frisket.model.Guide;
 import org.frisket.model.HoleRule;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
@@ -38,6 +39,8 @@ final class RandomEdits {
 
 	static {
 		maker(AddElement.class, (job, c) -> new AddElement(c.of(job.getLayers()), c.outline()));
+		maker(AddGuide.class, (job, c) -> new AddGuide(job, c.coin(), c.signed()));
+		maker(AddLayer.class, (job, c) -> new AddLayer(job, c.below(job.getLayers().size() + 1), c.word()));
 		maker(AddMatBehind.class, (job, c) -> new AddMatBehind(c.some(job), c.list(c.length(), c.length()), d -> "Mat " + d));
 		maker(AlignElements.class, (job, c) -> new AlignElements(c.boxes(job), c.of(AlignElements.Edge.values())));
 		maker(ChangeMat.class, anyOf((job, c) -> ChangeMat.distance(c.mats(job), c.length()),
@@ -46,8 +49,16 @@ final class RandomEdits {
 				(job, c) -> ChangeMat.holes(c.mats(job), c.of(HoleRule.values())),
 				(job, c) -> ChangeMat.smoothing(c.mats(job), c.length())));
 		maker(ChangeOperation.class, anyOf((job, c) -> ChangeOperation.kind(c.some(job), c.of(OperationKind.values())),
-				(job, c) -> ChangeOperation.tool(c.some(job), c.of("blade", "pen", null)),
-				(job, c) -> ChangeOperation.passes(c.some(job), 1 + c.below(4))));
+				(job, c) -> ChangeOperation.kind(c.some(job), c.below(3), c.of(OperationKind.values())),
+				(job, c) -> ChangeOperation.tool(c.some(job), c.below(3), c.of("blade", "pen", null)),
+				(job, c) -> ChangeOperation.passes(c.some(job), c.below(3), c.below(4)),
+				(job, c) -> ChangeOperation.add(c.some(job), c.of(OperationKind.values())),
+				(job, c) -> ChangeOperation.remove(c.some(job), c.below(3)),
+				(job, c) -> ChangeOperation.earlier(c.some(job), c.below(3))));
+		maker(ChangePath.class, anyOf(
+				(job, c) -> c.outline(job, o -> ChangePath.nodes(c.of(ChangePath.Change.values()), 1 + c.below(3), o, c.path())),
+				(job, c) -> c.outline(job, o -> ChangePath.repaired("Close contour", o, c.coin() ? c.path() : null)),
+				(job, c) -> c.outline(job, o -> ChangePath.reverse(o, c.path()))));
 		maker(ChangeWording.class, anyOf((job, c) -> c.wording(job, w -> ChangeWording.text(w, c.word())),
 				(job, c) -> c.wording(job, w -> ChangeWording.font(w, Jobs.font(c.word(), null, null, null))),
 				(job, c) -> c.wording(job, w -> ChangeWording.height(w, 1 + c.length())),
@@ -62,22 +73,39 @@ final class RandomEdits {
 		maker(DistributeElements.class,
 				(job, c) -> new DistributeElements(c.boxes(job), c.of(DistributeElements.Direction.values())));
 		maker(DuplicateElements.class, (job, c) -> new DuplicateElements(c.some(job), c.signed(), c.signed()));
+		maker(DuplicateLayer.class, (job, c) -> new DuplicateLayer(c.of(job.getLayers()), "Copy"));
 		maker(EditGroup.class, (job, c) -> new EditGroup("Change several", List.of(
 				new MoveElements(c.some(job), c.signed(), c.signed()), new RenameLayer(c.of(job.getLayers()), c.word()))));
+		maker(GroupElements.class, (job, c) -> new GroupElements(c.someOrWhole(job)));
+		maker(MakeOutline.class, (job, c) -> c.wording(job, w -> new MakeOutline(Map.of(w, c.path()))));
 		maker(MoveElements.class, (job, c) -> new MoveElements(c.some(job), c.signed(), c.signed()));
+		maker(MoveGuide.class, (job, c) -> c.guide(job, guide -> new MoveGuide(guide, c.signed())));
 		maker(MoveLayer.class, (job, c) -> new MoveLayer(c.of(job.getLayers()), c.below(job.getLayers().size())));
 		maker(PasteElements.class, (job, c) -> c.fragment(job)
 				.map(fragment -> new PasteElements(job, fragment, c.signed(), c.signed())).orElse(null));
 		maker(PlaceElement.class, (job, c) -> new PlaceElement(job, c.outline(), c.word(), "#5b3a57"));
+		maker(RemoveGuide.class, (job, c) -> c.guide(job, RemoveGuide::new));
+		maker(RemoveLayer.class, (job, c) -> new RemoveLayer(c.of(job.getLayers())));
 		maker(RemoveMat.class, (job, c) -> c.mats(job).isEmpty() ? null : new RemoveMat(c.of(c.mats(job))));
+		maker(RenameElements.class, (job, c) -> new RenameElements(c.some(job), c.word()));
+		maker(RenameGroup.class, (job, c) -> job.getGroups().isEmpty() ? null
+				: new RenameGroup(c.of(Jobs.groups(job)), c.word()));
 		maker(RenameLayer.class, (job, c) -> new RenameLayer(c.of(job.getLayers()), c.word()));
 		maker(ReorderElements.class, (job, c) -> new ReorderElements(c.some(job), c.of(ReorderElements.Way.values())));
-		maker(SetLayerColour.class, (job, c) -> new SetLayerColour(c.of(job.getLayers()), c.of("#1d6f78", "#f4ecdc", null)));
+		maker(RestackElements.class, anyOf((job, c) -> RestackElements.onto(c.someOrWhole(job), c.of(job.getLayers())),
+				(job, c) -> new RestackElements(c.some(job), c.of(job.getLayers()), c.below(5))));
 		// locked less often than not, or soon nothing could be done any more
+		maker(SetElements.class, anyOf((job, c) -> SetElements.visible(c.someOrWhole(job), c.coin()),
+				(job, c) -> SetElements.locked(c.someOrWhole(job), c.below(5) == 0)));
+		maker(SetLayerColour.class, (job, c) -> new SetLayerColour(c.of(job.getLayers()), c.of("#1d6f78", "#f4ecdc", null)));
+		maker(SetLayerStock.class, (job, c) -> new SetLayerStock(c.of(job.getLayers()), c.word()));
 		maker(SetLayers.class, anyOf((job, c) -> SetLayers.visible(c.layers(job), c.coin()),
 				(job, c) -> SetLayers.locked(c.layers(job), c.below(5) == 0)));
 		maker(SetMatDistance.class,
 				(job, c) -> c.mats(job).isEmpty() ? null : new SetMatDistance(c.of(c.mats(job)), c.length()));
+		maker(StandMatBehind.class, anyOf(
+				(job, c) -> c.mats(job).isEmpty() ? null : StandMatBehind.elements(c.of(c.mats(job)), c.some(job)),
+				(job, c) -> c.mats(job).isEmpty() ? null : StandMatBehind.outOfRing(c.of(c.mats(job)))));
 		maker(TransformElements.class, anyOf(
 				(job, c) -> TransformElements.scale(c.some(job), c.factor(), c.factor(), c.signed(), c.signed()),
 				(job, c) -> TransformElements.rotate(c.some(job), c.signed(), c.signed(), c.signed()),
@@ -85,6 +113,7 @@ final class RandomEdits {
 				(job, c) -> TransformElements.mirrorTopBottom(c.some(job), c.signed())));
 		maker(TypeWording.class, anyOf((job, c) -> TypeWording.onto(job, c.newWording(), c.word()),
 				(job, c) -> c.wording(job, w -> TypeWording.into(w, c.word()))));
+		maker(UngroupElements.class, (job, c) -> new UngroupElements(c.some(job)));
 	}
 
 	private RandomEdits() {
@@ -168,6 +197,14 @@ final class RandomEdits {
 			return some;
 		}
 
+		/** Some elements, or at times whole groups. */
+		List<Element> someOrWhole(Job job) {
+			List<Element> some = some(job);
+			List<Element> whole = some.stream().flatMap(element -> Jobs.groupOf(element).stream())
+					.flatMap(group -> Jobs.elements(group).stream()).distinct().toList();
+			return below(4) > 0 || whole.isEmpty() ? some : whole;
+		}
+
 		List<Layer> layers(Job job) {
 			return coin() ? List.copyOf(job.getLayers()) : List.of(this.<Layer>of(job.getLayers()));
 		}
@@ -177,9 +214,20 @@ final class RandomEdits {
 		}
 
 		Edit wording(Job job, Function<Wording, Edit> edit) {
-			List<Wording> wordings = Jobs.elements(job).stream().filter(Wording.class::isInstance).map(Wording.class::cast)
-					.toList();
-			return wordings.isEmpty() ? null : edit.apply(of(wordings));
+			return any(Wording.class, Jobs.elements(job), edit);
+		}
+
+		Edit outline(Job job, Function<Outline, Edit> edit) {
+			return any(Outline.class, Jobs.elements(job), edit);
+		}
+
+		Edit guide(Job job, Function<Guide, Edit> edit) {
+			return any(Guide.class, job.getGuides(), edit);
+		}
+
+		private <T> Edit any(Class<T> type, List<?> all, Function<T, Edit> edit) {
+			List<T> some = all.stream().filter(type::isInstance).map(type::cast).toList();
+			return some.isEmpty() ? null : edit.apply(of(some));
 		}
 
 		Map<Element, Box> boxes(Job job) {
@@ -200,8 +248,12 @@ final class RandomEdits {
 
 		Outline outline() {
 			Outline outline = FrisketFactory.INSTANCE.createOutline();
-			outline.setPathData("M0 0L" + length() + " 0L0 " + length() + "Z");
+			outline.setPathData(path());
 			return outline;
+		}
+
+		String path() {
+			return "M0 0L" + length() + " 0L0 " + length() + "Z";
 		}
 
 		Wording newWording() {

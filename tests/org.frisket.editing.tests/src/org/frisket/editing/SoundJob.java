@@ -14,6 +14,7 @@ import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.frisket.model.Element;
+import org.frisket.model.Group;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
 import org.frisket.model.Jobs;
@@ -25,9 +26,13 @@ final class SoundJob {
 	private SoundJob() {
 	}
 
-	/** Ids are there and tell apart, references lead to what is in the job, and places are numbers. */
+	/**
+	 * Ids are there and tell apart, references lead to what is in the job, places are numbers, and a group holds two
+	 * things at least, and nothing that another one holds.
+	 */
 	static void check(Job job, String after) {
 		Set<String> ids = new HashSet<>();
+		Set<Element> grouped = new HashSet<>();
 		for (Iterator<EObject> all = job.eAllContents(); all.hasNext();) {
 			EObject each = all.next();
 			EAttribute id = each.eClass().getEIDAttribute();
@@ -42,6 +47,10 @@ final class SoundJob {
 				Matrix m = element.getTransform();
 				assertTrue(Double.isFinite(m.a() + m.b() + m.c() + m.d() + m.e() + m.f()), after + ": " + m);
 				assertNotNull(Jobs.layerOf(element), after);
+			}
+			if (each instanceof Group group) {
+				assertTrue(group.getElements().size() + group.getGroups().size() > 1, after + ": no group: " + group);
+				group.getElements().forEach(element -> assertTrue(grouped.add(element), after + ": in two groups: " + element));
 			}
 		}
 	}

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 
+import org.eclipse.osgi.util.NLS;
 import org.frisket.export.Exporter;
 import org.frisket.export.Option;
 import org.frisket.export.OptionValues;
@@ -16,8 +17,8 @@ import org.frisket.prepare.PreparedLayer;
 /** Paints a proof at a stated resolution. */
 public final class PngExporter implements Exporter {
 
-	private static final Option DPI = Option.count("dpi", "pixels to the inch", 150, 10, 1200);
-	private static final Option MARGIN = Option.length("margin", "free space around the drawing", "10mm", 0, 1000);
+	private static final Option DPI = Option.count("dpi", Messages.PngExporter_dpi, 150, 10, 1200);
+	private static final Option MARGIN = Option.length("margin", Messages.PngExporter_margin, "10mm", 0, 1000);
 	/** 400 MB of pixels; larger proofs are a slip of the finger. */
 	private static final long MOST_PIXELS = 100_000_000L;
 
@@ -41,7 +42,7 @@ public final class PngExporter implements Exporter {
 		long wide = (long) Math.ceil(width * scale);
 		long high = (long) Math.ceil(height * scale);
 		if (wide * high > MOST_PIXELS) {
-			throw new IOException("%d by %d pixels are too many for a proof; choose fewer dpi".formatted(wide, high));
+			throw new IOException(NLS.bind(Messages.PngExporter_tooMany, wide, high));
 		}
 		BufferedImage image = new BufferedImage((int) wide, (int) high, BufferedImage.TYPE_INT_RGB);
 		try (ProofPainter painter = new ProofPainter(image, scale)) {

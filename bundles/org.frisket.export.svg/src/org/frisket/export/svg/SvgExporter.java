@@ -14,9 +14,9 @@ import org.frisket.prepare.PreparedJob;
 /** Writes SVG 1.1 that is also valid SVG 2. */
 public final class SvgExporter implements Exporter {
 
-	static final Option MARGIN = Option.length("margin", "free space around the drawing", "5mm", 0, 1000);
-	static final Option DECIMALS = Option.count("decimals", "decimal places of coordinates in mm", 3, 1, 6);
-	static final Option FILL = Option.choice("fill", "areas in the colour of their layer, or lines alone", "layer",
+	static final Option MARGIN = Option.length("margin", Messages.SvgExporter_margin, "5mm", 0, 1000);
+	static final Option DECIMALS = Option.count("decimals", Messages.SvgExporter_decimals, 3, 1, 6);
+	static final Option FILL = Option.choice("fill", Messages.SvgExporter_fill, "layer",
 			"none");
 
 	@Override

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Point;
 import org.frisket.model.FontRef;
 import org.frisket.prepare.Placeholder;
@@ -34,7 +35,8 @@ final class FontResolver {
 	Resolved resolve(FontRef reference) {
 		if (reference == null) {
 			return new Resolved(Optional.empty(), List.of(new Shape.Remark(Placeholder.FONT_MISSING,
-					Severity.BLOCKING, Point.ORIGIN, "The wording has no font.", "Choose a font.")));
+					Severity.BLOCKING, Point.ORIGIN, Messages.FontResolver_none,
+					Messages.FontResolver_noneCure)));
 		}
 		record Key(String name, String style, String digest, String file) {
 		}
@@ -64,15 +66,14 @@ final class FontResolver {
 
 	private static Shape.Remark differs(FontFace face) {
 		return new Shape.Remark("font-differs", Severity.CAUTION, Point.ORIGIN,
-				"“" + face.fullName() + "” is another version of the font than the job was made with.",
-				"Compare the wording with the approved proof.");
+				NLS.bind(Messages.FontResolver_differs, face.fullName()), Messages.FontResolver_differsCure);
 	}
 
 	private static Shape.Remark missing(FontRef reference, List<String> reasons) {
 		return new Shape.Remark(Placeholder.FONT_MISSING, Severity.BLOCKING, Point.ORIGIN,
-				"The font “" + reference.getName() + "” cannot be found"
-						+ (reasons.isEmpty() ? "." : ": " + String.join("; ", reasons) + "."),
-				"Bring the font file back, or choose another font.");
+				reasons.isEmpty() ? NLS.bind(Messages.FontResolver_missing, reference.getName())
+						: NLS.bind(Messages.FontResolver_missingBecause, reference.getName(), String.join("; ", reasons)),
+				Messages.FontResolver_missingCure);
 	}
 
 	private static boolean isSame(FontFace face, FontRef reference) {

@@ -44,14 +44,14 @@ final class MatStep {
 		}
 		if (region.isEmpty()) {
 			return Shape.nothing(new Shape.Remark("mat-vanished", Severity.CAUTION, ground.region().bounds().centre(),
-					"Nothing is left of the mat at this distance.", "Choose a smaller inward distance."));
+					Messages.MatStep_vanished, Messages.MatStep_vanishedCure));
 		}
 		return new Shape(region, List.of(), Uncleaned.of(region), List.of());
 	}
 
 	static Shape behindItself() {
 		return Shape.nothing(new Shape.Remark("mat-behind-itself", Severity.BLOCKING, Point.ORIGIN,
-				"The mat stands behind itself, so it has no shape.", "Let it follow another element."));
+				Messages.MatStep_behindItself, Messages.MatStep_behindItselfCure));
 	}
 
 	private static Corners corners(Mat mat) {

@@ -3,6 +3,7 @@ package org.frisket.prepare.internal;
 import java.util.List;
 import java.util.function.Consumer;
 
+import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Length;
 import org.frisket.geometry.Monitor;
@@ -33,8 +34,8 @@ public final class OpenContourCheck implements Check {
 		for (Contour line : element.lines()) {
 			double gap = line.start().distance(line.end());
 			findings.accept(Finding.measured(ID, Severity.BLOCKING, element.element().getId(), line.end(),
-					gap, tolerance.mm(), "A contour to be cut is open by %s.".formatted(Length.text(gap, 2)),
-					"Close the contour, or give it another operation."));
+					gap, tolerance.mm(), NLS.bind(Messages.OpenContourCheck_open, Length.text(gap, 2)),
+					Messages.OpenContourCheck_openCure));
 		}
 	}
 

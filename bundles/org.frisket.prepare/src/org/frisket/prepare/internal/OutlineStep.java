@@ -2,6 +2,7 @@ package org.frisket.prepare.internal;
 
 import java.util.List;
 
+import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.PathData;
 import org.frisket.geometry.PathDataException;
@@ -33,7 +34,7 @@ final class OutlineStep {
 					List.of());
 		} catch (PathDataException e) {
 			return Shape.nothing(new Shape.Remark("path-unreadable", Severity.BLOCKING, Point.ORIGIN,
-					"The outline's path data cannot be read: " + e.getMessage() + ".", "Draw or import the outline again."));
+					NLS.bind(Messages.OutlineStep_unreadable, e.getMessage()), Messages.OutlineStep_unreadableCure));
 		}
 	}
 }

@@ -3,6 +3,7 @@ package org.frisket.prepare.internal;
 import java.util.List;
 import java.util.function.Consumer;
 
+import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Length;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Piece;
@@ -39,8 +40,8 @@ public final class SmallPieceCheck implements Check {
 			if (length < limit) {
 				findings.accept(Finding.measured(ID, Severity.CAUTION, element.element().getId(),
 						piece.bounds().centre(), length, limit,
-						"A piece is only %s long.".formatted(Length.text(length, 2)),
-						"Set it larger, join it to its neighbour, or leave it out."));
+						NLS.bind(Messages.SmallPieceCheck_small, Length.text(length, 2)),
+						Messages.SmallPieceCheck_smallCure));
 			}
 		}
 	}

@@ -3,6 +3,7 @@ package org.frisket.prepare.internal;
 import java.util.List;
 import java.util.function.Consumer;
 
+import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Length;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
@@ -40,8 +41,8 @@ public final class ThinStrokeCheck implements Check {
 		for (ThinPlace thin : LocalThickness.thinnerThan(element.region(), limit, tolerance, KNOWN::get, monitor)) {
 			findings.accept(Finding.measured(ID, Severity.CAUTION, element.element().getId(),
 					thin.place(), thin.thickness(), limit,
-					"A stroke is only %s wide.".formatted(Length.text(thin.thickness(), 2)),
-					"Set it larger, choose a heavier typeface, or a thinner stock."));
+					NLS.bind(Messages.ThinStrokeCheck_thin, Length.text(thin.thickness(), 2)),
+					Messages.ThinStrokeCheck_thinCure));
 		}
 	}
 

@@ -3,6 +3,7 @@ package org.frisket.prepare.internal;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Memory;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
@@ -67,14 +68,13 @@ final class WordingStep {
 
 	private static Shape.Remark missing(MissingGlyph missing, FontFace face) {
 		return new Shape.Remark("glyph-missing", Severity.BLOCKING, Point.ORIGIN,
-				"%s has no glyph for %s, character %d of the wording.".formatted(face.fullName(), missing.label(),
-						missing.index() + 1),
-				"Choose a font that has it, or change the wording.");
+				NLS.bind(Messages.WordingStep_missing,
+						new Object[] { face.fullName(), missing.label(), missing.index() + 1 }),
+				Messages.WordingStep_missingCure);
 	}
 
 	private static Shape.Remark loosePiece(Words.LoosePiece loose) {
 		return new Shape.Remark("loose-piece", Severity.CAUTION, loose.place(),
-				"Part of “%s” is a separate piece of the word.".formatted(loose.letter()),
-				"Tie it to its letter with a bar, or place it by hand after cutting.");
+				NLS.bind(Messages.WordingStep_loose, loose.letter()), Messages.WordingStep_looseCure);
 	}
 }

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.osgi.util.NLS;
 import org.frisket.editing.ChangeWording;
 import org.frisket.model.FontRef;
 import org.frisket.model.Jobs;
@@ -67,7 +68,7 @@ public final class FontCures implements Cures {
 				new CoveringFonts(fonts, trial.monitor()).first(characters(wording)).ifPresent(face -> add(found, face));
 			}
 			return found.entrySet().stream().limit(MOST)
-					.map(entry -> Cure.of("Set it in " + entry.getKey(), finding.element(), Wording.class,
+					.map(entry -> Cure.of(NLS.bind(Messages.FontCures_font, entry.getKey()), finding.element(), Wording.class,
 							w -> ChangeWording.font(w, entry.getValue())))
 					.toList();
 		});
@@ -131,7 +132,7 @@ public final class FontCures implements Cures {
 		return current(wording, trial.fonts()).map(face -> {
 			FontRef reference = EcoreUtil.copy(wording.getFont());
 			reference.setDigest(face.digest());
-			return List.of(Cure.of("Keep the version at hand", finding.element(), Wording.class,
+			return List.of(Cure.of(Messages.FontCures_version, finding.element(), Wording.class,
 					w -> ChangeWording.font(w, reference)));
 		}).orElse(List.of());
 	}
@@ -148,7 +149,7 @@ public final class FontCures implements Cures {
 				}
 			}
 			return rest.toString().isBlank() ? Optional.empty()
-					: Optional.of(Cure.of("Leave out what the font lacks", finding.element(), Wording.class,
+					: Optional.of(Cure.of(Messages.FontCures_leaveOut, finding.element(), Wording.class,
 							w -> ChangeWording.text(w, rest.toString())));
 		});
 	}

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
 
+import org.eclipse.osgi.util.NLS;
 import org.frisket.editing.ChangeMat;
 import org.frisket.editing.ChangeWording;
 import org.frisket.editing.EditGroup;
@@ -59,7 +60,7 @@ final class LeastSize {
 			}
 			Point centre = trial.prepared(finding).map(PreparedElement::bounds).orElseThrow().centre();
 			return search(finding, trial, 100, least -> limit / least, 0,
-					percent -> Cure.of("Make it %s %% of its size".formatted(number(percent)), finding.element(),
+					percent -> Cure.of(NLS.bind(Messages.LeastSize_scale, number(percent)), finding.element(),
 							Outline.class, outline -> TransformElements.scale(List.of(outline), percent / 100,
 									percent / 100, centre.x(), centre.y())))
 					.stream().toList();
@@ -67,7 +68,7 @@ final class LeastSize {
 	}
 
 	private static Cure height(Finding finding, double height) {
-		return Cure.of("Set it %s high".formatted(Length.text(height, 1)), finding.element(), Wording.class,
+		return Cure.of(NLS.bind(Messages.LeastSize_height, Length.text(height, 1)), finding.element(), Wording.class,
 				w -> ChangeWording.height(w, height));
 	}
 
@@ -82,20 +83,20 @@ final class LeastSize {
 	}
 
 	private static Cure joined(Finding finding, double height, double touch) {
-		return Cure.of("Set it %s high, touching by %s".formatted(Length.text(height, 1), Length.text(touch, 1)),
-				finding.element(), Wording.class, w -> new EditGroup("Change height and touch",
+		return Cure.of(NLS.bind(Messages.LeastSize_joined, Length.text(height, 1), Length.text(touch, 1)),
+				finding.element(), Wording.class, w -> new EditGroup(Messages.LeastSize_heightAndTouch,
 						List.of(ChangeWording.height(w, height), ChangeWording.join(w, touch))));
 	}
 
 	private static List<Cure> ofMat(Finding finding, Trial trial, Mat mat, double limit) {
 		List<Cure> cures = new ArrayList<>();
 		search(finding, trial, mat.getDistance(), least -> 1, (limit - smallest(finding, trial)) / 2,
-				distance -> Cure.of("Set the mat at %s".formatted(Length.text(distance, 1)), finding.element(),
+				distance -> Cure.of(NLS.bind(Messages.MatCures_distance, Length.text(distance, 1)), finding.element(),
 						Mat.class, m -> ChangeMat.distance(List.of(m), distance)))
 				.ifPresent(cures::add);
 		double radius = roundedUp(limit / 2 + trial.tolerance().mm());
 		if (radius > mat.getSmoothing()) {
-			cures.add(Cure.of("Smooth the mat by %s".formatted(Length.text(radius, 1)), finding.element(), Mat.class,
+			cures.add(Cure.of(NLS.bind(Messages.LeastSize_smooth, Length.text(radius, 1)), finding.element(), Mat.class,
 					m -> ChangeMat.smoothing(List.of(m), radius)));
 		}
 		return cures;

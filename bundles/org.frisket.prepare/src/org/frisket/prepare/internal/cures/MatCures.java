@@ -3,6 +3,7 @@ package org.frisket.prepare.internal.cures;
 import java.util.List;
 import java.util.Optional;
 
+import org.eclipse.osgi.util.NLS;
 import org.frisket.editing.ChangeMat;
 import org.frisket.editing.RemoveMat;
 import org.frisket.editing.StandMatBehind;
@@ -31,8 +32,8 @@ public final class MatCures implements Cures {
 	private static List<Cure> outOfRing(Finding finding, Trial trial) {
 		boolean hasOthers = trial.element(finding).map(Mat.class::cast).map(StandMatBehind::outOfRing)
 				.filter(edit -> !edit.behind().isEmpty()).isPresent();
-		Cure remove = Cure.of("Remove the mat", finding.element(), Mat.class, RemoveMat::new);
-		return hasOthers ? List.of(Cure.of("Take it out of the ring of mats", finding.element(), Mat.class,
+		Cure remove = Cure.of(Messages.MatCures_remove, finding.element(), Mat.class, RemoveMat::new);
+		return hasOthers ? List.of(Cure.of(Messages.MatCures_outOfRing, finding.element(), Mat.class,
 				StandMatBehind::outOfRing), remove) : List.of(remove);
 	}
 
@@ -64,7 +65,7 @@ public final class MatCures implements Cures {
 	}
 
 	private static Cure cure(Finding finding, double distance) {
-		return Cure.of("Set the mat at %s".formatted(Length.text(distance, 1)), finding.element(), Mat.class,
+		return Cure.of(NLS.bind(Messages.MatCures_distance, Length.text(distance, 1)), finding.element(), Mat.class,
 				mat -> ChangeMat.distance(List.of(mat), distance));
 	}
 }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.frisket.editing.ChangeOperation;
-import org.frisket.editing.RepairPath;
+import org.frisket.editing.ChangePath;
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Line;
 import org.frisket.geometry.Outline;
@@ -30,7 +30,7 @@ public final class OpenContourCures {
 		List<Cure> cures = new ArrayList<>();
 		OwnPath.of(finding, trial).flatMap(path -> closed(path, finding, trial)).ifPresent(cures::add);
 		if (trial.prepared(finding).map(PreparedElement::region).filter(region -> region.isEmpty()).isPresent()) {
-			cures.add(Cure.of("Draw it instead", finding.element(), Element.class,
+			cures.add(Cure.of(Messages.OpenContourCures_draw, finding.element(), Element.class,
 					element -> ChangeOperation.kind(List.of(element), OperationKind.DRAW)));
 		}
 		return cures;
@@ -50,8 +50,8 @@ public final class OpenContourCures {
 		List<Contour> contours = new ArrayList<>(path.contours());
 		contours.set(contours.indexOf(contour), close(contour));
 		String data = OwnPath.data(new Outline(contours));
-		return Cure.of("Close the contour", finding.element(), org.frisket.model.Outline.class,
-				outline -> new RepairPath("Close contour", outline, data));
+		return Cure.of(Messages.OpenContourCures_close, finding.element(), org.frisket.model.Outline.class,
+				outline -> ChangePath.repaired(Messages.OpenContourCures_closed, outline, data));
 	}
 
 	private static double distance(Contour contour, Transform toJob, Point place) {

@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+import org.eclipse.osgi.util.NLS;
+import org.frisket.editing.ChangePath;
 import org.frisket.editing.DeleteElements;
-import org.frisket.editing.RepairPath;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Length;
@@ -58,9 +59,9 @@ public final class SizeCures {
 				trial.monitor());
 		String data = OwnPath.data(heavier.toOutline().plus(new Outline(prepared.lines()))
 				.transformed(path.transform().inverse()));
-		return Optional.of(Cure.of("Make its strokes %s heavier".formatted(Length.text(2 * outset, 2)),
+		return Optional.of(Cure.of(NLS.bind(Messages.SizeCures_heavier, Length.text(2 * outset, 2)),
 				finding.element(), org.frisket.model.Outline.class,
-				outline -> new RepairPath("Make strokes heavier", outline, data)));
+				outline -> ChangePath.repaired(Messages.SizeCures_madeHeavier, outline, data)));
 	}
 
 	/** The contours that make a small piece of an outline go; if there are no others, so does the outline. */
@@ -75,12 +76,12 @@ public final class SizeCures {
 		List<Contour> others = path.get().contours().stream()
 				.filter(contour -> !isWithin(contour.transformed(path.get().transform()).bounds(), around)).toList();
 		if (others.isEmpty()) {
-			return Optional.of(Cure.of("Leave it out", finding.element(), Element.class,
+			return Optional.of(Cure.of(Messages.SizeCures_leaveOut, finding.element(), Element.class,
 					element -> new DeleteElements(List.of(element))));
 		}
 		String data = OwnPath.data(new Outline(others));
-		return Optional.of(Cure.of("Leave it out", finding.element(), org.frisket.model.Outline.class,
-				outline -> new RepairPath("Leave out small piece", outline, data)));
+		return Optional.of(Cure.of(Messages.SizeCures_leaveOut, finding.element(), org.frisket.model.Outline.class,
+				outline -> ChangePath.repaired(Messages.SizeCures_leftOut, outline, data)));
 	}
 
 	private static boolean isWithin(Bounds box, Bounds around) {

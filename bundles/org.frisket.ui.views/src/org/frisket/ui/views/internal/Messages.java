@@ -9,12 +9,6 @@ final class Messages extends NLS {
 	public static String ElementText_unknown;
 	public static String ElementText_wording;
 	public static String ElementText_wordingEmpty;
-	public static String OperationText_crease;
-	public static String OperationText_cut;
-	public static String OperationText_draw;
-	public static String OperationText_kissCut;
-	public static String OperationText_perforate;
-	public static String OperationText_print;
 	public static String SeverityText_blocking;
 	public static String SeverityText_blockingCount;
 	public static String SeverityText_caution;

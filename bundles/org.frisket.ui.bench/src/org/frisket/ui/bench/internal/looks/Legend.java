@@ -17,6 +17,7 @@ import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.Path;
 import org.eclipse.swt.widgets.Display;
 import org.frisket.model.OperationKind;
+import org.frisket.ui.OperationName;
 import org.frisket.ui.ThemeColour;
 import org.frisket.ui.bench.internal.editor.BenchDocument;
 import org.frisket.ui.bench.internal.figures.OperationStroke;

@@ -24,12 +24,6 @@ final class Messages extends NLS {
 	public static String Legend_open;
 	public static String Legend_removed;
 	public static String Legend_source;
-	public static String OperationName_crease;
-	public static String OperationName_cut;
-	public static String OperationName_draw;
-	public static String OperationName_kissCut;
-	public static String OperationName_perforate;
-	public static String OperationName_print;
 
 	static {
 		initializeMessages("org.frisket.ui.bench.internal.looks.messages", Messages.class); //$NON-NLS-1$

@@ -9,6 +9,7 @@ import org.eclipse.swt.graphics.Font;
 import org.frisket.geometry.Bounds;
 import org.frisket.model.OperationKind;
 import org.frisket.prepare.layout.LabelPlacement;
+import org.frisket.ui.OperationName;
 import org.frisket.ui.ThemeColour;
 import org.frisket.ui.bench.OperationLook;
 import org.frisket.ui.bench.internal.parts.ElementPart;

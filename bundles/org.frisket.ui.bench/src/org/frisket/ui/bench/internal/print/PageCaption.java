@@ -18,11 +18,11 @@ import org.frisket.geometry.Point;
 import org.frisket.model.OperationKind;
 import org.frisket.prepare.layout.PageLayout;
 import org.frisket.ui.LengthUnit;
+import org.frisket.ui.OperationName;
 import org.frisket.ui.ThemeColour;
 import org.frisket.ui.bench.internal.figures.OperationStroke;
 import org.frisket.ui.bench.internal.looks.BenchLook;
 import org.frisket.ui.bench.internal.looks.Ink;
-import org.frisket.ui.bench.internal.looks.OperationName;
 
 /**
  * What stands at the foot of each page: title and number of the job, a bar of known length, scale, unit, date and page,

@@ -13,12 +13,12 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
-import org.frisket.editing.ChangeOperationAt;
+import org.frisket.editing.ChangeOperation;
 import org.frisket.editing.Edit;
 import org.frisket.model.Element;
 import org.frisket.model.Operation;
 import org.frisket.model.OperationKind;
-import org.frisket.ui.views.internal.OperationText;
+import org.frisket.ui.OperationName;
 
 /** What is done along the outlines of the selection, one operation after the other, with what and how often. */
 final class OperationForm extends Form {
@@ -39,7 +39,7 @@ final class OperationForm extends Form {
 		GridLayoutFactory.fillDefaults().numColumns(COLUMNS).spacing(SPACE_PX, SPACE_PX).applyTo(list);
 		GridDataFactory.fillDefaults().grab(true, false).span(2, 1).applyTo(list);
 		Button add = button(body(), Messages.OperationForm_add, Messages.OperationForm_addTip,
-				() -> ChangeOperationAt.add(subject.elements(), nextKind()));
+				() -> ChangeOperation.add(subject.elements(), nextKind()));
 		GridDataFactory.fillDefaults().span(2, 1).align(SWT.LEFT, SWT.CENTER).applyTo(add);
 	}
 
@@ -82,23 +82,23 @@ final class OperationForm extends Form {
 
 	private void addRow(int place) {
 		Composite kind = cell(list, Messages.OperationForm_kind, 2);
-		fields.add(new Choice<>(kind, List.of(OperationKind.values()), OperationText::of,
+		fields.add(new Choice<>(kind, List.of(OperationKind.values()), OperationName::of,
 				() -> common(place, Operation::getKind),
-				chosen -> subject.execute(ChangeOperationAt.kind(subject.elements(), place, chosen))));
+				chosen -> subject.execute(ChangeOperation.kind(subject.elements(), place, chosen))));
 		Button earlier = button(list, Messages.OperationForm_earlier, Messages.OperationForm_earlierTip,
-				() -> ChangeOperationAt.earlier(subject.elements(), place));
+				() -> ChangeOperation.earlier(subject.elements(), place));
 		earlier.setEnabled(place > 0);
 		button(list, Messages.OperationForm_remove, Messages.OperationForm_removeTip,
-				() -> ChangeOperationAt.remove(subject.elements(), place));
+				() -> ChangeOperation.remove(subject.elements(), place));
 		label(list, Messages.OperationForm_tool);
 		fields.add(new Entry(cell(list, Messages.OperationForm_tool, COLUMNS - 1), SWT.SINGLE,
 				() -> common(place, operation -> Objects.requireNonNullElse(operation.getTool(), "")), //$NON-NLS-1$
-				typed -> subject.execute(ChangeOperationAt.tool(subject.elements(), place, typed)))
+				typed -> subject.execute(ChangeOperation.tool(subject.elements(), place, typed)))
 				.withHint(Messages.OperationForm_toolOpen));
 		label(list, Messages.OperationForm_passes);
 		fields.add(new Entry(cell(list, Messages.OperationForm_passes, COLUMNS - 1), SWT.SINGLE, () -> passes(place),
-				typed -> subject.execute(ChangeOperationAt.passes(subject.elements(), place,
-						NumberField.parseWhole(typed, 1, ChangeOperationAt.MOST_PASSES)))));
+				typed -> subject.execute(ChangeOperation.passes(subject.elements(), place,
+						NumberField.parseWhole(typed, 1, ChangeOperation.MOST_PASSES)))));
 		if (listed.get(place) < subject.elements().size()) {
 			Label some = label(list, NLS.bind(Messages.OperationForm_some, listed.get(place), subject.elements().size()));
 			GridDataFactory.fillDefaults().span(COLUMNS, 1).applyTo(some);

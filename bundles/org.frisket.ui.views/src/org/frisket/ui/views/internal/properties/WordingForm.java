@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
@@ -11,6 +12,7 @@ import org.frisket.editing.ChangeWording;
 import org.frisket.editing.Edit;
 import org.frisket.model.Alignment;
 import org.frisket.model.Wording;
+import org.frisket.typography.TextSetter;
 
 /** What the selected wordings say and how they are set. */
 final class WordingForm extends Form {
@@ -18,8 +20,6 @@ final class WordingForm extends Form {
 	private static final int TEXT_LINES = 3;
 	private static final double LEAST_SPACING = 0.1;
 	private static final double MOST_SPACING = 20;
-	/** Beyond it a wording is no lettering any more, and the outlines of it would take all memory. */
-	private static final int LONGEST_TEXT = 10_000;
 
 	private final Subject subject;
 	private final FontChoice font;
@@ -87,8 +87,9 @@ final class WordingForm extends Form {
 
 	private void setText(String typed) {
 		String text = typed.replace("\r\n", "\n"); //$NON-NLS-1$ //$NON-NLS-2$
-		if (text.length() > LONGEST_TEXT) {
-			throw new IllegalArgumentException(Messages.WordingForm_textTooLong);
+		if (text.length() > TextSetter.LONGEST_TEXT) {
+			throw new IllegalArgumentException(
+					NLS.bind(Messages.WordingForm_textTooLong, TextSetter.LONGEST_TEXT));
 		}
 		each(w -> ChangeWording.text(w, text));
 	}

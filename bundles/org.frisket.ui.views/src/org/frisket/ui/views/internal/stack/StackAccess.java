@@ -9,8 +9,8 @@ import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.frisket.model.Jobs;
+import org.frisket.ui.OperationName;
 import org.frisket.ui.views.internal.ElementText;
-import org.frisket.ui.views.internal.OperationText;
 
 /** Tells assistive technology of the rows that are only painted: a list of layers and elements. */
 final class StackAccess {
@@ -88,7 +88,7 @@ final class StackAccess {
 			name = NLS.bind(Messages.StackAccess_grouped, name);
 		}
 		if (!state.operations().isEmpty()) {
-			name = NLS.bind(Messages.StackAccess_listed, name, OperationText.of(state.operations()));
+			name = NLS.bind(Messages.StackAccess_listed, name, OperationName.of(state.operations()));
 		}
 		name = NLS.bind(Messages.StackAccess_listed, name, StackPainter.pieces(state));
 		return state.findings().isEmpty() ? name

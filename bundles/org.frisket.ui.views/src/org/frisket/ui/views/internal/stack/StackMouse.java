@@ -13,7 +13,7 @@ import org.frisket.model.Jobs;
 import org.frisket.model.Mat;
 import org.frisket.prepare.Finding;
 import org.frisket.ui.LengthText;
-import org.frisket.ui.views.internal.OperationText;
+import org.frisket.ui.OperationName;
 
 /** What the pointer does to the stack: each part of a row has a meaning of its own. */
 final class StackMouse {
@@ -169,7 +169,7 @@ final class StackMouse {
 			return findings.get((findings.indexOf(revealed) + 1) % findings.size()).message();
 		}
 		if (!row.isLayer() && !canvas.state(row).operations().isEmpty()) {
-			return NLS.bind(Messages.StackPainter_parted, OperationText.of(canvas.state(row).operations()),
+			return NLS.bind(Messages.StackPainter_parted, OperationName.of(canvas.state(row).operations()),
 					StackPainter.pieces(canvas.state(row)));
 		}
 		return null;

@@ -9,10 +9,10 @@ import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.frisket.model.Layer;
 import org.frisket.model.OperationKind;
+import org.frisket.ui.OperationName;
 import org.frisket.ui.ThemeColour;
 import org.frisket.ui.bench.OperationLook;
 import org.frisket.ui.views.internal.ElementText;
-import org.frisket.ui.views.internal.OperationText;
 
 /** Paints the rows of the stack. A layer is a sheet seen from its edge; a hidden one is pulled aside. */
 final class StackPainter {
@@ -70,7 +70,7 @@ final class StackPainter {
 	}
 
 	private void operations(RowState state, int x, int y, int width, Color ink) {
-		String text = NLS.bind(Messages.StackPainter_parted, OperationText.of(state.operations()), pieces(state));
+		String text = NLS.bind(Messages.StackPainter_parted, OperationName.of(state.operations()), pieces(state));
 		int left = x;
 		// short where long ones leave no room for the words; of many, as many as there is room for
 		int kinds = state.operations().size();

@@ -1,8 +1,11 @@
-package org.frisket.ui.bench.internal.looks;
+package org.frisket.ui;
+
+import java.util.Collection;
+import java.util.stream.Collectors;
 
 import org.frisket.model.OperationKind;
 
-/** The word for each operation, as labels and legends write it. */
+/** What operations are called on the screen. */
 public final class OperationName {
 
 	private OperationName() {
@@ -17,5 +20,10 @@ public final class OperationName {
 		case DRAW -> Messages.OperationName_draw;
 		case PRINT -> Messages.OperationName_print;
 		};
+	}
+
+	/** Several, one after the other. */
+	public static String of(Collection<OperationKind> kinds) {
+		return kinds.stream().map(OperationName::of).collect(Collectors.joining(", ")); //$NON-NLS-1$
 	}
 }

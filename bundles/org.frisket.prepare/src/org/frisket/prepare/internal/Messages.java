@@ -1,0 +1,38 @@
+package org.frisket.prepare.internal;
+
+import org.eclipse.osgi.util.NLS;
+
+/** What is wrong with artwork and what helps, in the user's language. */
+final class Messages extends NLS {
+
+	public static String FontResolver_differs;
+	public static String FontResolver_differsCure;
+	public static String FontResolver_missing;
+	public static String FontResolver_missingBecause;
+	public static String FontResolver_missingCure;
+	public static String FontResolver_none;
+	public static String FontResolver_noneCure;
+	public static String MatStep_behindItself;
+	public static String MatStep_behindItselfCure;
+	public static String MatStep_vanished;
+	public static String MatStep_vanishedCure;
+	public static String OpenContourCheck_open;
+	public static String OpenContourCheck_openCure;
+	public static String OutlineStep_unreadable;
+	public static String OutlineStep_unreadableCure;
+	public static String SmallPieceCheck_small;
+	public static String SmallPieceCheck_smallCure;
+	public static String ThinStrokeCheck_thin;
+	public static String ThinStrokeCheck_thinCure;
+	public static String WordingStep_loose;
+	public static String WordingStep_looseCure;
+	public static String WordingStep_missing;
+	public static String WordingStep_missingCure;
+
+	static {
+		initializeMessages("org.frisket.prepare.internal.messages", Messages.class);
+	}
+
+	private Messages() {
+	}
+}

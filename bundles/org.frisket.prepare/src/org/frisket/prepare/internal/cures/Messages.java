@@ -1,0 +1,33 @@
+package org.frisket.prepare.internal.cures;
+
+import org.eclipse.osgi.util.NLS;
+
+/** What cures and their edits are called, in the user's language. */
+final class Messages extends NLS {
+
+	public static String FontCures_font;
+	public static String FontCures_leaveOut;
+	public static String FontCures_version;
+	public static String LeastSize_height;
+	public static String LeastSize_heightAndTouch;
+	public static String LeastSize_joined;
+	public static String LeastSize_scale;
+	public static String LeastSize_smooth;
+	public static String MatCures_distance;
+	public static String MatCures_outOfRing;
+	public static String MatCures_remove;
+	public static String OpenContourCures_close;
+	public static String OpenContourCures_closed;
+	public static String OpenContourCures_draw;
+	public static String SizeCures_heavier;
+	public static String SizeCures_leaveOut;
+	public static String SizeCures_leftOut;
+	public static String SizeCures_madeHeavier;
+
+	static {
+		initializeMessages("org.frisket.prepare.internal.cures.messages", Messages.class);
+	}
+
+	private Messages() {
+	}
+}
