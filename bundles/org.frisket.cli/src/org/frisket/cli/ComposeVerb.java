@@ -21,8 +21,10 @@ import org.frisket.typography.UnknownFontException;
 import org.frisket.typography.UnreadableFontException;
 
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Wording in, cut-ready file out. */
@@ -39,8 +41,8 @@ final class ComposeVerb implements Callable<Integer> {
 	@Option(names = "--font", required = true, paramLabel = "FILE|NAME", description = "A font file, or the name of a font the product or the system has.")
 	private String font;
 
-	@Option(names = "--height", required = true, paramLabel = "LENGTH", converter = Conversions.PositiveLength.class, //
-			description = "Height of a capital H, such as 40mm or 1.5in.")
+	@Option(names = "--height", paramLabel = "LENGTH", converter = Conversions.PositiveLength.class, //
+			description = "Height of a capital H, such as 40mm or 1.5in; needed unless --fit is given.")
 	private Double height;
 
 	@Option(names = "--touch", paramLabel = "LENGTH", converter = Conversions.PositiveLength.class, //
@@ -57,8 +59,11 @@ final class ComposeVerb implements Callable<Integer> {
 	@Option(names = "--holes", paramLabel = "RULE", defaultValue = "keep", description = "Of the mats: keep or fill (default ${DEFAULT-VALUE}).")
 	private String holes;
 
-	@Option(names = "--align", paramLabel = "SIDE", defaultValue = "left", description = "Of several lines: left, centre or right (default ${DEFAULT-VALUE}).")
+	@Option(names = "--align", paramLabel = "SIDE", description = "Of several lines: left, centre, right or justify (default left; on an arc centre).")
 	private String align;
+
+	@Mixin
+	private LetteringOptions lettering = new LetteringOptions();
 
 	@Option(names = "--draw", description = "Draws with the pen instead of cutting.")
 	private boolean draw;
@@ -78,17 +83,27 @@ final class ComposeVerb implements Callable<Integer> {
 		String wording = Conversions.lines(text);
 		FontFace face = face();
 		requireGlyphs(wording, face);
-		Composition composition = new Composition(wording, face, height, choice("--align", align, Alignment.class),
+		lettering.check(face);
+		Composition composition = new Composition(wording, face, height(),
+				align == null ? lettering.usualAlignment() : choice("--align", align, Alignment.class),
 				touch == null ? OptionalDouble.empty() : OptionalDouble.of(touch), mats,
 				choice("--corners", corners, CornerJoin.class), choice("--holes", holes, HoleRule.class),
 				draw ? OperationKind.DRAW : OperationKind.CUT);
-		Job job = composition.toJob();
+		Job job = composition.toJob(lettering::decide);
 		Preparation preparation = Preparation.of(job, tolerance);
 		targets.write(job, preparation.prepared(), Map.of());
 		Report report = new Report(spec.commandLine().getOut());
 		report.summary(preparation.prepared(), outputs);
 		report.findings(preparation.findings());
 		return preparation.status();
+	}
+
+	/** Any will do for a box that decides. */
+	private double height() {
+		if (height == null && lettering.boxHeight().isEmpty()) {
+			throw new ParameterException(spec.commandLine(), "Missing required option: '--height=LENGTH'");
+		}
+		return height != null ? height : lettering.boxHeight().getAsDouble();
 	}
 
 	private FontFace face() throws Refusal {

@@ -1,5 +1,8 @@
 package org.frisket.cli;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
 import org.frisket.geometry.Length;
 
 import picocli.CommandLine.ITypeConverter;
@@ -40,6 +43,39 @@ final class Conversions {
 			} catch (IllegalArgumentException e) {
 				throw new TypeConversionException(e.getMessage());
 			}
+		}
+	}
+
+	/** Any length, in mm. */
+	static final class AnyLength implements ITypeConverter<Double> {
+		@Override
+		public Double convert(String text) {
+			try {
+				return Length.parse(text);
+			} catch (IllegalArgumentException e) {
+				throw new TypeConversionException(e.getMessage());
+			}
+		}
+	}
+
+	/** Sides in mm. */
+	record Box(double width, double height) {
+	}
+
+	/** The sides of a box, such as {@code 100x40mm}; what has no unit of its own takes that of the other side. */
+	static final class BoxConversion implements ITypeConverter<Box> {
+
+		private static final Pattern FORM = Pattern
+				.compile("\\s*([\\d.]+)\\s*([a-zA-Z]*?)\\s*[x×]\\s*([\\d.]+)\\s*([a-zA-Z]*)\\s*");
+
+		@Override
+		public Box convert(String text) {
+			Matcher form = FORM.matcher(text);
+			if (!form.matches()) {
+				throw new TypeConversionException("“" + text + "” is not a box; write it like 100x40mm");
+			}
+			String unit = form.group(2).isEmpty() ? form.group(4) : form.group(2);
+			return new Box(positiveLength(form.group(1) + unit), positiveLength(form.group(3) + form.group(4)));
 		}
 	}
 

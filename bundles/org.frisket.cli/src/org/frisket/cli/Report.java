@@ -27,9 +27,10 @@ final class Report {
 
 	private void element(PreparedElement element) {
 		Bounds bounds = element.bounds();
-		out.printf(Locale.ROOT, "%s: %s × %s, %d pieces, %d nodes%n", element.element().getName(),
+		String lines = element.lines().isEmpty() ? "" : ", " + element.lines().size() + " lines";
+		out.printf(Locale.ROOT, "%s: %s × %s, %d pieces, %d nodes%s%n", element.element().getName(),
 				Length.text(bounds.width(), 2), Length.text(bounds.height(), 2), element.region().pieces().size(),
-				element.region().nodeCount());
+				element.region().nodeCount(), lines);
 	}
 
 	/** One finding a line: severity, kind, element, place, values, what is wrong, what helps. */

@@ -9,6 +9,7 @@ import org.frisket.model.Element;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Mat;
+import org.frisket.model.Wording;
 
 /** Taking elements out of a job together with all that depends on them alone. */
 final class Removal {
@@ -38,6 +39,11 @@ final class Removal {
 		for (Mat mat : Targets.mats(job)) {
 			if (mat.getBehind().stream().anyMatch(doomed::contains)) {
 				mat.getBehind().removeAll(doomed);
+			}
+		}
+		for (Element element : Jobs.elements(job)) {
+			if (element instanceof Wording wording && doomed.contains(wording.getPath())) {
+				wording.setPath(null);
 			}
 		}
 		Groupings.leave(job, doomed);

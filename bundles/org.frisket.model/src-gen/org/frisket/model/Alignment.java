@@ -46,7 +46,17 @@ public enum Alignment implements InternalAlignment {
 	 * @generated
 	 * @ordered
 	 */
-	RIGHT(2, "right", "right");
+	RIGHT(2, "right", "right"),
+
+	/**
+	 * The '<em><b>Justify</b></em>' literal object.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #JUSTIFY_VALUE
+	 * @generated
+	 * @ordered
+	 */
+	JUSTIFY(3, "justify", "justify");
 
 	/**
 	 * The '<em><b>Left</b></em>' literal value.
@@ -79,6 +89,16 @@ public enum Alignment implements InternalAlignment {
 	public static final int RIGHT_VALUE = 2;
 
 	/**
+	 * The '<em><b>Justify</b></em>' literal value.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #JUSTIFY
+	 * @generated
+	 * @ordered
+	 */
+	public static final int JUSTIFY_VALUE = 3;
+
+	/**
 	 * An array of all the '<em><b>Alignment</b></em>' enumerators.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -89,6 +109,7 @@ public enum Alignment implements InternalAlignment {
 			LEFT,
 			CENTRE,
 			RIGHT,
+			JUSTIFY,
 		};
 
 	/**
@@ -148,6 +169,7 @@ public enum Alignment implements InternalAlignment {
 			case LEFT_VALUE: return LEFT;
 			case CENTRE_VALUE: return CENTRE;
 			case RIGHT_VALUE: return RIGHT;
+			case JUSTIFY_VALUE: return JUSTIFY;
 		}
 		return null;
 	}

@@ -83,6 +83,33 @@ public interface FrisketFactory {
 	Wording createWording();
 
 	/**
+	 * Returns a new object of class '<em>Text Span</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Text Span</em>'.
+	 * @generated
+	 */
+	TextSpan createTextSpan();
+
+	/**
+	 * Returns a new object of class '<em>Nudge</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Nudge</em>'.
+	 * @generated
+	 */
+	Nudge createNudge();
+
+	/**
+	 * Returns a new object of class '<em>Bar</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Bar</em>'.
+	 * @generated
+	 */
+	Bar createBar();
+
+	/**
 	 * Returns a new object of class '<em>Font Ref</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 
 import org.frisket.geometry.Length;
 import org.frisket.model.Alignment;
@@ -15,6 +16,7 @@ import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 import org.frisket.model.Mat;
 import org.frisket.model.OperationKind;
+import org.frisket.model.PenStyle;
 import org.frisket.model.PreviewColours;
 import org.frisket.model.Wording;
 import org.frisket.typography.FontFace;
@@ -50,6 +52,15 @@ public record Composition(String text, FontFace face, double height, Alignment a
 
 	/** A new job; the same composition always makes the same one. */
 	public Job toJob() {
+		return toJob(wording -> {
+		});
+	}
+
+	/**
+	 * A new job whose wording has more decided about it. If those make it lines for the pen, it is drawn, whatever is
+	 * done with the mats.
+	 */
+	public Job toJob(Consumer<Wording> decisions) {
 		Job job = Jobs.create("job", title());
 		List<Double> fromTheBack = mats.stream().sorted((a, b) -> Double.compare(b, a)).toList();
 		List<Layer> matLayers = new ArrayList<>();
@@ -66,7 +77,8 @@ public record Composition(String text, FontFace face, double height, Alignment a
 		wording.setAlignment(alignment);
 		wording.setJoined(touch.isPresent());
 		touch.ifPresent(wording::setTouch);
-		Jobs.addOperation(wording, operation);
+		decisions.accept(wording);
+		Jobs.addOperation(wording, wording.getPenStyle() == PenStyle.OUTLINE ? operation : OperationKind.DRAW);
 		for (int i = 0; i < matLayers.size(); i++) {
 			Mat mat = Jobs.addMat(matLayers.get(i), fromTheBack.get(i), List.of(wording));
 			mat.setName(matLayers.get(i).getName());

@@ -30,6 +30,9 @@ import org.frisket.typography.FontLibrary;
  */
 public final class JobPreparer {
 
+	/** The id of the finding that pen lettering has an operation of the blade. */
+	public static final String PEN_LETTERING_CUT = "pen-lettering-cut";
+
 	private final ElementSteps steps;
 
 	public JobPreparer(FontLibrary fonts) {
@@ -111,8 +114,16 @@ public final class JobPreparer {
 
 		private PreparedElement prepared(Element element) {
 			PlacedShape placed = placed(element);
-			return new PreparedElement(element, placed.region(), placed.lines(),
-					placed.shape().uncleaned().placed(placed.transform()), placed.findings(element.getId()));
+			List<Finding> findings = new ArrayList<>(placed.findings(element.getId()));
+			PreparedElement prepared = new PreparedElement(element, placed.region(), placed.lines(),
+					placed.shape().uncleaned().placed(placed.transform()), findings);
+			if (prepared.operations().size() == element.getOperations().size()) {
+				return prepared;
+			}
+			findings.add(Finding.plain(PEN_LETTERING_CUT, Severity.BLOCKING, element.getId(), prepared.bounds().centre(),
+					"Lines for the pen are to be worked by a blade; they are left out of that.",
+					"Let them be drawn, or work the outlines of the letters."));
+			return new PreparedElement(element, prepared.region(), prepared.lines(), prepared.uncleaned(), findings);
 		}
 
 		private PlacedShape placed(Element element) {

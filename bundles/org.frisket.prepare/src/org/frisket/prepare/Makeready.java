@@ -23,6 +23,7 @@ import org.frisket.prepare.extension.ContributionException;
 import org.frisket.prepare.extension.ExtensionPoint;
 import org.frisket.prepare.internal.cures.FontCures;
 import org.frisket.prepare.internal.cures.MatCures;
+import org.frisket.prepare.internal.cures.PenCures;
 import org.frisket.typography.FontLibrary;
 
 /** Runs every contributed check over a prepared job. */
@@ -34,7 +35,7 @@ public final class Makeready {
 	}
 
 	/** What helps against the findings of the steps, which no check has found. */
-	private static final List<Cures> OF_STEPS = List.of(new FontCures(), new MatCures());
+	private static final List<Cures> OF_STEPS = List.of(new FontCures(), new MatCures(), new PenCures());
 
 	/**
 	 * All findings, the gravest first: what the steps noticed, then what the checks find. Hidden elements are not handed

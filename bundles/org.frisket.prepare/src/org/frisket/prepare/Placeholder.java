@@ -52,7 +52,7 @@ public final class Placeholder {
 
 	private static double start(Wording wording, double widest, double width) {
 		return switch (wording.getAlignment()) {
-		case LEFT -> 0;
+		case LEFT, JUSTIFY -> 0;
 		case CENTRE -> (widest - width) / 2;
 		case RIGHT -> widest - width;
 		};

@@ -7,7 +7,10 @@ import org.frisket.geometry.Contour;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Region;
 import org.frisket.model.Element;
+import org.frisket.model.Operation;
 import org.frisket.model.OperationKind;
+import org.frisket.model.PenStyle;
+import org.frisket.model.Wording;
 
 /**
  * What an element comes to: its clean region and the lines that enclose nothing, both in the job's frame with the
@@ -15,7 +18,7 @@ import org.frisket.model.OperationKind;
  *
  * @param element   the element of the model it was made from
  * @param region    the closed part, clean
- * @param lines     contours that stayed open
+ * @param lines     contours that stayed open, and lines for the pen, of which some may be closed
  * @param uncleaned the same before cleaning
  * @param findings  what the steps noticed on the way
  */
@@ -27,9 +30,20 @@ public record PreparedElement(Element element, Region region, List<Contour> line
 		findings = List.copyOf(findings);
 	}
 
-	/** Whether any operation of the element is of this kind. */
+	/** Whether there is nothing of it but lines for the pen, which are never cut. */
+	public boolean isPenLettering() {
+		return element instanceof Wording wording && wording.getPenStyle() != PenStyle.OUTLINE;
+	}
+
+	/** What is done with it, in this order: all its operations, but for pen lettering those of a blade. */
+	public List<Operation> operations() {
+		return element.getOperations().stream().filter(operation -> !isPenLettering()
+				|| operation.getKind() == OperationKind.DRAW || operation.getKind() == OperationKind.PRINT).toList();
+	}
+
+	/** Whether any of its {@linkplain #operations() operations} is of this kind. */
 	public boolean has(OperationKind kind) {
-		return element.getOperations().stream().anyMatch(operation -> operation.getKind() == kind);
+		return operations().stream().anyMatch(operation -> operation.getKind() == kind);
 	}
 
 	/** The curves as they were set or drawn, in the job's frame; made anew at each call. */

@@ -40,7 +40,7 @@ class EditHistoryTest {
 			xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance" xmlns:frisket="urn:frisket:job:1" id="j" title="Tags">
 			  <layers id="l1" name="Front" grain="long">
 			    <elements xsi:type="frisket:Wording" id="e1" text="For you" height="12" slant="9">
-			      <nudges letter="3" dx="0.2"/>
+			      <flourishes letter="3" dx="0.2"/>
 			    </elements>
 			    <elements xsi:type="frisket:Outline" id="e2" pathData="M0 0L1 0L1 1Z"/>
 			  </layers>

@@ -25,6 +25,7 @@ import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 import org.frisket.model.Mat;
 import org.frisket.model.Matrix;
+import org.frisket.model.Outline;
 import org.frisket.model.Wording;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -127,6 +128,13 @@ class EditsTest {
 		assertReversible(new DeleteElements(List.of(wording)));
 		assertEquals(List.of(dot), both.getBehind());
 		assertEquals(List.of("e2", "e3", "e4", "e5"), Jobs.elements(job).stream().map(Element::getId).toList());
+	}
+
+	@Test
+	void deletedPathIsLeftByItsWording() {
+		wording.setPath((Outline) dot);
+		assertReversible(new DeleteElements(List.of(dot)));
+		assertNull(wording.getPath());
 	}
 
 	@Test

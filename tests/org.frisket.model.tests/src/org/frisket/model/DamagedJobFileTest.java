@@ -117,7 +117,7 @@ class DamagedJobFileTest {
 		assertRefused(5, "touch is '1e999', which is not a number", wording + "touch=\"1e999\"/>\n" + END);
 		assertRefused(5, "transform is '1 0 0 1', which is not six numbers parted by blanks",
 				wording + "transform=\"1 0 0 1\"/>\n" + END);
-		assertRefused(5, "alignment is 'middle', which is none of left, centre, right",
+		assertRefused(5, "alignment is 'middle', which is none of left, centre, right, justify",
 				wording + "alignment=\"middle\"/>\n" + END);
 		assertRefused(1, "quantity is 'many', which is not a whole number",
 				"<f:Job xmlns:f=\"urn:frisket:job:1\" quantity=\"many\"/>");
@@ -150,6 +150,17 @@ class DamagedJobFileTest {
 		}
 		assertRefused(1, "it declares a document type, which a job file must not",
 				bomb + "]>\n" + job.replace("&x;", "&a39;"));
+	}
+
+	@Test
+	void pathsOfWordingsLeadToOutlines() {
+		String wording = START + "    <elements xsi:type=\"frisket:Wording\" id=\"e1\" path=\"";
+		assertTrue(refused(wording + "e9\"/>\n" + END).getMessage().contains("e9"));
+		String mat = "    <elements xsi:type=\"frisket:Mat\" id=\"e2\" behind=\"e1\"/>\n";
+		UnreadableJobException wrong = refused(wording + "e2\"/>\n" + mat + END);
+		assertTrue(wrong.getMessage().contains("path"), wrong.getMessage());
+		UnreadableJobException outside = refused(wording + "http://198.51.100.1/x.frjob#e1\"/>\n" + END);
+		assertTrue(outside.reason().contains("outside the file"), outside.getMessage());
 	}
 
 	@Test

@@ -229,6 +229,9 @@ class JobFileTest {
 
 		Job stray = Samples.banner();
 		EcoreUtil.remove(Jobs.element(stray, "e2").orElseThrow());
+		assertEquals("the wording 'e1' runs along 'e2', which is not in the job",
+				assertThrows(UnwritableJobException.class, () -> JobFile.toBytes(stray)).getMessage());
+		((Wording) Jobs.element(stray, "e1").orElseThrow()).setPath(null);
 		assertEquals("the mat 'e3' stands behind 'e2', which is not in the job",
 				assertThrows(UnwritableJobException.class, () -> JobFile.toBytes(stray)).getMessage());
 	}

@@ -39,6 +39,7 @@ public final class Samples {
 		cut.setPasses(2);
 		Jobs.addOperation(wording, OperationKind.CUT);
 		Outline outline = Jobs.addOutline(letters, "M0 0L10 0L10 10Z");
+		set(wording, outline);
 		outline.setVisible(false);
 		outline.setLocked(true);
 
@@ -71,5 +72,51 @@ public final class Samples {
 		change.setRemark("waiting for the date");
 		job.getHistory().add(change);
 		return job;
+	}
+
+	private static void set(Wording wording, Outline path) {
+		wording.setFeatures("smcp,-kern");
+		wording.setAxes("wght=700");
+		wording.setWordSpacing(0.75);
+		wording.setMeasure(210);
+		wording.setFlow(Flow.PATH);
+		wording.setArcRadius(120);
+		wording.setArcAngle(-15);
+		wording.setArcInside(true);
+		wording.setArcInward(true);
+		wording.setPath(path);
+		wording.setPathStart(2.5);
+		wording.setPathReversed(true);
+		wording.setPathHanging(true);
+		wording.setBoxWidth(100);
+		wording.setBoxHeight(40);
+		wording.setEmbolden(0.2);
+		wording.setTieMarks(true);
+		wording.setTieWidth(1.5);
+		wording.setStencil(0.8);
+		wording.setPenStyle(PenStyle.HATCHED);
+		wording.setHatchSpacing(0.6);
+		wording.setHatchAngle(30);
+		wording.setHatchInset(0.25);
+		TextSpan span = FrisketFactory.INSTANCE.createTextSpan();
+		span.setStart(8);
+		span.setEnd(12);
+		span.setFont(Jobs.font("Bitter", "Regular", "cd".repeat(32), null));
+		span.setHeight(25);
+		span.setFeatures("ss01");
+		wording.getSpans().add(span);
+		Nudge nudge = FrisketFactory.INSTANCE.createNudge();
+		nudge.setIndex(3);
+		nudge.setDx(0.5);
+		nudge.setDy(-1);
+		nudge.setTurn(7);
+		nudge.setScale(1.1);
+		wording.getNudges().add(nudge);
+		Bar bar = FrisketFactory.INSTANCE.createBar();
+		bar.setKind(BarKind.FRAME);
+		bar.setOffset(4);
+		bar.setThickness(2);
+		bar.setOverhang(-0.5);
+		wording.getBars().add(bar);
 	}
 }

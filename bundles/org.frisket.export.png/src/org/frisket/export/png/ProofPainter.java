@@ -58,7 +58,7 @@ final class ProofPainter implements AutoCloseable {
 			if (part && colour != null && COLOUR.matcher(colour).matches()) {
 				fill(region, Color.decode(colour));
 			}
-			for (Operation operation : element.element().getOperations()) {
+			for (Operation operation : element.operations()) {
 				if (operation.getKind() == OperationKind.PRINT) {
 					hatch(region);
 				}

@@ -96,7 +96,7 @@ final class SvgDocument {
 		}
 		text.append(">\n\t\t<title>").append(escaped(layer.getName())).append("</title>\n");
 		for (PreparedElement element : prepared.shown()) {
-			Set<OperationKind> operations = element.element().getOperations().stream().map(Operation::getKind)
+			Set<OperationKind> operations = element.operations().stream().map(Operation::getKind)
 					.collect(Collectors.toCollection(LinkedHashSet::new));
 			for (OperationKind operation : operations) {
 				element(element, operation, operations.size() > 1, fill(layer, operation));

@@ -75,6 +75,9 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 			case FrisketPackageImpl.GUIDE: return createGuide();
 			case FrisketPackageImpl.OPERATION: return createOperation();
 			case FrisketPackageImpl.WORDING: return createWording();
+			case FrisketPackageImpl.TEXT_SPAN: return createTextSpan();
+			case FrisketPackageImpl.NUDGE: return createNudge();
+			case FrisketPackageImpl.BAR: return createBar();
 			case FrisketPackageImpl.FONT_REF: return createFontRef();
 			case FrisketPackageImpl.OUTLINE: return createOutline();
 			case FrisketPackageImpl.MAT: return createMat();
@@ -97,6 +100,12 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 				return createOperationKindFromString(eDataType, initialValue);
 			case FrisketPackageImpl.ALIGNMENT:
 				return createAlignmentFromString(eDataType, initialValue);
+			case FrisketPackageImpl.FLOW:
+				return createFlowFromString(eDataType, initialValue);
+			case FrisketPackageImpl.PEN_STYLE:
+				return createPenStyleFromString(eDataType, initialValue);
+			case FrisketPackageImpl.BAR_KIND:
+				return createBarKindFromString(eDataType, initialValue);
 			case FrisketPackageImpl.CORNER_JOIN:
 				return createCornerJoinFromString(eDataType, initialValue);
 			case FrisketPackageImpl.HOLE_RULE:
@@ -128,6 +137,12 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 				return convertOperationKindToString(eDataType, instanceValue);
 			case FrisketPackageImpl.ALIGNMENT:
 				return convertAlignmentToString(eDataType, instanceValue);
+			case FrisketPackageImpl.FLOW:
+				return convertFlowToString(eDataType, instanceValue);
+			case FrisketPackageImpl.PEN_STYLE:
+				return convertPenStyleToString(eDataType, instanceValue);
+			case FrisketPackageImpl.BAR_KIND:
+				return convertBarKindToString(eDataType, instanceValue);
 			case FrisketPackageImpl.CORNER_JOIN:
 				return convertCornerJoinToString(eDataType, instanceValue);
 			case FrisketPackageImpl.HOLE_RULE:
@@ -228,6 +243,39 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 	 * @generated
 	 */
 	@Override
+	public TextSpan createTextSpan() {
+		TextSpanImpl textSpan = new TextSpanImpl();
+		return textSpan;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Nudge createNudge() {
+		NudgeImpl nudge = new NudgeImpl();
+		return nudge;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Bar createBar() {
+		BarImpl bar = new BarImpl();
+		return bar;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public FontRef createFontRef() {
 		FontRefImpl fontRef = new FontRefImpl();
 		return fontRef;
@@ -312,6 +360,66 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 	 * @generated
 	 */
 	public String convertAlignmentToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Flow createFlowFromString(EDataType eDataType, String initialValue) {
+		Flow result = Flow.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertFlowToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public PenStyle createPenStyleFromString(EDataType eDataType, String initialValue) {
+		PenStyle result = PenStyle.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertPenStyleToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public BarKind createBarKindFromString(EDataType eDataType, String initialValue) {
+		BarKind result = BarKind.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertBarKindToString(EDataType eDataType, Object instanceValue) {
 		return instanceValue == null ? null : instanceValue.toString();
 	}
 

@@ -16,8 +16,11 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.impl.EPackageImpl;
 
 import org.frisket.model.Alignment;
+import org.frisket.model.Bar;
+import org.frisket.model.BarKind;
 import org.frisket.model.CornerJoin;
 import org.frisket.model.Element;
+import org.frisket.model.Flow;
 import org.frisket.model.FontRef;
 import org.frisket.model.FrisketFactory;
 import org.frisket.model.Group;
@@ -27,11 +30,14 @@ import org.frisket.model.Job;
 import org.frisket.model.Layer;
 import org.frisket.model.Mat;
 import org.frisket.model.Matrix;
+import org.frisket.model.Nudge;
 import org.frisket.model.Operation;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Outline;
+import org.frisket.model.PenStyle;
 import org.frisket.model.Stage;
 import org.frisket.model.StageChange;
+import org.frisket.model.TextSpan;
 import org.frisket.model.Wording;
 
 /**
@@ -720,13 +726,430 @@ public class FrisketPackageImpl extends EPackageImpl {
 	public static final int WORDING__TOUCH = ELEMENT_FEATURE_COUNT + 9;
 
 	/**
+	 * The feature id for the '<em><b>Features</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__FEATURES = ELEMENT_FEATURE_COUNT + 10;
+
+	/**
+	 * The feature id for the '<em><b>Axes</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__AXES = ELEMENT_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Word Spacing</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__WORD_SPACING = ELEMENT_FEATURE_COUNT + 12;
+
+	/**
+	 * The feature id for the '<em><b>Measure</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__MEASURE = ELEMENT_FEATURE_COUNT + 13;
+
+	/**
+	 * The feature id for the '<em><b>Spans</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__SPANS = ELEMENT_FEATURE_COUNT + 14;
+
+	/**
+	 * The feature id for the '<em><b>Nudges</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__NUDGES = ELEMENT_FEATURE_COUNT + 15;
+
+	/**
+	 * The feature id for the '<em><b>Flow</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__FLOW = ELEMENT_FEATURE_COUNT + 16;
+
+	/**
+	 * The feature id for the '<em><b>Arc Radius</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__ARC_RADIUS = ELEMENT_FEATURE_COUNT + 17;
+
+	/**
+	 * The feature id for the '<em><b>Arc Angle</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__ARC_ANGLE = ELEMENT_FEATURE_COUNT + 18;
+
+	/**
+	 * The feature id for the '<em><b>Arc Inside</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__ARC_INSIDE = ELEMENT_FEATURE_COUNT + 19;
+
+	/**
+	 * The feature id for the '<em><b>Arc Inward</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__ARC_INWARD = ELEMENT_FEATURE_COUNT + 20;
+
+	/**
+	 * The feature id for the '<em><b>Path</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__PATH = ELEMENT_FEATURE_COUNT + 21;
+
+	/**
+	 * The feature id for the '<em><b>Path Start</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__PATH_START = ELEMENT_FEATURE_COUNT + 22;
+
+	/**
+	 * The feature id for the '<em><b>Path Reversed</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__PATH_REVERSED = ELEMENT_FEATURE_COUNT + 23;
+
+	/**
+	 * The feature id for the '<em><b>Path Hanging</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__PATH_HANGING = ELEMENT_FEATURE_COUNT + 24;
+
+	/**
+	 * The feature id for the '<em><b>Box Width</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__BOX_WIDTH = ELEMENT_FEATURE_COUNT + 25;
+
+	/**
+	 * The feature id for the '<em><b>Box Height</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__BOX_HEIGHT = ELEMENT_FEATURE_COUNT + 26;
+
+	/**
+	 * The feature id for the '<em><b>Embolden</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__EMBOLDEN = ELEMENT_FEATURE_COUNT + 27;
+
+	/**
+	 * The feature id for the '<em><b>Bars</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__BARS = ELEMENT_FEATURE_COUNT + 28;
+
+	/**
+	 * The feature id for the '<em><b>Tie Marks</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__TIE_MARKS = ELEMENT_FEATURE_COUNT + 29;
+
+	/**
+	 * The feature id for the '<em><b>Tie Width</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__TIE_WIDTH = ELEMENT_FEATURE_COUNT + 30;
+
+	/**
+	 * The feature id for the '<em><b>Stencil</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__STENCIL = ELEMENT_FEATURE_COUNT + 31;
+
+	/**
+	 * The feature id for the '<em><b>Pen Style</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__PEN_STYLE = ELEMENT_FEATURE_COUNT + 32;
+
+	/**
+	 * The feature id for the '<em><b>Hatch Spacing</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__HATCH_SPACING = ELEMENT_FEATURE_COUNT + 33;
+
+	/**
+	 * The feature id for the '<em><b>Hatch Angle</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__HATCH_ANGLE = ELEMENT_FEATURE_COUNT + 34;
+
+	/**
+	 * The feature id for the '<em><b>Hatch Inset</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__HATCH_INSET = ELEMENT_FEATURE_COUNT + 35;
+
+	/**
 	 * The number of structural features of the '<em>Wording</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	public static final int WORDING_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 10;
+	public static final int WORDING_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 36;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.impl.TextSpanImpl <em>Text Span</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.TextSpanImpl
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getTextSpan()
+	 * @generated
+	 */
+	public static final int TEXT_SPAN = 8;
+
+	/**
+	 * The feature id for the '<em><b>Start</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int TEXT_SPAN__START = 0;
+
+	/**
+	 * The feature id for the '<em><b>End</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int TEXT_SPAN__END = 1;
+
+	/**
+	 * The feature id for the '<em><b>Font</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int TEXT_SPAN__FONT = 2;
+
+	/**
+	 * The feature id for the '<em><b>Height</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int TEXT_SPAN__HEIGHT = 3;
+
+	/**
+	 * The feature id for the '<em><b>Features</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int TEXT_SPAN__FEATURES = 4;
+
+	/**
+	 * The number of structural features of the '<em>Text Span</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int TEXT_SPAN_FEATURE_COUNT = 5;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.impl.NudgeImpl <em>Nudge</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.NudgeImpl
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getNudge()
+	 * @generated
+	 */
+	public static final int NUDGE = 9;
+
+	/**
+	 * The feature id for the '<em><b>Index</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int NUDGE__INDEX = 0;
+
+	/**
+	 * The feature id for the '<em><b>Dx</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int NUDGE__DX = 1;
+
+	/**
+	 * The feature id for the '<em><b>Dy</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int NUDGE__DY = 2;
+
+	/**
+	 * The feature id for the '<em><b>Turn</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int NUDGE__TURN = 3;
+
+	/**
+	 * The feature id for the '<em><b>Scale</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int NUDGE__SCALE = 4;
+
+	/**
+	 * The number of structural features of the '<em>Nudge</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int NUDGE_FEATURE_COUNT = 5;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.impl.BarImpl <em>Bar</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.BarImpl
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getBar()
+	 * @generated
+	 */
+	public static final int BAR = 10;
+
+	/**
+	 * The feature id for the '<em><b>Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int BAR__KIND = 0;
+
+	/**
+	 * The feature id for the '<em><b>Offset</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int BAR__OFFSET = 1;
+
+	/**
+	 * The feature id for the '<em><b>Thickness</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int BAR__THICKNESS = 2;
+
+	/**
+	 * The feature id for the '<em><b>Overhang</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int BAR__OVERHANG = 3;
+
+	/**
+	 * The number of structural features of the '<em>Bar</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int BAR_FEATURE_COUNT = 4;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.impl.FontRefImpl <em>Font Ref</em>}' class.
@@ -736,7 +1159,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getFontRef()
 	 * @generated
 	 */
-	public static final int FONT_REF = 8;
+	public static final int FONT_REF = 11;
 
 	/**
 	 * The feature id for the '<em><b>Name</b></em>' attribute.
@@ -791,7 +1214,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getOutline()
 	 * @generated
 	 */
-	public static final int OUTLINE = 9;
+	public static final int OUTLINE = 12;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -873,7 +1296,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getMat()
 	 * @generated
 	 */
-	public static final int MAT = 10;
+	public static final int MAT = 13;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1000,7 +1423,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getStage()
 	 * @generated
 	 */
-	public static final int STAGE = 11;
+	public static final int STAGE = 14;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.OperationKind <em>Operation Kind</em>}' enum.
@@ -1010,7 +1433,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getOperationKind()
 	 * @generated
 	 */
-	public static final int OPERATION_KIND = 12;
+	public static final int OPERATION_KIND = 15;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.Alignment <em>Alignment</em>}' enum.
@@ -1020,7 +1443,37 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getAlignment()
 	 * @generated
 	 */
-	public static final int ALIGNMENT = 13;
+	public static final int ALIGNMENT = 16;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.Flow <em>Flow</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.Flow
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getFlow()
+	 * @generated
+	 */
+	public static final int FLOW = 17;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.PenStyle <em>Pen Style</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.PenStyle
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getPenStyle()
+	 * @generated
+	 */
+	public static final int PEN_STYLE = 18;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.BarKind <em>Bar Kind</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.BarKind
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getBarKind()
+	 * @generated
+	 */
+	public static final int BAR_KIND = 19;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.CornerJoin <em>Corner Join</em>}' enum.
@@ -1030,7 +1483,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getCornerJoin()
 	 * @generated
 	 */
-	public static final int CORNER_JOIN = 14;
+	public static final int CORNER_JOIN = 20;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.HoleRule <em>Hole Rule</em>}' enum.
@@ -1040,7 +1493,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getHoleRule()
 	 * @generated
 	 */
-	public static final int HOLE_RULE = 15;
+	public static final int HOLE_RULE = 21;
 
 	/**
 	 * The meta object id for the '<em>Date</em>' data type.
@@ -1050,7 +1503,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getDate()
 	 * @generated
 	 */
-	public static final int DATE = 16;
+	public static final int DATE = 22;
 
 	/**
 	 * The meta object id for the '<em>Moment</em>' data type.
@@ -1060,7 +1513,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getMoment()
 	 * @generated
 	 */
-	public static final int MOMENT = 17;
+	public static final int MOMENT = 23;
 
 	/**
 	 * The meta object id for the '<em>Matrix</em>' data type.
@@ -1070,7 +1523,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getMatrix()
 	 * @generated
 	 */
-	public static final int MATRIX = 18;
+	public static final int MATRIX = 24;
 
 	/**
 	 * The meta object id for the '<em>Number</em>' data type.
@@ -1079,7 +1532,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getNumber()
 	 * @generated
 	 */
-	public static final int NUMBER = 19;
+	public static final int NUMBER = 25;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -1142,6 +1595,27 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	private EClass textSpanEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass nudgeEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass barEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	private EClass fontRefEClass = null;
 
 	/**
@@ -1178,6 +1652,27 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @generated
 	 */
 	private EEnum alignmentEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum flowEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum penStyleEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum barKindEEnum = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -2016,6 +2511,562 @@ public class FrisketPackageImpl extends EPackageImpl {
 	}
 
 	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#getFeatures <em>Features</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Features</em>'.
+	 * @see org.frisket.model.Wording#getFeatures()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_Features() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#getAxes <em>Axes</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Axes</em>'.
+	 * @see org.frisket.model.Wording#getAxes()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_Axes() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#getWordSpacing <em>Word Spacing</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Word Spacing</em>'.
+	 * @see org.frisket.model.Wording#getWordSpacing()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_WordSpacing() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#getMeasure <em>Measure</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Measure</em>'.
+	 * @see org.frisket.model.Wording#getMeasure()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_Measure() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.frisket.model.Wording#getSpans <em>Spans</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Spans</em>'.
+	 * @see org.frisket.model.Wording#getSpans()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EReference getWording_Spans() {
+		return (EReference)wordingEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.frisket.model.Wording#getNudges <em>Nudges</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Nudges</em>'.
+	 * @see org.frisket.model.Wording#getNudges()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EReference getWording_Nudges() {
+		return (EReference)wordingEClass.getEStructuralFeatures().get(15);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#getFlow <em>Flow</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Flow</em>'.
+	 * @see org.frisket.model.Wording#getFlow()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_Flow() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(16);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#getArcRadius <em>Arc Radius</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Arc Radius</em>'.
+	 * @see org.frisket.model.Wording#getArcRadius()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_ArcRadius() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(17);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#getArcAngle <em>Arc Angle</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Arc Angle</em>'.
+	 * @see org.frisket.model.Wording#getArcAngle()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_ArcAngle() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(18);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#isArcInside <em>Arc Inside</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Arc Inside</em>'.
+	 * @see org.frisket.model.Wording#isArcInside()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_ArcInside() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(19);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#isArcInward <em>Arc Inward</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Arc Inward</em>'.
+	 * @see org.frisket.model.Wording#isArcInward()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_ArcInward() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(20);
+	}
+
+	/**
+	 * Returns the meta object for the reference '{@link org.frisket.model.Wording#getPath <em>Path</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Path</em>'.
+	 * @see org.frisket.model.Wording#getPath()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EReference getWording_Path() {
+		return (EReference)wordingEClass.getEStructuralFeatures().get(21);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#getPathStart <em>Path Start</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Path Start</em>'.
+	 * @see org.frisket.model.Wording#getPathStart()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_PathStart() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(22);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#isPathReversed <em>Path Reversed</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Path Reversed</em>'.
+	 * @see org.frisket.model.Wording#isPathReversed()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_PathReversed() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(23);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#isPathHanging <em>Path Hanging</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Path Hanging</em>'.
+	 * @see org.frisket.model.Wording#isPathHanging()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_PathHanging() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(24);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#getBoxWidth <em>Box Width</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Box Width</em>'.
+	 * @see org.frisket.model.Wording#getBoxWidth()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_BoxWidth() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(25);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#getBoxHeight <em>Box Height</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Box Height</em>'.
+	 * @see org.frisket.model.Wording#getBoxHeight()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_BoxHeight() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(26);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#getEmbolden <em>Embolden</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Embolden</em>'.
+	 * @see org.frisket.model.Wording#getEmbolden()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_Embolden() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(27);
+	}
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.frisket.model.Wording#getBars <em>Bars</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Bars</em>'.
+	 * @see org.frisket.model.Wording#getBars()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EReference getWording_Bars() {
+		return (EReference)wordingEClass.getEStructuralFeatures().get(28);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#isTieMarks <em>Tie Marks</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Tie Marks</em>'.
+	 * @see org.frisket.model.Wording#isTieMarks()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_TieMarks() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(29);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#getTieWidth <em>Tie Width</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Tie Width</em>'.
+	 * @see org.frisket.model.Wording#getTieWidth()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_TieWidth() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(30);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#getStencil <em>Stencil</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Stencil</em>'.
+	 * @see org.frisket.model.Wording#getStencil()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_Stencil() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(31);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#getPenStyle <em>Pen Style</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Pen Style</em>'.
+	 * @see org.frisket.model.Wording#getPenStyle()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_PenStyle() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(32);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#getHatchSpacing <em>Hatch Spacing</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Hatch Spacing</em>'.
+	 * @see org.frisket.model.Wording#getHatchSpacing()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_HatchSpacing() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(33);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#getHatchAngle <em>Hatch Angle</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Hatch Angle</em>'.
+	 * @see org.frisket.model.Wording#getHatchAngle()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_HatchAngle() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(34);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Wording#getHatchInset <em>Hatch Inset</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Hatch Inset</em>'.
+	 * @see org.frisket.model.Wording#getHatchInset()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EAttribute getWording_HatchInset() {
+		return (EAttribute)wordingEClass.getEStructuralFeatures().get(35);
+	}
+
+	/**
+	 * Returns the meta object for class '{@link org.frisket.model.TextSpan <em>Text Span</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Text Span</em>'.
+	 * @see org.frisket.model.TextSpan
+	 * @generated
+	 */
+	public EClass getTextSpan() {
+		return textSpanEClass;
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.TextSpan#getStart <em>Start</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Start</em>'.
+	 * @see org.frisket.model.TextSpan#getStart()
+	 * @see #getTextSpan()
+	 * @generated
+	 */
+	public EAttribute getTextSpan_Start() {
+		return (EAttribute)textSpanEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.TextSpan#getEnd <em>End</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>End</em>'.
+	 * @see org.frisket.model.TextSpan#getEnd()
+	 * @see #getTextSpan()
+	 * @generated
+	 */
+	public EAttribute getTextSpan_End() {
+		return (EAttribute)textSpanEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.frisket.model.TextSpan#getFont <em>Font</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Font</em>'.
+	 * @see org.frisket.model.TextSpan#getFont()
+	 * @see #getTextSpan()
+	 * @generated
+	 */
+	public EReference getTextSpan_Font() {
+		return (EReference)textSpanEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.TextSpan#getHeight <em>Height</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Height</em>'.
+	 * @see org.frisket.model.TextSpan#getHeight()
+	 * @see #getTextSpan()
+	 * @generated
+	 */
+	public EAttribute getTextSpan_Height() {
+		return (EAttribute)textSpanEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.TextSpan#getFeatures <em>Features</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Features</em>'.
+	 * @see org.frisket.model.TextSpan#getFeatures()
+	 * @see #getTextSpan()
+	 * @generated
+	 */
+	public EAttribute getTextSpan_Features() {
+		return (EAttribute)textSpanEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * Returns the meta object for class '{@link org.frisket.model.Nudge <em>Nudge</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Nudge</em>'.
+	 * @see org.frisket.model.Nudge
+	 * @generated
+	 */
+	public EClass getNudge() {
+		return nudgeEClass;
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Nudge#getIndex <em>Index</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Index</em>'.
+	 * @see org.frisket.model.Nudge#getIndex()
+	 * @see #getNudge()
+	 * @generated
+	 */
+	public EAttribute getNudge_Index() {
+		return (EAttribute)nudgeEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Nudge#getDx <em>Dx</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Dx</em>'.
+	 * @see org.frisket.model.Nudge#getDx()
+	 * @see #getNudge()
+	 * @generated
+	 */
+	public EAttribute getNudge_Dx() {
+		return (EAttribute)nudgeEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Nudge#getDy <em>Dy</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Dy</em>'.
+	 * @see org.frisket.model.Nudge#getDy()
+	 * @see #getNudge()
+	 * @generated
+	 */
+	public EAttribute getNudge_Dy() {
+		return (EAttribute)nudgeEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Nudge#getTurn <em>Turn</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Turn</em>'.
+	 * @see org.frisket.model.Nudge#getTurn()
+	 * @see #getNudge()
+	 * @generated
+	 */
+	public EAttribute getNudge_Turn() {
+		return (EAttribute)nudgeEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Nudge#getScale <em>Scale</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Scale</em>'.
+	 * @see org.frisket.model.Nudge#getScale()
+	 * @see #getNudge()
+	 * @generated
+	 */
+	public EAttribute getNudge_Scale() {
+		return (EAttribute)nudgeEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * Returns the meta object for class '{@link org.frisket.model.Bar <em>Bar</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Bar</em>'.
+	 * @see org.frisket.model.Bar
+	 * @generated
+	 */
+	public EClass getBar() {
+		return barEClass;
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Bar#getKind <em>Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Kind</em>'.
+	 * @see org.frisket.model.Bar#getKind()
+	 * @see #getBar()
+	 * @generated
+	 */
+	public EAttribute getBar_Kind() {
+		return (EAttribute)barEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Bar#getOffset <em>Offset</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Offset</em>'.
+	 * @see org.frisket.model.Bar#getOffset()
+	 * @see #getBar()
+	 * @generated
+	 */
+	public EAttribute getBar_Offset() {
+		return (EAttribute)barEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Bar#getThickness <em>Thickness</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Thickness</em>'.
+	 * @see org.frisket.model.Bar#getThickness()
+	 * @see #getBar()
+	 * @generated
+	 */
+	public EAttribute getBar_Thickness() {
+		return (EAttribute)barEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Bar#getOverhang <em>Overhang</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Overhang</em>'.
+	 * @see org.frisket.model.Bar#getOverhang()
+	 * @see #getBar()
+	 * @generated
+	 */
+	public EAttribute getBar_Overhang() {
+		return (EAttribute)barEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
 	 * Returns the meta object for class '{@link org.frisket.model.FontRef <em>Font Ref</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2231,6 +3282,42 @@ public class FrisketPackageImpl extends EPackageImpl {
 	}
 
 	/**
+	 * Returns the meta object for enum '{@link org.frisket.model.Flow <em>Flow</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Flow</em>'.
+	 * @see org.frisket.model.Flow
+	 * @generated
+	 */
+	public EEnum getFlow() {
+		return flowEEnum;
+	}
+
+	/**
+	 * Returns the meta object for enum '{@link org.frisket.model.PenStyle <em>Pen Style</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Pen Style</em>'.
+	 * @see org.frisket.model.PenStyle
+	 * @generated
+	 */
+	public EEnum getPenStyle() {
+		return penStyleEEnum;
+	}
+
+	/**
+	 * Returns the meta object for enum '{@link org.frisket.model.BarKind <em>Bar Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Bar Kind</em>'.
+	 * @see org.frisket.model.BarKind
+	 * @generated
+	 */
+	public EEnum getBarKind() {
+		return barKindEEnum;
+	}
+
+	/**
 	 * Returns the meta object for enum '{@link org.frisket.model.CornerJoin <em>Corner Join</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2407,6 +3494,52 @@ public class FrisketPackageImpl extends EPackageImpl {
 		createEAttribute(wordingEClass, WORDING__LIGATURES);
 		createEAttribute(wordingEClass, WORDING__JOINED);
 		createEAttribute(wordingEClass, WORDING__TOUCH);
+		createEAttribute(wordingEClass, WORDING__FEATURES);
+		createEAttribute(wordingEClass, WORDING__AXES);
+		createEAttribute(wordingEClass, WORDING__WORD_SPACING);
+		createEAttribute(wordingEClass, WORDING__MEASURE);
+		createEReference(wordingEClass, WORDING__SPANS);
+		createEReference(wordingEClass, WORDING__NUDGES);
+		createEAttribute(wordingEClass, WORDING__FLOW);
+		createEAttribute(wordingEClass, WORDING__ARC_RADIUS);
+		createEAttribute(wordingEClass, WORDING__ARC_ANGLE);
+		createEAttribute(wordingEClass, WORDING__ARC_INSIDE);
+		createEAttribute(wordingEClass, WORDING__ARC_INWARD);
+		createEReference(wordingEClass, WORDING__PATH);
+		createEAttribute(wordingEClass, WORDING__PATH_START);
+		createEAttribute(wordingEClass, WORDING__PATH_REVERSED);
+		createEAttribute(wordingEClass, WORDING__PATH_HANGING);
+		createEAttribute(wordingEClass, WORDING__BOX_WIDTH);
+		createEAttribute(wordingEClass, WORDING__BOX_HEIGHT);
+		createEAttribute(wordingEClass, WORDING__EMBOLDEN);
+		createEReference(wordingEClass, WORDING__BARS);
+		createEAttribute(wordingEClass, WORDING__TIE_MARKS);
+		createEAttribute(wordingEClass, WORDING__TIE_WIDTH);
+		createEAttribute(wordingEClass, WORDING__STENCIL);
+		createEAttribute(wordingEClass, WORDING__PEN_STYLE);
+		createEAttribute(wordingEClass, WORDING__HATCH_SPACING);
+		createEAttribute(wordingEClass, WORDING__HATCH_ANGLE);
+		createEAttribute(wordingEClass, WORDING__HATCH_INSET);
+
+		textSpanEClass = createEClass(TEXT_SPAN);
+		createEAttribute(textSpanEClass, TEXT_SPAN__START);
+		createEAttribute(textSpanEClass, TEXT_SPAN__END);
+		createEReference(textSpanEClass, TEXT_SPAN__FONT);
+		createEAttribute(textSpanEClass, TEXT_SPAN__HEIGHT);
+		createEAttribute(textSpanEClass, TEXT_SPAN__FEATURES);
+
+		nudgeEClass = createEClass(NUDGE);
+		createEAttribute(nudgeEClass, NUDGE__INDEX);
+		createEAttribute(nudgeEClass, NUDGE__DX);
+		createEAttribute(nudgeEClass, NUDGE__DY);
+		createEAttribute(nudgeEClass, NUDGE__TURN);
+		createEAttribute(nudgeEClass, NUDGE__SCALE);
+
+		barEClass = createEClass(BAR);
+		createEAttribute(barEClass, BAR__KIND);
+		createEAttribute(barEClass, BAR__OFFSET);
+		createEAttribute(barEClass, BAR__THICKNESS);
+		createEAttribute(barEClass, BAR__OVERHANG);
 
 		fontRefEClass = createEClass(FONT_REF);
 		createEAttribute(fontRefEClass, FONT_REF__NAME);
@@ -2429,6 +3562,9 @@ public class FrisketPackageImpl extends EPackageImpl {
 		stageEEnum = createEEnum(STAGE);
 		operationKindEEnum = createEEnum(OPERATION_KIND);
 		alignmentEEnum = createEEnum(ALIGNMENT);
+		flowEEnum = createEEnum(FLOW);
+		penStyleEEnum = createEEnum(PEN_STYLE);
+		barKindEEnum = createEEnum(BAR_KIND);
 		cornerJoinEEnum = createEEnum(CORNER_JOIN);
 		holeRuleEEnum = createEEnum(HOLE_RULE);
 
@@ -2536,6 +3672,52 @@ public class FrisketPackageImpl extends EPackageImpl {
 		initEAttribute(getWording_Ligatures(), ecorePackage.getEBoolean(), "ligatures", "true", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getWording_Joined(), ecorePackage.getEBoolean(), "joined", "false", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getWording_Touch(), this.getNumber(), "touch", "0.3", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_Features(), ecorePackage.getEString(), "features", null, 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_Axes(), ecorePackage.getEString(), "axes", null, 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_WordSpacing(), this.getNumber(), "wordSpacing", "0", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_Measure(), this.getNumber(), "measure", "0", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getWording_Spans(), this.getTextSpan(), null, "spans", null, 0, -1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getWording_Nudges(), this.getNudge(), null, "nudges", null, 0, -1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_Flow(), this.getFlow(), "flow", "straight", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_ArcRadius(), this.getNumber(), "arcRadius", "50", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_ArcAngle(), this.getNumber(), "arcAngle", "0", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_ArcInside(), ecorePackage.getEBoolean(), "arcInside", "false", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_ArcInward(), ecorePackage.getEBoolean(), "arcInward", "false", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getWording_Path(), this.getOutline(), null, "path", null, 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_PathStart(), this.getNumber(), "pathStart", "0", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_PathReversed(), ecorePackage.getEBoolean(), "pathReversed", "false", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_PathHanging(), ecorePackage.getEBoolean(), "pathHanging", "false", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_BoxWidth(), this.getNumber(), "boxWidth", "0", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_BoxHeight(), this.getNumber(), "boxHeight", "0", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_Embolden(), this.getNumber(), "embolden", "0", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getWording_Bars(), this.getBar(), null, "bars", null, 0, -1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_TieMarks(), ecorePackage.getEBoolean(), "tieMarks", "false", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_TieWidth(), this.getNumber(), "tieWidth", "1", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_Stencil(), this.getNumber(), "stencil", "0", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_PenStyle(), this.getPenStyle(), "penStyle", "outline", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_HatchSpacing(), this.getNumber(), "hatchSpacing", "1", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_HatchAngle(), this.getNumber(), "hatchAngle", "45", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWording_HatchInset(), this.getNumber(), "hatchInset", "0", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(textSpanEClass, TextSpan.class, "TextSpan", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getTextSpan_Start(), ecorePackage.getEInt(), "start", null, 0, 1, TextSpan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getTextSpan_End(), ecorePackage.getEInt(), "end", null, 0, 1, TextSpan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getTextSpan_Font(), this.getFontRef(), null, "font", null, 0, 1, TextSpan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getTextSpan_Height(), this.getNumber(), "height", "0", 0, 1, TextSpan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getTextSpan_Features(), ecorePackage.getEString(), "features", null, 0, 1, TextSpan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(nudgeEClass, Nudge.class, "Nudge", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getNudge_Index(), ecorePackage.getEInt(), "index", null, 0, 1, Nudge.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getNudge_Dx(), this.getNumber(), "dx", "0", 0, 1, Nudge.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getNudge_Dy(), this.getNumber(), "dy", "0", 0, 1, Nudge.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getNudge_Turn(), this.getNumber(), "turn", "0", 0, 1, Nudge.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getNudge_Scale(), this.getNumber(), "scale", "1", 0, 1, Nudge.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(barEClass, Bar.class, "Bar", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getBar_Kind(), this.getBarKind(), "kind", "underline", 0, 1, Bar.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBar_Offset(), this.getNumber(), "offset", "0", 0, 1, Bar.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBar_Thickness(), this.getNumber(), "thickness", "1", 0, 1, Bar.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBar_Overhang(), this.getNumber(), "overhang", "0", 0, 1, Bar.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(fontRefEClass, FontRef.class, "FontRef", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getFontRef_Name(), ecorePackage.getEString(), "name", null, 0, 1, FontRef.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -2579,6 +3761,23 @@ public class FrisketPackageImpl extends EPackageImpl {
 		addEEnumLiteral(alignmentEEnum, Alignment.LEFT);
 		addEEnumLiteral(alignmentEEnum, Alignment.CENTRE);
 		addEEnumLiteral(alignmentEEnum, Alignment.RIGHT);
+		addEEnumLiteral(alignmentEEnum, Alignment.JUSTIFY);
+
+		initEEnum(flowEEnum, Flow.class, "Flow");
+		addEEnumLiteral(flowEEnum, Flow.STRAIGHT);
+		addEEnumLiteral(flowEEnum, Flow.STACKED);
+		addEEnumLiteral(flowEEnum, Flow.ARC);
+		addEEnumLiteral(flowEEnum, Flow.PATH);
+
+		initEEnum(penStyleEEnum, PenStyle.class, "PenStyle");
+		addEEnumLiteral(penStyleEEnum, PenStyle.OUTLINE);
+		addEEnumLiteral(penStyleEEnum, PenStyle.CENTRELINE);
+		addEEnumLiteral(penStyleEEnum, PenStyle.HATCHED);
+
+		initEEnum(barKindEEnum, BarKind.class, "BarKind");
+		addEEnumLiteral(barKindEEnum, BarKind.UNDERLINE);
+		addEEnumLiteral(barKindEEnum, BarKind.BASELINE);
+		addEEnumLiteral(barKindEEnum, BarKind.FRAME);
 
 		initEEnum(cornerJoinEEnum, CornerJoin.class, "CornerJoin");
 		addEEnumLiteral(cornerJoinEEnum, CornerJoin.ROUND);
@@ -3085,6 +4284,356 @@ public class FrisketPackageImpl extends EPackageImpl {
 		public static final EAttribute WORDING__TOUCH = eINSTANCE.getWording_Touch();
 
 		/**
+		 * The meta object literal for the '<em><b>Features</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__FEATURES = eINSTANCE.getWording_Features();
+
+		/**
+		 * The meta object literal for the '<em><b>Axes</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__AXES = eINSTANCE.getWording_Axes();
+
+		/**
+		 * The meta object literal for the '<em><b>Word Spacing</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__WORD_SPACING = eINSTANCE.getWording_WordSpacing();
+
+		/**
+		 * The meta object literal for the '<em><b>Measure</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__MEASURE = eINSTANCE.getWording_Measure();
+
+		/**
+		 * The meta object literal for the '<em><b>Spans</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EReference WORDING__SPANS = eINSTANCE.getWording_Spans();
+
+		/**
+		 * The meta object literal for the '<em><b>Nudges</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EReference WORDING__NUDGES = eINSTANCE.getWording_Nudges();
+
+		/**
+		 * The meta object literal for the '<em><b>Flow</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__FLOW = eINSTANCE.getWording_Flow();
+
+		/**
+		 * The meta object literal for the '<em><b>Arc Radius</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__ARC_RADIUS = eINSTANCE.getWording_ArcRadius();
+
+		/**
+		 * The meta object literal for the '<em><b>Arc Angle</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__ARC_ANGLE = eINSTANCE.getWording_ArcAngle();
+
+		/**
+		 * The meta object literal for the '<em><b>Arc Inside</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__ARC_INSIDE = eINSTANCE.getWording_ArcInside();
+
+		/**
+		 * The meta object literal for the '<em><b>Arc Inward</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__ARC_INWARD = eINSTANCE.getWording_ArcInward();
+
+		/**
+		 * The meta object literal for the '<em><b>Path</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EReference WORDING__PATH = eINSTANCE.getWording_Path();
+
+		/**
+		 * The meta object literal for the '<em><b>Path Start</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__PATH_START = eINSTANCE.getWording_PathStart();
+
+		/**
+		 * The meta object literal for the '<em><b>Path Reversed</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__PATH_REVERSED = eINSTANCE.getWording_PathReversed();
+
+		/**
+		 * The meta object literal for the '<em><b>Path Hanging</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__PATH_HANGING = eINSTANCE.getWording_PathHanging();
+
+		/**
+		 * The meta object literal for the '<em><b>Box Width</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__BOX_WIDTH = eINSTANCE.getWording_BoxWidth();
+
+		/**
+		 * The meta object literal for the '<em><b>Box Height</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__BOX_HEIGHT = eINSTANCE.getWording_BoxHeight();
+
+		/**
+		 * The meta object literal for the '<em><b>Embolden</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__EMBOLDEN = eINSTANCE.getWording_Embolden();
+
+		/**
+		 * The meta object literal for the '<em><b>Bars</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EReference WORDING__BARS = eINSTANCE.getWording_Bars();
+
+		/**
+		 * The meta object literal for the '<em><b>Tie Marks</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__TIE_MARKS = eINSTANCE.getWording_TieMarks();
+
+		/**
+		 * The meta object literal for the '<em><b>Tie Width</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__TIE_WIDTH = eINSTANCE.getWording_TieWidth();
+
+		/**
+		 * The meta object literal for the '<em><b>Stencil</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__STENCIL = eINSTANCE.getWording_Stencil();
+
+		/**
+		 * The meta object literal for the '<em><b>Pen Style</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__PEN_STYLE = eINSTANCE.getWording_PenStyle();
+
+		/**
+		 * The meta object literal for the '<em><b>Hatch Spacing</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__HATCH_SPACING = eINSTANCE.getWording_HatchSpacing();
+
+		/**
+		 * The meta object literal for the '<em><b>Hatch Angle</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__HATCH_ANGLE = eINSTANCE.getWording_HatchAngle();
+
+		/**
+		 * The meta object literal for the '<em><b>Hatch Inset</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WORDING__HATCH_INSET = eINSTANCE.getWording_HatchInset();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.impl.TextSpanImpl <em>Text Span</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.TextSpanImpl
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getTextSpan()
+		 * @generated
+		 */
+		public static final EClass TEXT_SPAN = eINSTANCE.getTextSpan();
+
+		/**
+		 * The meta object literal for the '<em><b>Start</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute TEXT_SPAN__START = eINSTANCE.getTextSpan_Start();
+
+		/**
+		 * The meta object literal for the '<em><b>End</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute TEXT_SPAN__END = eINSTANCE.getTextSpan_End();
+
+		/**
+		 * The meta object literal for the '<em><b>Font</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EReference TEXT_SPAN__FONT = eINSTANCE.getTextSpan_Font();
+
+		/**
+		 * The meta object literal for the '<em><b>Height</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute TEXT_SPAN__HEIGHT = eINSTANCE.getTextSpan_Height();
+
+		/**
+		 * The meta object literal for the '<em><b>Features</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute TEXT_SPAN__FEATURES = eINSTANCE.getTextSpan_Features();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.impl.NudgeImpl <em>Nudge</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.NudgeImpl
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getNudge()
+		 * @generated
+		 */
+		public static final EClass NUDGE = eINSTANCE.getNudge();
+
+		/**
+		 * The meta object literal for the '<em><b>Index</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute NUDGE__INDEX = eINSTANCE.getNudge_Index();
+
+		/**
+		 * The meta object literal for the '<em><b>Dx</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute NUDGE__DX = eINSTANCE.getNudge_Dx();
+
+		/**
+		 * The meta object literal for the '<em><b>Dy</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute NUDGE__DY = eINSTANCE.getNudge_Dy();
+
+		/**
+		 * The meta object literal for the '<em><b>Turn</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute NUDGE__TURN = eINSTANCE.getNudge_Turn();
+
+		/**
+		 * The meta object literal for the '<em><b>Scale</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute NUDGE__SCALE = eINSTANCE.getNudge_Scale();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.impl.BarImpl <em>Bar</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.BarImpl
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getBar()
+		 * @generated
+		 */
+		public static final EClass BAR = eINSTANCE.getBar();
+
+		/**
+		 * The meta object literal for the '<em><b>Kind</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute BAR__KIND = eINSTANCE.getBar_Kind();
+
+		/**
+		 * The meta object literal for the '<em><b>Offset</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute BAR__OFFSET = eINSTANCE.getBar_Offset();
+
+		/**
+		 * The meta object literal for the '<em><b>Thickness</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute BAR__THICKNESS = eINSTANCE.getBar_Thickness();
+
+		/**
+		 * The meta object literal for the '<em><b>Overhang</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute BAR__OVERHANG = eINSTANCE.getBar_Overhang();
+
+		/**
 		 * The meta object literal for the '{@link org.frisket.model.impl.FontRefImpl <em>Font Ref</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -3231,6 +4780,36 @@ public class FrisketPackageImpl extends EPackageImpl {
 		 * @generated
 		 */
 		public static final EEnum ALIGNMENT = eINSTANCE.getAlignment();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.Flow <em>Flow</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.Flow
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getFlow()
+		 * @generated
+		 */
+		public static final EEnum FLOW = eINSTANCE.getFlow();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.PenStyle <em>Pen Style</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.PenStyle
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getPenStyle()
+		 * @generated
+		 */
+		public static final EEnum PEN_STYLE = eINSTANCE.getPenStyle();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.BarKind <em>Bar Kind</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.BarKind
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getBarKind()
+		 * @generated
+		 */
+		public static final EEnum BAR_KIND = eINSTANCE.getBarKind();
 
 		/**
 		 * The meta object literal for the '{@link org.frisket.model.CornerJoin <em>Corner Join</em>}' enum.

@@ -102,6 +102,18 @@ public class FrisketAdapterFactory extends AdapterFactoryImpl {
 				return createWordingAdapter();
 			}
 			@Override
+			public Adapter caseTextSpan(TextSpan object) {
+				return createTextSpanAdapter();
+			}
+			@Override
+			public Adapter caseNudge(Nudge object) {
+				return createNudgeAdapter();
+			}
+			@Override
+			public Adapter caseBar(Bar object) {
+				return createBarAdapter();
+			}
+			@Override
 			public Adapter caseFontRef(FontRef object) {
 				return createFontRefAdapter();
 			}
@@ -242,6 +254,48 @@ public class FrisketAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createWordingAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.frisket.model.TextSpan <em>Text Span</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.frisket.model.TextSpan
+	 * @generated
+	 */
+	public Adapter createTextSpanAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.frisket.model.Nudge <em>Nudge</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.frisket.model.Nudge
+	 * @generated
+	 */
+	public Adapter createNudgeAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.frisket.model.Bar <em>Bar</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.frisket.model.Bar
+	 * @generated
+	 */
+	public Adapter createBarAdapter() {
 		return null;
 	}
 

@@ -117,6 +117,24 @@ public class FrisketSwitch<T> extends Switch<T> {
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
+			case FrisketPackageImpl.TEXT_SPAN: {
+				TextSpan textSpan = (TextSpan)theEObject;
+				T result = caseTextSpan(textSpan);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case FrisketPackageImpl.NUDGE: {
+				Nudge nudge = (Nudge)theEObject;
+				T result = caseNudge(nudge);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case FrisketPackageImpl.BAR: {
+				Bar bar = (Bar)theEObject;
+				T result = caseBar(bar);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
 			case FrisketPackageImpl.FONT_REF: {
 				FontRef fontRef = (FontRef)theEObject;
 				T result = caseFontRef(fontRef);
@@ -258,6 +276,51 @@ public class FrisketSwitch<T> extends Switch<T> {
 	 * @generated
 	 */
 	public T caseWording(Wording object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Text Span</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Text Span</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseTextSpan(TextSpan object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Nudge</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Nudge</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseNudge(Nudge object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Bar</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Bar</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseBar(Bar object) {
 		return null;
 	}
 

@@ -6,13 +6,14 @@ import java.io.InputStream;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.emf.ecore.util.InternalEList;
-import org.frisket.model.WholeFile;
 import org.frisket.model.Element;
 import org.frisket.model.Ids;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Mat;
 import org.frisket.model.UnreadableJobException;
+import org.frisket.model.WholeFile;
+import org.frisket.model.Wording;
 import org.frisket.model.migration.Migration;
 import org.frisket.model.migration.Migrations;
 import org.xml.sax.SAXException;
@@ -101,6 +102,11 @@ public final class JobReader {
 								"the mat '" + element.getId() + "' refers to something outside the file", null);
 					}
 				}
+			}
+			if (element instanceof Wording wording && wording.getPath() != null
+					&& (wording.getPath().eIsProxy() || wording.getPath().eResource() != job.eResource())) {
+				throw new UnreadableJobException(file, gate.lineOf(element.getId()), 0,
+						"the wording '" + element.getId() + "' refers to something outside the file", null);
 			}
 		}
 	}

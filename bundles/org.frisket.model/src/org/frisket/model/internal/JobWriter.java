@@ -15,6 +15,7 @@ import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 import org.frisket.model.Mat;
+import org.frisket.model.Wording;
 
 /** Turns a job into the bytes of its file. Writes nothing that {@link JobReader} would not take back. */
 public final class JobWriter {
@@ -72,6 +73,11 @@ public final class JobWriter {
 								+ "', which is not in the job");
 					}
 				}
+			}
+			if (element instanceof Wording wording && wording.getPath() != null
+					&& Jobs.jobOf(wording.getPath()) != job) {
+				throw new IOException("the wording '" + wording.getId() + "' runs along '" + wording.getPath().getId()
+						+ "', which is not in the job");
 			}
 		}
 	}

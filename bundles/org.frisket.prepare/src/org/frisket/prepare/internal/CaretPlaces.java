@@ -6,6 +6,7 @@ import java.util.List;
 
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Point;
+import org.frisket.typography.Alignment;
 import org.frisket.typography.Letter;
 import org.frisket.typography.SetText;
 import org.frisket.typography.TextLine;
@@ -32,7 +33,8 @@ final class CaretPlaces {
 
 	/** A blank leaves no letter behind it, so its width is what two letters are kept apart by it. */
 	private static double blankWidth(SetText text, Monitor monitor) {
-		List<Letter> pair = TextSetter.set("H H", text.face(), text.setting(), monitor).letters();
+		List<Letter> pair = TextSetter
+				.set("H H", text.face(), text.setting().withMeasure(0).withAlignment(Alignment.LEFT), monitor).letters();
 		return pair.size() < 2 ? text.capHeight() / 3
 				: pair.get(1).origin().x() - pair.get(0).origin().x() - pair.get(0).advance();
 	}

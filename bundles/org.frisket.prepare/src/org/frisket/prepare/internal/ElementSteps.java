@@ -9,14 +9,10 @@ import org.frisket.geometry.Region;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.Transform;
 import org.frisket.model.Element;
-import org.frisket.model.FontRef;
 import org.frisket.model.Mat;
 import org.frisket.model.Outline;
 import org.frisket.model.Wording;
-import org.frisket.typography.FontFace;
 import org.frisket.typography.FontLibrary;
-import org.frisket.typography.SetText;
-import org.frisket.typography.Setting;
 
 /** The step for each kind of element, with its results kept by content. */
 public final class ElementSteps {
@@ -74,35 +70,27 @@ public final class ElementSteps {
 	}
 
 	private Made wording(Wording wording, Tolerance tolerance, Monitor monitor) {
-		record Key(String text, String digest, double height, double lineSpacing, double tracking, Object alignment,
-				boolean kerning, boolean ligatures, boolean joined, double touch, List<Shape.Remark> remarks,
-				Tolerance tolerance) {
-		}
-		FontRef reference = wording.getFont();
-		FontResolver.Resolved font = fonts.resolve(reference);
+		FontResolver.Resolved font = fonts.resolve(wording.getFont());
 		if (font.face().isEmpty()) {
 			return new Made(font.remarks(), Shape.nothing(font.remarks()));
 		}
-		FontFace face = font.face().get();
-		Key key = new Key(wording.getText(), face.digest(), wording.getHeight(), wording.getLineSpacing(),
-				wording.getTracking(), wording.getAlignment(), wording.isKerning(), wording.isLigatures(),
-				wording.isJoined(), wording.getTouch(), font.remarks(), tolerance);
-		return made(key, () -> WordingStep.shape(wording, text(wording, face, tolerance, monitor), font.remarks(),
+		WordingSource source = WordingSource.of(wording, font.face().get(), font.remarks(), fonts::resolve);
+		return made(WordingKey.of(source, tolerance), () -> WordingStep.shape(source, text(source, tolerance, monitor),
 				clusters::get, tolerance, monitor));
 	}
 
 	/** Where a caret stands in a wording, in its own frame; nowhere if its font is missing. */
 	public List<Point> carets(Wording wording, Tolerance tolerance, Monitor monitor) {
-		return fonts.resolve(wording.getFont()).face()
-				.map(face -> CaretPlaces.of(text(wording, face, tolerance, monitor), monitor)).orElse(List.of());
+		FontResolver.Resolved font = fonts.resolve(wording.getFont());
+		return font.face().map(face -> {
+			WordingSource source = WordingSource.of(wording, face, font.remarks(), fonts::resolve);
+			return WordingStep.carets(source, text(source, tolerance, monitor), monitor);
+		}).orElse(List.of());
 	}
 
-	/** The letters where they stand, joined if the wording asks for it. */
-	private SetText text(Wording wording, FontFace face, Tolerance tolerance, Monitor monitor) {
-		record Key(String text, String digest, Setting setting, boolean joined, double touch, Tolerance tolerance) {
-		}
-		return texts.get(new Key(wording.getText(), face.digest(), WordingStep.setting(wording), wording.isJoined(),
-				wording.getTouch(), tolerance), () -> WordingStep.text(wording, face, tolerance, monitor));
+	/** The letters where they stand. */
+	private WordingText text(WordingSource source, Tolerance tolerance, Monitor monitor) {
+		return texts.get(WordingKey.of(source, tolerance), () -> WordingText.of(source, tolerance, monitor));
 	}
 
 	/**
@@ -127,7 +115,7 @@ public final class ElementSteps {
 		Key key = new Key(places, mat.getDistance(), mat.getCorners(), mat.getMitreLimit(), mat.getHoles(),
 				mat.getSmoothing(), tolerance);
 		Made made = made(key, () -> MatStep.shape(mat, grounds.get(new Ground(places, tolerance), () -> MatStep.ground(
-				before.stream().map(shape -> shape.shape().region().transformed(shape.transform().then(toFirst))).toList(),
+				before.stream().map(shape -> shape.shape().body().transformed(shape.transform().then(toFirst))).toList(),
 				parts::get, tolerance, monitor)), tolerance, monitor));
 		return placed(made, Transform.translation(first.e(), first.f()).then(own));
 	}

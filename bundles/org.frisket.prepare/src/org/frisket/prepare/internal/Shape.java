@@ -10,10 +10,26 @@ import org.frisket.prepare.Finding;
 import org.frisket.prepare.Severity;
 import org.frisket.prepare.Uncleaned;
 
-/** What one step makes of an element, in the element's own frame. */
-public record Shape(Region region, List<Contour> lines, Uncleaned uncleaned, List<Remark> remarks) {
+/**
+ * What one step makes of an element, in the element's own frame.
+ *
+ * @param region that is worked along its edge
+ * @param lines  that are worked besides
+ * @param body   that mats follow
+ */
+public record Shape(Region region, List<Contour> lines, Region body, Uncleaned uncleaned, List<Remark> remarks) {
 
 	static final Shape EMPTY = new Shape(Region.EMPTY, List.of(), Uncleaned.NOTHING, List.of());
+
+	/** Of an element whose region is its body. */
+	Shape(Region region, List<Contour> lines, Uncleaned uncleaned, List<Remark> remarks) {
+		this(region, lines, region, uncleaned, remarks);
+	}
+
+	/** Nothing but lines, which have no edge that a blade could follow. */
+	static Shape drawn(Region body, List<Contour> lines, Uncleaned uncleaned, List<Remark> remarks) {
+		return new Shape(Region.EMPTY, lines, body, uncleaned, remarks);
+	}
 
 	/** A finding that does not know its element yet; the place is in the element's own frame. */
 	record Remark(String id, Severity severity, Point place, String message, String cure) {

@@ -14,56 +14,57 @@ import org.frisket.geometry.Transform;
 import org.frisket.geometry.clean.CleanResult;
 import org.frisket.geometry.clean.FillRule;
 import org.frisket.geometry.clean.OutlineCleaner;
+import org.frisket.geometry.stencil.Stencil;
+import org.frisket.model.Flow;
+import org.frisket.model.PenStyle;
 import org.frisket.model.Wording;
 import org.frisket.prepare.Severity;
 import org.frisket.prepare.Uncleaned;
-import org.frisket.typography.Alignment;
 import org.frisket.typography.FontFace;
-import org.frisket.typography.Joiner;
 import org.frisket.typography.MissingGlyph;
-import org.frisket.typography.SetText;
-import org.frisket.typography.Setting;
-import org.frisket.typography.TextSetter;
 
-/** A wording to one clean region: set, joined if asked, united. */
+/** A wording to one clean region, or to the lines that a pen draws of it. */
 final class WordingStep {
 
 	private WordingStep() {
 	}
 
 	/** @param memory of what became of letters that lie together */
-	static Shape shape(Wording wording, SetText text, List<Shape.Remark> fontRemarks, Memory memory, Tolerance tolerance,
-			Monitor monitor) {
-		List<Shape.Remark> remarks = new ArrayList<>(fontRemarks);
-		for (MissingGlyph missing : text.missing()) {
-			remarks.add(missing(missing, text.face()));
+	static Shape shape(WordingSource source, WordingText text, Memory memory, Tolerance tolerance, Monitor monitor) {
+		Wording wording = source.wording();
+		List<Shape.Remark> remarks = new ArrayList<>(source.remarks());
+		for (MissingGlyph missing : text.placed().missing()) {
+			remarks.add(missing(missing, source.face()));
 		}
-		Outline letters = text.outline();
+		remarks.addAll(text.remarks());
+		Outline letters = text.placed().outline();
 		CleanResult clean = new OutlineCleaner(memory).clean(letters, FillRule.NON_ZERO, tolerance, monitor);
-		Region region = clean.region();
-		if (wording.isJoined()) {
-			for (Words.LoosePiece loose : Words.loosePieces(text, region)) {
+		Region body = LetterBody.of(clean.region(), wording, text, remarks, tolerance, monitor);
+		if (isToHold(wording)) {
+			for (Words.LoosePiece loose : Words.loosePieces(text.placed(), body)) {
 				remarks.add(loosePiece(loose));
 			}
 		}
-		return new Shape(region, List.of(), new Uncleaned(letters, clean.repairs(), Transform.IDENTITY), remarks);
+		if (wording.getStencil() > 0) {
+			body = Stencil.of(body, wording.getStencil(), List.of(), tolerance, monitor).region();
+		}
+		Uncleaned uncleaned = new Uncleaned(letters, clean.repairs(), Transform.IDENTITY);
+		if (wording.getPenStyle() == PenStyle.OUTLINE) {
+			return new Shape(body, List.of(), uncleaned, remarks);
+		}
+		return Shape.drawn(body, PenLines.of(body, wording, remarks, tolerance, monitor), uncleaned, remarks);
 	}
 
-	/** The letters of a wording where they stand in its own frame, joined if it asks for it. */
-	static SetText text(Wording wording, FontFace face, Tolerance tolerance, Monitor monitor) {
-		SetText text = TextSetter.set(wording.getText(), face, setting(wording), monitor);
-		return wording.isJoined() ? Joiner.join(text, wording.getTouch(), tolerance, monitor).text() : text;
+	/** Whether its pieces were asked to hang together. What a stencil lets through is to fall out. */
+	private static boolean isToHold(Wording wording) {
+		return wording.getStencil() <= 0 && (wording.isJoined() || wording.isTieMarks() || !wording.getBars().isEmpty());
 	}
 
-	static Setting setting(Wording wording) {
-		Alignment alignment = switch (wording.getAlignment()) {
-		case LEFT -> Alignment.LEFT;
-		case CENTRE -> Alignment.CENTRE;
-		case RIGHT -> Alignment.RIGHT;
-		};
-		return Setting.ofCapHeight(wording.getHeight()).withLineSpacing(wording.getLineSpacing() / Setting.LINE_DISTANCE)
-				.withTracking(wording.getTracking()).withAlignment(alignment).withKerning(wording.isKerning())
-				.withLigatures(wording.isLigatures());
+	/** Where a caret stands before each character and after the last one, in the wording's own frame. */
+	static List<Point> carets(WordingSource source, WordingText text, Monitor monitor) {
+		List<Point> straight = source.wording().getFlow() == Flow.STACKED ? StackCaretPlaces.of(text.set())
+				: CaretPlaces.of(text.set(), monitor);
+		return text.curve().map(curve -> curve.bend(text.set(), straight)).orElse(straight);
 	}
 
 	private static Shape.Remark missing(MissingGlyph missing, FontFace face) {

@@ -69,6 +69,7 @@ final class Messages extends NLS {
 	public static String WordingForm_font;
 	public static String WordingForm_height;
 	public static String WordingForm_joined;
+	public static String WordingForm_justified;
 	public static String WordingForm_kerning;
 	public static String WordingForm_left;
 	public static String WordingForm_ligatures;

@@ -104,6 +104,7 @@ final class WordingForm extends Form {
 		case LEFT -> Messages.WordingForm_left;
 		case CENTRE -> Messages.WordingForm_centre;
 		case RIGHT -> Messages.WordingForm_right;
+		case JUSTIFY -> Messages.WordingForm_justified;
 		};
 	}
 }

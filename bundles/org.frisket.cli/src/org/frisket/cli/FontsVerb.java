@@ -1,0 +1,126 @@
+package org.frisket.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+
+import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Tolerance;
+import org.frisket.prepare.Fitness;
+import org.frisket.prepare.FontFitness;
+import org.frisket.prepare.FontLibraries;
+import org.frisket.prepare.checks.Limits;
+import org.frisket.typography.UnknownFontException;
+import org.frisket.typography.UnreadableFontException;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Which fonts can be cut. */
+@Command(name = "fonts", description = "Lists how well fonts can be cut for a text, the fittest first.", sortOptions = false)
+final class FontsVerb implements Callable<Integer> {
+
+	/** The one stock whose limits are known. */
+	private static final String CARD = "card";
+
+	@Spec
+	private CommandSpec spec;
+
+	@Option(names = "--for", required = true, paramLabel = "T", description = "The text; \\n begins a new line.")
+	private String text;
+
+	@Option(names = "--height", required = true, paramLabel = "LENGTH", converter = Conversions.PositiveLength.class, //
+			description = "Height of a capital H, such as 40mm or 1.5in.")
+	private Double height;
+
+	@Option(names = "--font", paramLabel = "FILE|NAME", description = "A font to look at; may be given several times (default all at hand that have the characters).")
+	private List<String> fonts = List.of();
+
+	@Option(names = "--stock", paramLabel = "ID", defaultValue = CARD, description = "What it is cut from (default ${DEFAULT-VALUE}).")
+	private String stock;
+
+	@Option(names = "--thinnest", paramLabel = "LENGTH", converter = Conversions.PositiveLength.class, //
+			description = "The narrowest stroke allowed (default that of the stock).")
+	private Double thinnest;
+
+	@Option(names = "--smallest", paramLabel = "LENGTH", converter = Conversions.PositiveLength.class, //
+			description = "The shortest piece allowed (default that of the stock).")
+	private Double smallest;
+
+	@Option(names = "--tolerance", paramLabel = "LENGTH", defaultValue = "0.02mm", description = "Greatest deviation of curves (default ${DEFAULT-VALUE}).")
+	private Tolerance tolerance;
+
+	@Option(names = "--json", description = "Writes JSON for machines; lengths in mm.")
+	private boolean json;
+
+	@Option(names = "--help", usageHelp = true, description = "Shows this help.")
+	private boolean help;
+
+	@Override
+	public Integer call() throws Refusal {
+		String wording = Conversions.lines(text);
+		if (wording.isBlank()) {
+			throw new Refusal("--for: there is nothing in it to set");
+		}
+		Limits limits = limits();
+		FontFitness.Ranking ranking = ranking(wording, limits);
+		if (ranking.fonts().isEmpty()) {
+			throw new Refusal("--for: no font can set it: " + String.join("; ", ranking.leftOut()));
+		}
+		PrintWriter out = spec.commandLine().getOut();
+		if (json) {
+			out.println(FitnessJson.text(ranking.fonts(), limits));
+		} else {
+			table(out, ranking, limits);
+		}
+		return Frisket.DONE;
+	}
+
+	private Limits limits() throws Refusal {
+		if (!stock.equals(CARD)) {
+			throw new Refusal("--stock: there is no stock “" + stock + "”; " + CARD + " is known");
+		}
+		Limits limits = Limits.CARD;
+		limits = thinnest == null ? limits : limits.withThinnestStroke(thinnest);
+		return smallest == null ? limits : limits.withSmallestPiece(smallest);
+	}
+
+	private FontFitness.Ranking ranking(String wording, Limits limits) throws Refusal {
+		FontFitness fitness = new FontFitness(FontLibraries.installed(), wording, height, tolerance);
+		try {
+			return fonts.isEmpty() ? fitness.ofAll(limits, Monitor.NONE) : fitness.of(fonts, limits, Monitor.NONE);
+		} catch (UnknownFontException | UnreadableFontException | IllegalArgumentException e) {
+			throw new Refusal(e);
+		}
+	}
+
+	private void table(PrintWriter out, FontFitness.Ranking ranking, Limits limits) {
+		int width = ranking.fonts().stream().mapToInt(font -> font.name().length()).max().orElse(0);
+		String row = "%-" + Math.max(4, width) + "s  %4s  %8s  %7s  %7s  %7s  %6s  %7s  %6s%n";
+		out.printf(row, "font", "cuts", "from", "stroke", "gap", "counter", "point", "piece", "pieces");
+		for (FontFitness.Font font : ranking.fonts()) {
+			Fitness fitness = font.fitness();
+			double from = fitness.smallestHeight(limits).orElse(Double.POSITIVE_INFINITY);
+			out.printf(row, font.name(), from <= height ? "yes" : "no", number(Optional.of(from)),
+					measure(fitness.thinnestStroke()), measure(fitness.narrowestGap()),
+					measure(fitness.smallestCounter()), measure(fitness.sharpestPoint()),
+					measure(fitness.smallestPiece()), fitness.pieces());
+		}
+		out.println("lengths in mm, points in degrees; from: the least height at which it cuts cleanly");
+		if (!fonts.isEmpty()) {
+			ranking.leftOut().forEach(reason -> out.println("left out: " + reason));
+		}
+	}
+
+	private static String measure(Optional<Fitness.Measure> measure) {
+		return number(measure.map(Fitness.Measure::value));
+	}
+
+	private static String number(Optional<Double> value) {
+		return value.filter(Double::isFinite).map(mm -> String.format(Locale.ROOT, "%.2f", mm)).orElse("-");
+	}
+}

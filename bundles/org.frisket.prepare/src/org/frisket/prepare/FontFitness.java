@@ -1,0 +1,120 @@
+package org.frisket.prepare;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Tolerance;
+import org.frisket.prepare.checks.Limits;
+import org.frisket.typography.FontEntry;
+import org.frisket.typography.FontFace;
+import org.frisket.typography.FontLibrary;
+import org.frisket.typography.FontSource;
+import org.frisket.typography.MissingGlyph;
+import org.frisket.typography.SetText;
+import org.frisket.typography.Setting;
+import org.frisket.typography.TextSetter;
+import org.frisket.typography.UnknownFontException;
+import org.frisket.typography.UnreadableFontException;
+
+/** Which fonts a text can be cut in. */
+public final class FontFitness {
+
+	/**
+	 * A font and how it fares.
+	 *
+	 * @param file where it lies, for people
+	 */
+	public record Font(String name, String file, Fitness fitness) {
+	}
+
+	/**
+	 * @param fonts   the fittest first: by the least height at which they cut cleanly
+	 * @param leftOut what cannot be said of the others, one sentence each
+	 */
+	public record Ranking(List<Font> fonts, List<String> leftOut) {
+	}
+
+	private final FontLibrary library;
+	private final String text;
+	private final double height;
+	private final Tolerance tolerance;
+
+	/** @param height of a capital H in mm */
+	public FontFitness(FontLibrary library, String text, double height, Tolerance tolerance) {
+		this.library = library;
+		this.text = text;
+		this.height = height;
+		this.tolerance = tolerance;
+	}
+
+	/** All fonts of the library that can be read and have the characters. */
+	public Ranking ofAll(Limits limits, Monitor monitor) {
+		List<Outcome> outcomes = entries(monitor).parallelStream().map(entry -> {
+			try {
+				return outcome(entry.open(), entry.place(), monitor);
+			} catch (UnreadableFontException e) {
+				return new Outcome(Optional.empty(), e.getMessage());
+			}
+		}).toList();
+		return ranking(outcomes, limits);
+	}
+
+	/** @param fonts files, or names as a library takes them */
+	public Ranking of(List<String> fonts, Limits limits, Monitor monitor)
+			throws UnknownFontException, UnreadableFontException {
+		List<Outcome> outcomes = new ArrayList<>();
+		for (String font : fonts) {
+			FontFace face = library.find(font, monitor);
+			outcomes.add(outcome(face, place(face, monitor), monitor));
+		}
+		return ranking(outcomes, limits);
+	}
+
+	private record Outcome(Optional<Font> font, String reason) {
+	}
+
+	private List<FontEntry> entries(Monitor monitor) {
+		List<FontEntry> entries = new ArrayList<>();
+		for (FontSource source : library.sources()) {
+			entries.addAll(source.fonts(monitor));
+		}
+		return entries;
+	}
+
+	private String place(FontFace face, Monitor monitor) {
+		return face.source().map(Object::toString).orElseGet(() -> entries(monitor).stream()
+				.filter(entry -> entry.family().equals(face.family()) && entry.style().equals(face.style()))
+				.map(FontEntry::place).findFirst().orElse(""));
+	}
+
+	private Outcome outcome(FontFace face, String place, Monitor monitor) {
+		// before anything is set: most fonts lack the characters of another script
+		int lacking = text.codePoints().filter(c -> !Character.isWhitespace(c) && !face.covers(c)).findFirst().orElse(-1);
+		if (lacking >= 0) {
+			return new Outcome(Optional.empty(),
+					"%s has no glyph for “%s”".formatted(face.fullName(), Character.toString(lacking)));
+		}
+		SetText set = TextSetter.set(text, face, Setting.ofCapHeight(height), monitor);
+		Optional<MissingGlyph> missing = set.missing().stream().findFirst();
+		if (missing.isPresent()) {
+			return new Outcome(Optional.empty(),
+					"%s has no glyph for %s".formatted(face.fullName(), missing.get().label()));
+		}
+		Fitness fitness = Fitness.of(set, tolerance, monitor);
+		return fitness.pieces() == 0
+				? new Outcome(Optional.empty(), "%s leaves no mark for it".formatted(face.fullName()))
+				: new Outcome(Optional.of(new Font(face.fullName(), place, fitness)), "");
+	}
+
+	private static Ranking ranking(List<Outcome> outcomes, Limits limits) {
+		Comparator<Font> fittest = Comparator.comparingDouble(
+				font -> font.fitness().smallestHeight(limits).orElse(Double.POSITIVE_INFINITY));
+		List<Font> fonts = outcomes.stream().flatMap(outcome -> outcome.font().stream())
+				.sorted(fittest.thenComparing(Font::name).thenComparing(Font::file)).toList();
+		return new Ranking(fonts,
+				outcomes.stream().filter(outcome -> outcome.font().isEmpty()).map(Outcome::reason).toList());
+	}
+}

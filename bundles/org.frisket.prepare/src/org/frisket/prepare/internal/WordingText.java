@@ -1,0 +1,132 @@
+package org.frisket.prepare.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+import org.frisket.geometry.Length;
+import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Point;
+import org.frisket.geometry.Tolerance;
+import org.frisket.model.Flow;
+import org.frisket.model.Wording;
+import org.frisket.prepare.Severity;
+import org.frisket.typography.Alignment;
+import org.frisket.typography.CurveJoiner;
+import org.frisket.typography.Joiner;
+import org.frisket.typography.Nudge;
+import org.frisket.typography.SetText;
+import org.frisket.typography.Setting;
+import org.frisket.typography.StackJoiner;
+import org.frisket.typography.StackSetter;
+import org.frisket.typography.TextSetter;
+import org.frisket.typography.TextSpan;
+import org.frisket.typography.layout.BoxFit;
+import org.frisket.typography.layout.Laid;
+
+/**
+ * The letters of a wording at their places: set, joined, nudged, bent.
+ *
+ * @param set      joined but neither nudged nor bent
+ * @param straight not bent yet
+ * @param placed   where they stand in the end
+ * @param curve    that they were bent to
+ */
+record WordingText(SetText set, SetText straight, SetText placed, Optional<TextCurve> curve,
+		List<Shape.Remark> remarks) {
+
+	static WordingText of(WordingSource source, Tolerance tolerance, Monitor monitor) {
+		List<Shape.Remark> remarks = new ArrayList<>();
+		SetText text = set(source, remarks, monitor);
+		Optional<TextCurve> curve = TextCurve.of(source).filter(found -> fits(found, text, remarks));
+		if (source.wording().getFlow() == Flow.ARC && !(source.wording().getArcRadius() > 0)) {
+			remarks.add(tooTight());
+		}
+		SetText joined = source.wording().isJoined() ? joined(text, source.wording(), curve, tolerance, monitor) : text;
+		SetText nudged = Nudge.apply(joined, source.nudges());
+		if (curve.isEmpty()) {
+			return new WordingText(joined, nudged, nudged, curve, remarks);
+		}
+		Laid laid = curve.get().lay(nudged);
+		if (!laid.overflowing().isEmpty()) {
+			remarks.add(overflow(laid));
+		}
+		return new WordingText(joined, nudged, laid.text(), curve, remarks);
+	}
+
+	private static SetText set(WordingSource source, List<Shape.Remark> remarks, Monitor monitor) {
+		Wording wording = source.wording();
+		Setting setting = setting(source);
+		if (wording.getFlow() == Flow.STACKED) {
+			return StackSetter.set(wording.getText(), source.face(), setting, source.spans(), monitor);
+		}
+		if (wording.getFlow() != Flow.STRAIGHT || !(wording.getBoxWidth() > 0) || !(wording.getBoxHeight() > 0)) {
+			return TextSetter.set(wording.getText(), source.face(), setting, source.spans(), monitor);
+		}
+		double edge = 2 * Math.max(0, wording.getEmbolden());
+		OptionalDouble fitting = wording.getBoxWidth() > edge && wording.getBoxHeight() > edge
+				? BoxFit.capHeight(wording.getText(), source.face(), setting, source.spans(),
+						wording.getBoxWidth() - edge, wording.getBoxHeight() - edge, monitor)
+				: OptionalDouble.empty();
+		if (fitting.isEmpty() && !wording.getText().isBlank()) {
+			remarks.add(new Shape.Remark("box-too-small", Severity.CAUTION, Point.ORIGIN,
+					"The wording fits into its box at no height.", "Choose a larger box, or set it less wide."));
+		}
+		double height = fitting.orElse(setting.capHeight());
+		double factor = height / setting.capHeight();
+		List<TextSpan> spans = source.spans().stream().map(span -> new TextSpan(span.start(), span.end(), span.face(),
+				span.capHeight().isPresent() ? OptionalDouble.of(factor * span.capHeight().getAsDouble())
+						: OptionalDouble.empty(),
+				span.features())).toList();
+		return TextSetter.set(wording.getText(), source.face(), setting.withCapHeight(height), spans, monitor);
+	}
+
+	private static Setting setting(WordingSource source) {
+		Wording wording = source.wording();
+		Alignment alignment = switch (wording.getAlignment()) {
+		case LEFT -> Alignment.LEFT;
+		case CENTRE -> Alignment.CENTRE;
+		case RIGHT -> Alignment.RIGHT;
+		case JUSTIFY -> Alignment.JUSTIFY;
+		};
+		return Setting.ofCapHeight(wording.getHeight()).withLineSpacing(wording.getLineSpacing() / Setting.LINE_DISTANCE)
+				.withTracking(wording.getTracking()).withAlignment(alignment).withKerning(wording.isKerning())
+				.withLigatures(wording.isLigatures()).withWordSpacing(wording.getWordSpacing())
+				.withMeasure(Math.max(0, wording.getMeasure())).withFeatures(source.features());
+	}
+
+	private static SetText joined(SetText text, Wording wording, Optional<TextCurve> curve, Tolerance tolerance,
+			Monitor monitor) {
+		if (wording.getFlow() == Flow.STACKED) {
+			return StackJoiner.join(text, wording.getTouch(), false, tolerance, monitor).text();
+		}
+		return curve.map(bend -> CurveJoiner.join(text, straight -> bend.lay(straight).text(), wording.getTouch(), false,
+				tolerance, monitor)).orElseGet(() -> Joiner.join(text, wording.getTouch(), tolerance, monitor)).text();
+	}
+
+	private static boolean fits(TextCurve curve, SetText text, List<Shape.Remark> remarks) {
+		try {
+			curve.lay(text);
+			return true;
+		} catch (IllegalArgumentException e) {
+			remarks.add(tooTight());
+			return false;
+		}
+	}
+
+	private static Shape.Remark tooTight() {
+		return new Shape.Remark("arc-too-tight", Severity.BLOCKING, Point.ORIGIN,
+				"The circle is too small for the lines of the wording.", "Choose a larger radius.");
+	}
+
+	private static Shape.Remark overflow(Laid laid) {
+		Point place = laid.text().letters().get(laid.overflowing().get(0)).outline().bounds().centre();
+		String message = laid.needed() > laid.available()
+				? "The text is %s long, and what it runs along %s.".formatted(Length.text(laid.needed(), 1),
+						Length.text(laid.available(), 1))
+				: "The text runs beyond the end of its path.";
+		return new Shape.Remark("text-overflows", Severity.CAUTION, place, message,
+				"Set it smaller, let it start elsewhere, or make longer what it runs along.");
+	}
+}
