@@ -320,11 +320,11 @@ class SurfaceUiTest extends OpenBench {
 		Point disc = pixelOf(120, 40);
 		Screen.click(canvas(), disc.x, disc.y);
 		ImageData picture = Screen.picture(top);
-		assertEquals(top.getSize().y, count(picture, ThemeColour.BENCH_SELECTION, disc.x, 0, 1, top.getSize().y), 2);
+		assertEquals(top.getSize().y, count(picture, ThemeColour.BENCH_ACCENT, disc.x, 0, 1, top.getSize().y), 2);
 		// the band tints what is not tinted elsewhere
 		assertNotEquals(Screen.pixel(picture, pixelOf(93, 0).x, 10), Screen.pixel(picture, pixelOf(103, 0).x, 10));
 		ImageData side = Screen.picture(left);
-		assertEquals(left.getSize().x, count(side, ThemeColour.BENCH_SELECTION, 0, disc.y, left.getSize().x, 1), 2);
+		assertEquals(left.getSize().x, count(side, ThemeColour.BENCH_ACCENT, 0, disc.y, left.getSize().x, 1), 2);
 		keepWindow("rulers-mm");
 		LengthUnit.show(LengthUnit.INCH);
 		Screen.settle();

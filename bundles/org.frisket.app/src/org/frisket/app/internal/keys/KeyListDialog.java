@@ -16,6 +16,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Listener;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
@@ -113,8 +114,18 @@ final class KeyListDialog extends Dialog {
 			return;
 		}
 		ParameterizedCommand command = (ParameterizedCommand) table.getItem(table.getSelectionIndex()).getData(COMMAND);
+		Shell shell = window.getShell();
+		// what a command is meant for is known again only when the window is in front
+		Listener inFront = new Listener() {
+			@Override
+			public void handleEvent(Event event) {
+				shell.removeListener(SWT.Activate, this);
+				shell.getDisplay().asyncExec(() -> execute(command));
+			}
+		};
+		shell.addListener(SWT.Activate, inFront);
 		close();
-		window.getShell().getDisplay().asyncExec(() -> execute(command));
+		shell.setActive();
 	}
 
 	private void execute(ParameterizedCommand command) {
