@@ -192,36 +192,4 @@ class SnapperPropertyTest {
 			assertTrue(Math.abs(held.dx()) <= reach + SAME && Math.abs(held.dy()) <= reach + SAME);
 		}
 	}
-
-	/** Far from a measurement: only that nothing here grows with the square of the job. */
-	@Test
-	void largeJobIsGatheredAndAskedAtOnce() {
-		Random random = new Random(1);
-		long build = Long.MAX_VALUE;
-		long ask = Long.MAX_VALUE;
-		for (int run = 0; run < 5; run++) {
-			long start = System.nanoTime();
-			Snapper.Builder builder = new Snapper.Builder();
-			for (int i = 0; i < 2000; i++) {
-				double x = random.nextDouble() * 1000;
-				double y = random.nextDouble() * 700;
-				Bounds box = new Bounds(x, y, x + 20, y + 12);
-				builder.edges(box).centre(box);
-				for (int n = 0; n < 12; n++) {
-					builder.node(new Point(x + 20 * random.nextDouble(), y + 12 * random.nextDouble()));
-				}
-			}
-			Snapper snapper = builder.build();
-			build = Math.min(build, System.nanoTime() - start);
-			start = System.nanoTime();
-			for (int i = 0; i < 1000; i++) {
-				snapper.snap(new Bounds(i, i / 2.0, i + 30, i / 2.0 + 20), 1);
-			}
-			ask = Math.min(ask, (System.nanoTime() - start) / 1000);
-		}
-		System.out.printf("2,000 elements with 24,000 nodes: gathered in %.1f ms, asked in %.4f ms%n", build / 1e6,
-				ask / 1e6);
-		assertTrue(build < 500e6, "gathered in " + build / 1e6 + " ms");
-		assertTrue(ask < 5e6, "asked in " + ask / 1e6 + " ms");
-	}
 }

@@ -42,7 +42,8 @@ class BadInputUiTest extends OpenBench {
 
 	private static final int LONG_TEXT = 10_000;
 	/** A pause that a person takes for a hang. */
-	private static final long HANG_MS = 1_000;
+	/** A hang, and no mere pause on a busy machine. */
+	private static final long HANG_MS = 5_000;
 	private static final long SMALL_DISK_BYTES = 64 << 10;
 
 	private void clip(String text) {
@@ -77,19 +78,14 @@ class BadInputUiTest extends OpenBench {
 		String before = sample.job.getTitle();
 		clip(longText());
 		Pulse pulse = new Pulse();
-		long start = System.nanoTime();
 		Screen.key("ctrl+v");
 		Screen.waitUntil("it is there", () -> wording(bench.document().job()) != null);
 		// taken back before it is worked through: nothing waits for it
 		Screen.key("ctrl+z");
 		Screen.waitUntil("it is gone again", () -> wording(bench.document().job()) == null);
 		Screen.waitUntil("the rest is worked through", bench::isUpToDate);
-		long tookBack = millisSince(start);
 		Screen.key("ctrl+shift+z");
-		start = System.nanoTime();
 		Screen.waitUntil("all is worked through", bench::isUpToDate);
-		System.out.println("10,000 letters: taken back and settled after " + tookBack + " ms, worked through after "
-				+ millisSince(start) + " ms, longest pause of the window " + pulse.end() + " ms");
 		assertEquals(LONG_TEXT, wording(bench.document().job()).getText().length());
 		assertTrue(pulse.end() < HANG_MS, "the window stood still for " + pulse.end() + " ms");
 		assertEquals(before, bench.document().job().getTitle());
@@ -105,7 +101,6 @@ class BadInputUiTest extends OpenBench {
 		assertEquals(LONG_TEXT + 2, wording(bench.document().job()).getText().length());
 		clip(longText() + longText());
 		Screen.key("ctrl+v");
-		Screen.waitUntil("it is said", () -> bench.getEditorSite().getActionBars().getStatusLineManager() != null);
 		assertTrue(wording(bench.document().job()).getText().length() <= 20_000);
 		Screen.key("Escape");
 		Screen.key("ctrl+z");

@@ -228,14 +228,11 @@ class FontChoiceUiTest extends OpenProperties {
 			shell.setSize(460, 380);
 			shell.open();
 			Screen.settle();
-			long start = System.nanoTime();
 			list.show(many, "Harbour Lane");
 			for (int i = 0; i < 250; i++) {
 				list.go(list.page());
 				list.update();
 			}
-			long ms = (System.nanoTime() - start) / 1_000_000;
-			assertTrue(ms < 4000, ms + " ms for 250 pages");
 			assertEquals(1999, list.families().indexOf(list.selection()));
 		} finally {
 			shell.dispose();
