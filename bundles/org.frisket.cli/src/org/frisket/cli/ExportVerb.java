@@ -8,8 +8,8 @@ import java.util.concurrent.Callable;
 
 import org.frisket.export.Exporter;
 import org.frisket.export.Exporters;
-import org.frisket.export.Option;
 import org.frisket.geometry.Tolerance;
+import org.frisket.geometry.options.Option;
 import org.frisket.model.Job;
 import org.frisket.prepare.extension.Contribution;
 import org.frisket.prepare.extension.ContributionException;

@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.concurrent.CancellationException;
 
 import org.frisket.geometry.Monitor;
+import org.frisket.geometry.options.Option;
+import org.frisket.geometry.options.OptionValues;
 import org.frisket.model.WholeFile;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.extension.Contribution;

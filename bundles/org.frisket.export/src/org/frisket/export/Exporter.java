@@ -5,6 +5,8 @@ import java.io.OutputStream;
 import java.util.List;
 
 import org.frisket.geometry.Monitor;
+import org.frisket.geometry.options.Option;
+import org.frisket.geometry.options.OptionValues;
 import org.frisket.prepare.PreparedJob;
 
 /**

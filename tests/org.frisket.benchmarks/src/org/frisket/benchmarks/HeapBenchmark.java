@@ -11,9 +11,9 @@ import java.util.OptionalDouble;
 
 import org.frisket.export.Exporter;
 import org.frisket.export.Exporters;
-import org.frisket.export.OptionValues;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
+import org.frisket.geometry.options.OptionValues;
 import org.frisket.model.Alignment;
 import org.frisket.model.OperationKind;
 import org.frisket.prepare.Composition;

@@ -18,9 +18,9 @@ import java.util.List;
 import java.util.Set;
 
 import org.frisket.export.Exporter;
-import org.frisket.export.Option;
-import org.frisket.export.OptionValues;
 import org.frisket.geometry.Monitor;
+import org.frisket.geometry.options.Option;
+import org.frisket.geometry.options.OptionValues;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
 import org.frisket.model.Jobs;

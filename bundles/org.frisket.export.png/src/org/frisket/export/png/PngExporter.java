@@ -7,10 +7,10 @@ import java.util.List;
 
 import org.eclipse.osgi.util.NLS;
 import org.frisket.export.Exporter;
-import org.frisket.export.Option;
-import org.frisket.export.OptionValues;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Monitor;
+import org.frisket.geometry.options.Option;
+import org.frisket.geometry.options.OptionValues;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.PreparedLayer;
 

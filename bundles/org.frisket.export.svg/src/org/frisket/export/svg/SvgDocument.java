@@ -9,12 +9,12 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 import org.frisket.export.OperationInk;
-import org.frisket.export.OptionValues;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.PathData;
 import org.frisket.geometry.Transform;
+import org.frisket.geometry.options.OptionValues;
 import org.frisket.model.Layer;
 import org.frisket.model.Operation;
 import org.frisket.model.OperationKind;

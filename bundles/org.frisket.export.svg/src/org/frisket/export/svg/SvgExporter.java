@@ -6,9 +6,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 import org.frisket.export.Exporter;
-import org.frisket.export.Option;
-import org.frisket.export.OptionValues;
 import org.frisket.geometry.Monitor;
+import org.frisket.geometry.options.Option;
+import org.frisket.geometry.options.OptionValues;
 import org.frisket.prepare.PreparedJob;
 
 /** Writes SVG 1.1 that is also valid SVG 2. */

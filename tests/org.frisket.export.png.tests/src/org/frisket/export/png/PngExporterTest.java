@@ -13,8 +13,8 @@ import java.util.Map;
 import javax.imageio.ImageIO;
 
 import org.frisket.export.Exporter;
-import org.frisket.export.OptionValues;
 import org.frisket.geometry.Monitor;
+import org.frisket.geometry.options.OptionValues;
 import org.frisket.model.Job;
 import org.frisket.model.OperationKind;
 import org.frisket.testkit.ExporterContract;

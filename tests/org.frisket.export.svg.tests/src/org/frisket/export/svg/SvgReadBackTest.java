@@ -16,8 +16,8 @@ import java.util.concurrent.TimeUnit;
 
 import javax.imageio.ImageIO;
 
-import org.frisket.export.OptionValues;
 import org.frisket.geometry.Monitor;
+import org.frisket.geometry.options.OptionValues;
 import org.frisket.model.Alignment;
 import org.frisket.model.Job;
 import org.frisket.model.OperationKind;

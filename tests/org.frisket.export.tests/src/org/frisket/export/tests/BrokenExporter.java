@@ -5,9 +5,9 @@ import java.io.OutputStream;
 import java.util.List;
 
 import org.frisket.export.Exporter;
-import org.frisket.export.Option;
-import org.frisket.export.OptionValues;
 import org.frisket.geometry.Monitor;
+import org.frisket.geometry.options.Option;
+import org.frisket.geometry.options.OptionValues;
 import org.frisket.prepare.PreparedJob;
 
 /** An exporter of another bundle that fails in the middle. */

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.concurrent.locks.LockSupport;
 
 import org.frisket.export.Exporter;
-import org.frisket.export.Option;
-import org.frisket.export.OptionValues;
 import org.frisket.geometry.Monitor;
+import org.frisket.geometry.options.Option;
+import org.frisket.geometry.options.OptionValues;
 import org.frisket.prepare.PreparedJob;
 
 /** Never gets a file done: it fails, or goes on until it is called off. */

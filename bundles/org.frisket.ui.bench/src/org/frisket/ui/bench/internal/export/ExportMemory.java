@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 import org.eclipse.core.runtime.preferences.InstanceScope;
-import org.frisket.export.Option;
+import org.frisket.geometry.options.Option;
 import org.frisket.ui.bench.internal.files.BenchPreferences;
 import org.osgi.service.prefs.Preferences;
 

@@ -11,8 +11,8 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
-import org.frisket.export.Option;
-import org.frisket.export.OptionValues;
+import org.frisket.geometry.options.Option;
+import org.frisket.geometry.options.OptionValues;
 import org.frisket.ui.ThemeColour;
 
 /** One option of an exporter as a line of a form: what it does, its value, and below what is wrong with it. */

@@ -1,11 +1,11 @@
-package org.frisket.export;
+package org.frisket.geometry.options;
 
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/** Values for the options of one exporter, checked and complete. */
+/** Values for the options of one step, checked and complete. */
 public final class OptionValues {
 
 	private final Map<String, Object> values;

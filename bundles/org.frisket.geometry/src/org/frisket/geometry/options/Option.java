@@ -1,4 +1,4 @@
-package org.frisket.export;
+package org.frisket.geometry.options;
 
 import java.util.List;
 import java.util.regex.Pattern;
@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 import org.frisket.geometry.Length;
 
 /**
- * One option of an exporter, described so that a form, a command-line flag, a preset and a help page can be made of it.
+ * One option of a step, described so that a form, a command-line flag, a preset and a help page can be made of it.
  *
  * @param name        of the command-line flag and in presets: lower case, words joined by hyphens
  * @param description what it does, half a sentence, for people

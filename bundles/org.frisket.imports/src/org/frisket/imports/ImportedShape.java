@@ -1,0 +1,60 @@
+package org.frisket.imports;
+
+import java.util.Arrays;
+
+import org.frisket.geometry.Outline;
+import org.frisket.geometry.Transform;
+import org.frisket.geometry.clean.FillRule;
+
+/** One thing on a layer of a file. */
+public sealed interface ImportedShape {
+
+	/** Its name or id in the file; may be empty. */
+	String name();
+
+	/**
+	 * An area. Contours that are open count as closed by a straight line, as in SVG.
+	 *
+	 * @param colour as {@code #rrggbb}, or empty
+	 */
+	record Area(String name, Outline outline, FillRule rule, String colour) implements ImportedShape {
+	}
+
+	/**
+	 * Lines without an area of their own; closed ones stay lines.
+	 *
+	 * @param width  of the pen in mm, 0 if the file says none
+	 * @param colour as {@code #rrggbb}, or empty
+	 */
+	record Lines(String name, Outline outline, double width, String colour) implements ImportedShape {
+	}
+
+	/**
+	 * A picture of pixels, kept as its own bytes.
+	 *
+	 * @param mediaType such as {@code image/png}
+	 * @param place     takes the unit square, y downwards, to where the picture lies, in mm
+	 */
+	record Picture(String name, byte[] bytes, String mediaType, Transform place) implements ImportedShape {
+
+		public Picture {
+			bytes = bytes.clone();
+		}
+
+		@Override
+		public byte[] bytes() {
+			return bytes.clone();
+		}
+
+		@Override
+		public boolean equals(Object other) {
+			return other instanceof Picture p && name.equals(p.name) && Arrays.equals(bytes, p.bytes)
+					&& mediaType.equals(p.mediaType) && place.equals(p.place);
+		}
+
+		@Override
+		public int hashCode() {
+			return Arrays.hashCode(bytes) * 31 + place.hashCode();
+		}
+	}
+}
