@@ -12,6 +12,10 @@ public final class OutlineBuilder {
 	/** Relative to the size of the coordinates; what adding up relative steps may miss the start by. */
 	private static final double ROUNDING = 1e-12;
 
+	/** A quarter of what outlines are commonly cleaned within. */
+	private static final double ARC_DEVIATION = 0.005;
+
+	private final double arcDeviation;
 	private final List<Contour> contours = new ArrayList<>();
 	private List<Segment> segments = new ArrayList<>();
 	private Point start = Point.ORIGIN;
@@ -19,6 +23,16 @@ public final class OutlineBuilder {
 	/** Last control point of a cubic or quadratic just drawn, for the smooth forms; null after anything else. */
 	private Point cubicControl;
 	private Point quadraticControl;
+
+	/** Arcs come within 0.005 mm. */
+	public OutlineBuilder() {
+		this(ARC_DEVIATION);
+	}
+
+	/** @param arcDeviation how far the cubics of an arc may lie from it, in the unit of the coordinates; positive */
+	public OutlineBuilder(double arcDeviation) {
+		this.arcDeviation = arcDeviation;
+	}
 
 	/** Where the pen is. */
 	public Point current() {
@@ -67,6 +81,35 @@ public final class OutlineBuilder {
 
 	private Point mirrored(Point control) {
 		return control == null ? current : current.times(2).minus(control);
+	}
+
+	/**
+	 * An elliptical arc as SVG's path data describes it, by its end.
+	 *
+	 * @param turn  of the ellipse's x axis, in radians towards the y axis
+	 * @param large whether the longer way round is meant
+	 * @param sweep whether angles grow on the way, from the x axis towards the y axis
+	 */
+	public void arcTo(double rx, double ry, double turn, boolean large, boolean sweep, Point end) {
+		EllipticalArc.add(this, rx, ry, turn, large, sweep, end, arcDeviation);
+	}
+
+	/**
+	 * An elliptical arc round a centre. A line leads to its start unless the pen is there.
+	 *
+	 * @param turn  of the ellipse's x axis, in radians towards the y axis
+	 * @param from  where it starts, in radians on the circle that the ellipse is stretched from
+	 * @param sweep how far it goes; negative for the other way
+	 */
+	public void arcAround(Point centre, double rx, double ry, double turn, double from, double sweep) {
+		lineTo(EllipticalArc.pointAround(centre, rx, ry, turn, from));
+		EllipticalArc.addAround(this, centre, rx, ry, turn, from, sweep, arcDeviation);
+	}
+
+	/** Starts a new contour with an arc; see {@link #arcAround}. */
+	public void startArc(Point centre, double rx, double ry, double turn, double from, double sweep) {
+		moveTo(EllipticalArc.pointAround(centre, rx, ry, turn, from));
+		arcAround(centre, rx, ry, turn, from, sweep);
 	}
 
 	/** Closes the contour, by a line unless the pen is at its start; the pen goes back there. */

@@ -18,7 +18,16 @@ public final class PathData {
 	 * @throws PathDataException if the text breaks the grammar or a number is too large
 	 */
 	public static Outline parse(String text) {
-		return new PathDataParser(text).parse();
+		return new PathDataParser(text, new OutlineBuilder()).parse();
+	}
+
+	/**
+	 * As {@link #parse(String)}, for path data in other units than millimetres.
+	 *
+	 * @param arcDeviation how far the cubics of an arc may lie from it, in the unit of the path data; positive
+	 */
+	public static Outline parse(String text, double arcDeviation) {
+		return new PathDataParser(text, new OutlineBuilder(arcDeviation)).parse();
 	}
 
 	/** The contours one after the other; see {@link #format(Contour, int)}. */

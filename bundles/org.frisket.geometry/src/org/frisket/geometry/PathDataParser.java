@@ -4,10 +4,11 @@ package org.frisket.geometry;
 final class PathDataParser {
 
 	private final PathDataScanner scanner;
-	private final OutlineBuilder builder = new OutlineBuilder();
+	private final OutlineBuilder builder;
 
-	PathDataParser(String text) {
+	PathDataParser(String text, OutlineBuilder builder) {
 		scanner = new PathDataScanner(text);
+		this.builder = builder;
 	}
 
 	Outline parse() {
@@ -67,7 +68,7 @@ final class PathDataParser {
 		boolean large = scanner.flag();
 		scanner.separator();
 		boolean sweep = scanner.flag();
-		EllipticalArc.add(builder, rx, ry, turn, large, sweep, next(origin));
+		builder.arcTo(rx, ry, turn, large, sweep, next(origin));
 	}
 
 	private Point next(Point origin) {

@@ -121,6 +121,23 @@ class PathDataTest {
 	}
 
 	@Test
+	void largeArcsComeAsCloseAsSmallOnes() {
+		for (double radius : new double[] { 1, 15, 100, 1000, 20_000 }) {
+			Outline circle = PathData.parse("M%1$s 0A%1$s %1$s 0 0 1 -%1$s 0A%1$s %1$s 0 0 1 %1$s 0Z".formatted(radius));
+			for (Segment segment : circle.contours().get(0).segments()) {
+				for (double t = 0; t <= 1; t += 1.0 / 64) {
+					assertEquals(radius, segment.at(t).length(), 0.005, "radius " + radius);
+				}
+			}
+		}
+	}
+
+	@Test
+	void anArcBeyondAllMeasureEnds() {
+		assertTrue(PathData.parse("M0 0A1e9 1e9 0 0 1 1e9 0").nodeCount() < 2000);
+	}
+
+	@Test
 	void arcWithoutRadiusIsALineAndWithoutLengthNothing() {
 		assertEquals("M0 0L6 0", echoed("M0 0A0 5 0 0 1 6 0"));
 		assertEquals("M0 0L6 0", echoed("M0 0A1e-300 1e-300 0 0 1 6 0L6 0"));
