@@ -1,8 +1,13 @@
 package org.frisket.imports;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
+import org.frisket.geometry.Contour;
+import org.frisket.geometry.Line;
 import org.frisket.geometry.Outline;
+import org.frisket.geometry.Segment;
 import org.frisket.geometry.Transform;
 import org.frisket.geometry.clean.FillRule;
 
@@ -13,11 +18,26 @@ public sealed interface ImportedShape {
 	String name();
 
 	/**
-	 * An area. Contours that are open count as closed by a straight line, as in SVG.
+	 * An area. Contours that come open are closed by a straight line, as SVG fills them.
 	 *
 	 * @param colour as {@code #rrggbb}, or empty
 	 */
 	record Area(String name, Outline outline, FillRule rule, String colour) implements ImportedShape {
+
+		public Area {
+			outline = new Outline(outline.contours().stream().filter(c -> !c.isEmpty()).map(Area::closed).toList());
+		}
+
+		private static Contour closed(Contour contour) {
+			if (contour.isClosed()) {
+				return contour;
+			}
+			List<Segment> segments = new ArrayList<>(contour.segments());
+			if (!contour.end().equals(contour.start())) {
+				segments.add(new Line(contour.end(), contour.start()));
+			}
+			return Contour.closed(segments);
+		}
 	}
 
 	/**

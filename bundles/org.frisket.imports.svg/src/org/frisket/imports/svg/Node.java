@@ -1,0 +1,102 @@
+package org.frisket.imports.svg;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+import org.eclipse.osgi.util.NLS;
+
+/** An element of the file, or a stretch of text between elements. */
+final class Node {
+
+	/** The local name; empty for text, and for elements that are not SVG's. */
+	private final String name;
+	private final Map<String, String> attributes;
+	private final String text;
+	private final Node parent;
+	private final int line;
+	private final List<Node> children = new ArrayList<>(0);
+
+	Node(String name, Map<String, String> attributes, Node parent, int line) {
+		this(name, attributes, "", parent, line);
+	}
+
+	private Node(String name, Map<String, String> attributes, String text, Node parent, int line) {
+		this.name = name;
+		this.attributes = attributes;
+		this.text = text;
+		this.parent = parent;
+		this.line = line;
+	}
+
+	static Node ofText(String text, Node parent, int line) {
+		return new Node("", Map.of(), text, parent, line);
+	}
+
+	String name() {
+		return name;
+	}
+
+	boolean is(String otherName) {
+		return name.equals(otherName);
+	}
+
+	/** Null if there is none. Attributes of other namespaces are known by their local name, after those of none. */
+	String attribute(String attribute) {
+		return attributes.get(attribute);
+	}
+
+	String attribute(String attribute, String otherwise) {
+		return attributes.getOrDefault(attribute, otherwise);
+	}
+
+	Map<String, String> attributes() {
+		return attributes;
+	}
+
+	/** Of a stretch of text. */
+	String text() {
+		return text;
+	}
+
+	/** Of all stretches of text in it. */
+	String allText() {
+		StringBuilder all = new StringBuilder(text);
+		children.forEach(child -> all.append(child.allText()));
+		return all.toString();
+	}
+
+	/** Null for the root. */
+	Node parent() {
+		return parent;
+	}
+
+	List<Node> children() {
+		return children;
+	}
+
+	int line() {
+		return line;
+	}
+
+	/** For messages. */
+	String place() {
+		String at = NLS.bind(Messages.place_line, line);
+		String id = attribute("id");
+		return id == null ? at : at + ", #" + id;
+	}
+
+	/** What a person calls it: a label, the title in it, or its id; empty if it has none. */
+	String label() {
+		String label = attribute("label");
+		if (label != null && !label.isBlank()) {
+			return label.strip();
+		}
+		for (Node child : children) {
+			if (child.is("title") && !child.allText().isBlank()) {
+				return child.allText().strip();
+			}
+		}
+		return attribute("id", "").strip();
+	}
+}

@@ -1,0 +1,160 @@
+package org.frisket.imports.svg;
+
+import java.util.List;
+
+import org.eclipse.osgi.util.NLS;
+import org.frisket.geometry.Outline;
+import org.frisket.geometry.OutlineBuilder;
+import org.frisket.geometry.PathData;
+import org.frisket.geometry.PathDataException;
+import org.frisket.geometry.Point;
+
+/** The basic shapes and paths, in the pixels of their element: SVG 1.1, chapters 8 and 9. */
+final class ShapeOutlines {
+
+	private static final String COMMANDS = "MmLlHhVvCcSsQqTtAaZz";
+
+	private final Remarks remarks;
+
+	ShapeOutlines(Remarks remarks) {
+		this.remarks = remarks;
+	}
+
+	/**
+	 * Null if the element is no shape; empty if it has no extent.
+	 *
+	 * @param deviation how far cubics may lie from arcs, in pixels
+	 */
+	Outline of(Node node, Lengths lengths, double deviation) {
+		return switch (node.name()) {
+		case "path" -> path(node, deviation);
+		case "rect" -> rectangle(node, lengths, new OutlineBuilder(deviation));
+		case "circle" -> {
+			double r = length(node, "r", lengths, Lengths.Of.DIAGONAL);
+			yield ellipse(node, r, r, lengths, new OutlineBuilder(deviation));
+		}
+		case "ellipse" -> {
+			double rx = radius(node, "rx", "ry", lengths, Lengths.Of.WIDTH);
+			double ry = radius(node, "ry", "rx", lengths, Lengths.Of.HEIGHT);
+			yield ellipse(node, rx, ry, lengths, new OutlineBuilder(deviation));
+		}
+		case "line" -> line(node, lengths);
+		case "polyline", "polygon" -> polygon(node);
+		default -> null;
+		};
+	}
+
+	/** 0 if it is missing or no length; the latter is told. */
+	double length(Node node, String attribute, Lengths lengths, Lengths.Of of) {
+		String text = node.attribute(attribute);
+		if (text == null || text.equals("auto")) {
+			return 0;
+		}
+		double value = lengths.parse(text, of);
+		if (Double.isNaN(value)) {
+			remarks.once(node, NLS.bind(Messages.Walk_number, text.length() > 40 ? text.substring(0, 40) + "…" : text));
+			return 0;
+		}
+		return value;
+	}
+
+	/** A radius that is missing is that of the other axis; negative ones count as missing. */
+	private double radius(Node node, String attribute, String other, Lengths lengths, Lengths.Of of) {
+		boolean own = node.attribute(attribute) != null && !node.attribute(attribute).equals("auto");
+		double radius = length(node, own ? attribute : other, lengths, of);
+		return Math.max(0, radius);
+	}
+
+	private Outline path(Node node, double deviation) {
+		String data = node.attribute("d", "");
+		if (data.strip().equals("none")) {
+			return Outline.EMPTY;
+		}
+		try {
+			return PathData.parse(data, deviation);
+		} catch (PathDataException e) {
+			remarks.once(node, NLS.bind(Messages.Walk_path, e.getMessage()));
+			return upToTheFault(data, e.position(), deviation);
+		}
+	}
+
+	/** A path is drawn up to where it breaks the grammar (SVG 1.1, section 8.3.1); here, to the command before. */
+	private static Outline upToTheFault(String data, int fault, double deviation) {
+		int end = Math.min(fault, data.length());
+		while (end > 0) {
+			end--;
+			if (COMMANDS.indexOf(data.charAt(end)) >= 0) {
+				try {
+					return PathData.parse(data.substring(0, end), deviation);
+				} catch (PathDataException e) {
+					end = Math.min(end, e.position());
+				}
+			}
+		}
+		return Outline.EMPTY;
+	}
+
+	private Outline rectangle(Node node, Lengths lengths, OutlineBuilder builder) {
+		double x = length(node, "x", lengths, Lengths.Of.WIDTH);
+		double y = length(node, "y", lengths, Lengths.Of.HEIGHT);
+		double width = length(node, "width", lengths, Lengths.Of.WIDTH);
+		double height = length(node, "height", lengths, Lengths.Of.HEIGHT);
+		if (!(width > 0) || !(height > 0)) {
+			return Outline.EMPTY;
+		}
+		double rx = Math.min(width / 2, radius(node, "rx", "ry", lengths, Lengths.Of.WIDTH));
+		double ry = Math.min(height / 2, radius(node, "ry", "rx", lengths, Lengths.Of.HEIGHT));
+		if (rx == 0 || ry == 0) {
+			rx = 0;
+			ry = 0;
+		}
+		builder.moveTo(new Point(x + rx, y));
+		builder.lineTo(new Point(x + width - rx, y));
+		builder.arcTo(rx, ry, 0, false, true, new Point(x + width, y + ry));
+		builder.lineTo(new Point(x + width, y + height - ry));
+		builder.arcTo(rx, ry, 0, false, true, new Point(x + width - rx, y + height));
+		builder.lineTo(new Point(x + rx, y + height));
+		builder.arcTo(rx, ry, 0, false, true, new Point(x, y + height - ry));
+		builder.lineTo(new Point(x, y + ry));
+		builder.arcTo(rx, ry, 0, false, true, new Point(x + rx, y));
+		builder.close();
+		return builder.build();
+	}
+
+	private Outline ellipse(Node node, double rx, double ry, Lengths lengths, OutlineBuilder builder) {
+		if (!(rx > 0) || !(ry > 0)) {
+			return Outline.EMPTY;
+		}
+		Point centre = new Point(length(node, "cx", lengths, Lengths.Of.WIDTH),
+				length(node, "cy", lengths, Lengths.Of.HEIGHT));
+		builder.startArc(centre, rx, ry, 0, 0, 2 * Math.PI);
+		builder.close();
+		return builder.build();
+	}
+
+	private Outline line(Node node, Lengths lengths) {
+		OutlineBuilder builder = new OutlineBuilder();
+		builder.moveTo(new Point(length(node, "x1", lengths, Lengths.Of.WIDTH),
+				length(node, "y1", lengths, Lengths.Of.HEIGHT)));
+		builder.lineTo(new Point(length(node, "x2", lengths, Lengths.Of.WIDTH),
+				length(node, "y2", lengths, Lengths.Of.HEIGHT)));
+		return builder.build();
+	}
+
+	private static Outline polygon(Node node) {
+		List<Double> points = Numbers.list(node.attribute("points", ""));
+		OutlineBuilder builder = new OutlineBuilder();
+		for (int i = 0; i + 1 < points.size(); i += 2) {
+			Point point = new Point(points.get(i), points.get(i + 1));
+			if (i == 0) {
+				builder.moveTo(point);
+			} else {
+				builder.lineTo(point);
+			}
+		}
+		if (node.is("polygon")) {
+			builder.close();
+		}
+		return builder.build();
+	}
+}

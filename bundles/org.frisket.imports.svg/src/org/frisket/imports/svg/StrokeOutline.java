@@ -1,0 +1,113 @@
+package org.frisket.imports.svg;
+
+import java.awt.BasicStroke;
+import java.awt.geom.Path2D;
+import java.awt.geom.PathIterator;
+import java.util.List;
+
+import org.frisket.geometry.Contour;
+import org.frisket.geometry.Cubic;
+import org.frisket.geometry.Outline;
+import org.frisket.geometry.OutlineBuilder;
+import org.frisket.geometry.Point;
+import org.frisket.geometry.Segment;
+
+/** What a pen covers: SVG 1.1, section 11.4. It may overlap itself; its inside is where it does not wind to nothing. */
+final class StrokeOutline {
+
+	/** The library works to a fraction of a unit, so there have to be many in a mm. */
+	private static final double UNITS_PER_MM = 100;
+
+	private StrokeOutline() {
+	}
+
+	/**
+	 * @param width of the pen in pixels
+	 * @param mm    length of a pixel on the sheet
+	 */
+	static Outline of(Outline line, double width, Style style, Lengths lengths, double mm) {
+		double k = mm * UNITS_PER_MM;
+		double limit = Numbers.parse(style.get("stroke-miterlimit", "4").strip());
+		BasicStroke stroke = new BasicStroke((float) (width * k), cap(style), join(style),
+				limit >= 1 ? (float) limit : 4, dashes(style, lengths, k), offset(style, lengths, k));
+		return outline(stroke.createStrokedShape(path(line, k)).getPathIterator(null), 1 / k);
+	}
+
+	private static int cap(Style style) {
+		return switch (style.get("stroke-linecap", "butt")) {
+		case "round" -> BasicStroke.CAP_ROUND;
+		case "square" -> BasicStroke.CAP_SQUARE;
+		default -> BasicStroke.CAP_BUTT;
+		};
+	}
+
+	private static int join(Style style) {
+		return switch (style.get("stroke-linejoin", "miter")) {
+		case "round" -> BasicStroke.JOIN_ROUND;
+		case "bevel" -> BasicStroke.JOIN_BEVEL;
+		default -> BasicStroke.JOIN_MITER;
+		};
+	}
+
+	/** Null for an unbroken line; an odd list is taken twice. */
+	private static float[] dashes(Style style, Lengths lengths, double k) {
+		String[] words = style.get("stroke-dasharray", "none").strip().split("[\\s,]+");
+		float[] dashes = new float[words.length];
+		double sum = 0;
+		for (int i = 0; i < words.length; i++) {
+			double length = lengths.parse(words[i], Lengths.Of.DIAGONAL);
+			if (!(length >= 0)) {
+				return null;
+			}
+			dashes[i] = (float) (length * k);
+			sum += length;
+		}
+		// below a hundredth of a mm no dash is told from a line, and there may be millions
+		return sum * k < words.length ? null : dashes;
+	}
+
+	private static float offset(Style style, Lengths lengths, double k) {
+		double offset = lengths.parse(style.get("stroke-dashoffset", "0"), Lengths.Of.DIAGONAL);
+		return Double.isNaN(offset) ? 0 : (float) Math.max(0, offset * k);
+	}
+
+	private static Path2D path(Outline line, double k) {
+		Path2D path = new Path2D.Double();
+		for (Contour contour : line.contours()) {
+			List<Segment> segments = contour.segments();
+			path.moveTo(contour.start().x() * k, contour.start().y() * k);
+			for (Segment segment : segments) {
+				Point end = segment.end();
+				if (segment instanceof Cubic c) {
+					path.curveTo(c.control1().x() * k, c.control1().y() * k, c.control2().x() * k, c.control2().y() * k,
+							end.x() * k, end.y() * k);
+				} else {
+					path.lineTo(end.x() * k, end.y() * k);
+				}
+			}
+			if (contour.isClosed()) {
+				path.closePath();
+			}
+		}
+		return path;
+	}
+
+	private static Outline outline(PathIterator path, double k) {
+		OutlineBuilder builder = new OutlineBuilder();
+		double[] c = new double[6];
+		for (; !path.isDone(); path.next()) {
+			switch (path.currentSegment(c)) {
+			case PathIterator.SEG_MOVETO -> builder.moveTo(point(c, 0, k));
+			case PathIterator.SEG_LINETO -> builder.lineTo(point(c, 0, k));
+			case PathIterator.SEG_QUADTO -> builder.quadraticTo(point(c, 0, k), point(c, 2, k));
+			case PathIterator.SEG_CUBICTO -> builder.cubicTo(point(c, 0, k), point(c, 2, k), point(c, 4, k));
+			default -> builder.close();
+			}
+		}
+		return builder.build();
+	}
+
+	private static Point point(double[] c, int at, double k) {
+		return new Point(c[at] * k, c[at + 1] * k);
+	}
+}
