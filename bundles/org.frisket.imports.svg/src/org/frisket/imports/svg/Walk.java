@@ -29,7 +29,7 @@ final class Walk {
 	/** How far cubics may lie from arcs, in mm. */
 	private static final double DEVIATION = 0.001;
 	/** Elements that use each other again and again may grow beyond all measure. */
-	private static final int MOST_DRAWN = 1_000_000;
+	private static final int MOST_DRAWN = 500_000;
 
 	/** Where an element stands: its style and frame. */
 	record Scope(Transform toMm, Style style, Lengths lengths) {
