@@ -10,6 +10,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.frisket.model.Alignment;
 import org.frisket.model.FontRef;
+import org.frisket.model.TextChange;
 import org.frisket.model.Wording;
 
 /** Changes what a wording says or how it is set. */
@@ -27,10 +28,11 @@ public final class ChangeWording extends RecordingEdit {
 		this.change = change;
 	}
 
-	/** Says something else; lines are parted by line feeds. */
+	/** Says something else; lines are parted by line feeds. Nudges and spans stay with their letters. */
 	public static ChangeWording text(Wording wording, String text) {
 		return new ChangeWording(Messages.ChangeWording_text, wording, w -> !Objects.equals(text, w.getText()),
-				w -> w.setText(text));
+				w -> LetterMarks.retext(w, text,
+						TextChange.between(LetterMarks.textOf(w), LetterMarks.orEmpty(text))));
 	}
 
 	/** Sets it in another font; the reference is copied. */

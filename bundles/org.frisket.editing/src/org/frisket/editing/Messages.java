@@ -63,6 +63,14 @@ final class Messages extends NLS {
 	public static String MoveElements_name;
 	public static String MoveGuide_name;
 	public static String MoveLayer_name;
+	public static String NudgeLetters_back;
+	public static String NudgeLetters_backOne;
+	public static String NudgeLetters_move;
+	public static String NudgeLetters_moveOne;
+	public static String NudgeLetters_scale;
+	public static String NudgeLetters_scaleOne;
+	public static String NudgeLetters_turn;
+	public static String NudgeLetters_turnOne;
 	public static String PasteElements_name;
 	public static String RemoveGuide_name;
 	public static String RemoveLayer_name;

@@ -4,6 +4,7 @@ import java.util.Objects;
 
 import org.frisket.model.Job;
 import org.frisket.model.PreviewColours;
+import org.frisket.model.TextChange;
 import org.frisket.model.Wording;
 
 /**
@@ -18,7 +19,12 @@ public final class TypeWording extends Edit {
 	private final Wording wording;
 	private final RecordingEdit adding;
 	private final String before;
+	private LetterMarks marksBefore;
 	private String text;
+	/** Nudges and spans at their letters of the text as it was typed last. */
+	private LetterMarks marks;
+	/** The first change if more is known of it than the texts tell; else null. */
+	private TextChange first;
 	private boolean applied;
 
 	private TypeWording(Wording wording, RecordingEdit adding, String text) {
@@ -43,13 +49,38 @@ public final class TypeWording extends Edit {
 		return new TypeWording(wording, null, text);
 	}
 
+	/**
+	 * Other words in a wording that is there, by one change.
+	 *
+	 * @param caret index in the text after what was put in or taken out
+	 */
+	public static TypeWording into(Wording wording, String text, int caret) {
+		TypeWording edit = into(wording, text);
+		edit.first = TextChange.typed(LetterMarks.orEmpty(edit.before), text, caret);
+		return edit;
+	}
+
 	/** Says something else now, without a further step. */
 	public void retype(String newText) {
+		retype(newText, TextChange.between(LetterMarks.orEmpty(text), LetterMarks.orEmpty(newText)));
+	}
+
+	/**
+	 * As {@link #retype(String)} where the caret tells which of equal letters were typed or deleted.
+	 *
+	 * @param caret index in the text after what was put in or taken out
+	 */
+	public void retype(String newText, int caret) {
+		retype(newText, TextChange.typed(LetterMarks.orEmpty(text), newText, caret));
+	}
+
+	private void retype(String newText, TextChange change) {
 		if (!applied) {
 			throw new IllegalStateException("'" + name() + "' is not applied");
 		}
 		text = newText;
-		wording.setText(newText);
+		LetterMarks.retext(wording, newText, change);
+		marks = LetterMarks.of(wording);
 	}
 
 	/** Whether the wording is made by this edit. */
@@ -76,7 +107,10 @@ public final class TypeWording extends Edit {
 		if (!canApply()) {
 			throw new IllegalStateException("'" + name() + "' cannot be applied");
 		}
-		wording.setText(text);
+		marksBefore = LetterMarks.of(wording);
+		LetterMarks.retext(wording, text,
+				first != null ? first : TextChange.between(LetterMarks.orEmpty(before), LetterMarks.orEmpty(text)));
+		marks = LetterMarks.of(wording);
 		if (isNew()) {
 			adding.apply();
 		}
@@ -89,6 +123,7 @@ public final class TypeWording extends Edit {
 			adding.undo();
 		} else {
 			wording.setText(before);
+			marksBefore.restore(wording);
 		}
 		applied = false;
 	}
@@ -99,6 +134,7 @@ public final class TypeWording extends Edit {
 			adding.redo();
 		} else {
 			wording.setText(text);
+			marks.restore(wording);
 		}
 		applied = true;
 	}

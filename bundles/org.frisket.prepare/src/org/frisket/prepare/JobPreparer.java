@@ -66,6 +66,16 @@ public final class JobPreparer {
 		return steps.carets(wording, tolerance, monitor);
 	}
 
+	/**
+	 * Where the letters of a wording stand, in the order of the text; blanks are not among them. Empty if the wording's
+	 * font is missing.
+	 *
+	 * @throws java.util.concurrent.CancellationException if the monitor cancels
+	 */
+	public List<LetterPlace> letters(Wording wording, Tolerance tolerance, Monitor monitor) {
+		return steps.letters(wording, tolerance, monitor);
+	}
+
 	private final class Run {
 
 		private final Tolerance tolerance;

@@ -35,10 +35,6 @@ public record Nudge(int index, double dx, double dy, double turn, double scale) 
 		return dx == 0 && dy == 0 && turn % 360 == 0 && scale == 1;
 	}
 
-	Nudge at(int newIndex) {
-		return new Nudge(newIndex, dx, dy, turn, scale);
-	}
-
 	/**
 	 * The text with its letters moved. Nudges of several characters that became one letter add up; those of
 	 * characters that left no mark have no effect. Best after joining, which would take back what it can, and before

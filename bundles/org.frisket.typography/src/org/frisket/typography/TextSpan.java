@@ -39,10 +39,6 @@ public record TextSpan(int start, int end, Optional<FontFace> face, OptionalDoub
 		return new TextSpan(start, end, Optional.empty(), OptionalDouble.empty(), features);
 	}
 
-	TextSpan between(int newStart, int newEnd) {
-		return new TextSpan(newStart, newEnd, face, capHeight, features);
-	}
-
 	/**
 	 * In the order of the text; empty ones left out.
 	 *

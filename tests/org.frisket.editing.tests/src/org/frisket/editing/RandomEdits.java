@@ -22,6 +22,7 @@ import org.frisket.model.Layer;
 import org.frisket.model.Mat;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Outline;
+import org.frisket.model.TextChange;
 import org.frisket.model.Wording;
 
 /**
@@ -81,6 +82,12 @@ final class RandomEdits {
 		maker(MoveElements.class, (job, c) -> new MoveElements(c.some(job), c.signed(), c.signed()));
 		maker(MoveGuide.class, (job, c) -> c.guide(job, guide -> new MoveGuide(guide, c.signed())));
 		maker(MoveLayer.class, (job, c) -> new MoveLayer(c.of(job.getLayers()), c.below(job.getLayers().size())));
+		maker(NudgeLetters.class, anyOf(
+				(job, c) -> c.wording(job, w -> NudgeLetters.move(w,
+						NudgeLetters.each(c.letters(w), NudgeLetters.By.move(c.signed(), c.signed())))),
+				(job, c) -> c.wording(job, w -> NudgeLetters.turn(w, c.letters(w), c.signed())),
+				(job, c) -> c.wording(job, w -> NudgeLetters.scale(w, c.letters(w), c.factor())),
+				(job, c) -> c.wording(job, w -> NudgeLetters.back(w, c.letters(w)))));
 		maker(PasteElements.class, (job, c) -> c.fragment(job)
 				.map(fragment -> new PasteElements(job, fragment, c.signed(), c.signed())).orElse(null));
 		maker(PlaceElement.class, (job, c) -> new PlaceElement(job, c.outline(), c.word(), "#5b3a57"));
@@ -211,6 +218,16 @@ final class RandomEdits {
 
 		List<Mat> mats(Job job) {
 			return Jobs.elements(job).stream().filter(Mat.class::isInstance).map(Mat.class::cast).toList();
+		}
+
+		/** Some letters of one or two characters each. */
+		List<TextChange.Part> letters(Wording wording) {
+			List<TextChange.Part> letters = new ArrayList<>();
+			int length = wording.getText() == null ? 0 : wording.getText().length();
+			for (int at = below(3); at < length; at += 1 + below(4)) {
+				letters.add(new TextChange.Part(at, Math.min(length, at + 1 + below(2))));
+			}
+			return letters;
 		}
 
 		Edit wording(Job job, Function<Wording, Edit> edit) {

@@ -5,76 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Random;
-import java.util.stream.IntStream;
 
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Monitor;
 import org.junit.jupiter.api.Test;
 
 class NudgeTest {
-
-	private static List<Integer> carried(String before, String after, int... indices) {
-		List<Nudge> nudges = IntStream.of(indices).mapToObj(i -> Nudge.by(i, 1, 0)).toList();
-		return TextChange.between(before, after).nudges(nudges).stream().map(Nudge::index).toList();
-	}
-
-	private static List<String> spans(String before, String after, int start, int end) {
-		return TextChange.between(before, after).spans(List.of(TextSpan.ofCapHeight(start, end, 9))).stream()
-				.map(s -> after.substring(s.start(), s.end())).toList();
-	}
-
-	@Test
-	void nudgeFollowsItsCharacter() {
-		assertEquals(List.of(3), carried("ferry", "ferry", 3));
-		assertEquals(List.of(7), carried("ferry", "The ferry", 3));
-		assertEquals(List.of(3), carried("ferry", "ferry day", 3));
-		assertEquals(List.of(0, 10), carried("old boat", "odd big bxt", 0, 7));
-		assertEquals(List.of(), carried("ferry", "fery", 3));
-		assertEquals(List.of(0), carried("ferry", "f", 0, 4));
-		assertEquals(List.of(), carried("ferry", "", 0, 4));
-		assertEquals(List.of(0, 6), carried("ab cd", "ax y cd", 0, 4));
-	}
-
-	@Test
-	void editsInSeveralPlacesKeepTheRest() {
-		Random random = new Random(5);
-		for (int round = 0; round < 300; round++) {
-			// every character is another one, so that what stayed is known
-			int[] before = IntStream.range(0, 40).map(i -> 0x4E00 + i).toArray();
-			StringBuilder after = new StringBuilder();
-			for (int c : before) {
-				if (random.nextInt(4) > 0) {
-					after.append((char) c);
-				}
-				if (random.nextInt(5) == 0) {
-					after.append('x');
-				}
-			}
-			TextChange change = TextChange.between(new String(before, 0, before.length), after.toString());
-			for (int i = 0; i < before.length; i++) {
-				assertEquals(after.indexOf(Character.toString(before[i])), change.place(i));
-			}
-		}
-	}
-
-	@Test
-	void longTextsAreCompared() {
-		String before = "a".repeat(9_000) + "b".repeat(9_000);
-		assertEquals(List.of(0), carried(before, "a" + "c".repeat(9_000), 0, 17_000));
-	}
-
-	@Test
-	void spanFollowsItsWords() {
-		assertEquals(List.of("ferry"), spans("a ferry b", "a ferry b", 2, 7));
-		assertEquals(List.of("ferry"), spans("a ferry b", "not a ferry, b", 2, 7).stream()
-				.map(s -> s.replace(",", "")).toList());
-		assertEquals(List.of("fexrry"), spans("a ferry b", "a fexrry b", 2, 7));
-		assertEquals(List.of("ferries"), spans("a ferr b", "a ferries b", 2, 6));
-		assertEquals(List.of("ferries"), spans("ferr", "ferries", 0, 4));
-		assertEquals(List.of(), spans("a ferry b", "a  b", 2, 7));
-		assertEquals(List.of("def"), spans("abc def ghi", "abc def-xyz", 4, 7));
-	}
 
 	@Test
 	void letterIsMovedTurnedAndScaled() throws Exception {

@@ -2,7 +2,9 @@ package org.frisket.prepare.internal;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Point;
@@ -11,8 +13,12 @@ import org.frisket.typography.Letter;
 import org.frisket.typography.SetText;
 import org.frisket.typography.TextLine;
 import org.frisket.typography.TextSetter;
+import org.frisket.typography.VisualOrder;
 
-/** Where a caret stands before each character of a set text and after its last one, for text set from the left. */
+/**
+ * Where a caret stands before each character of a set text and after its last one. In a line of which a part is read
+ * from right to left it stands where the character before it ends, at the left of one that is read so.
+ */
 final class CaretPlaces {
 
 	private final SetText text;
@@ -50,7 +56,12 @@ final class CaretPlaces {
 			}
 		}
 		for (TextLine line : text.lines()) {
-			fill(line, blank);
+			VisualOrder order = VisualOrder.of(text.text(), line.start(), line.end());
+			if (order.isTurned()) {
+				fillTurned(line, order, blank);
+			} else {
+				fill(line, blank);
+			}
 		}
 		List<Point> places = new ArrayList<>();
 		for (int i = 0; i < x.length; i++) {
@@ -68,5 +79,46 @@ final class CaretPlaces {
 				x[i] = i == line.start() ? line.left() : x[i - 1] + blank;
 			}
 		}
+	}
+
+	/** From the sides of all characters, found from left to right. */
+	private void fillTurned(TextLine line, VisualOrder order, double blank) {
+		Map<Integer, Letter> letters = new HashMap<>();
+		text.letters().stream().filter(letter -> letter.start() >= line.start() && letter.end() <= line.end())
+				.forEach(letter -> letters.put(letter.start(), letter));
+		Letter[] letterAt = new Letter[line.end() - line.start()];
+		letters.values().forEach(letter -> Arrays.fill(letterAt, letter.start() - line.start(),
+				letter.end() - line.start(), letter));
+		double[] left = new double[letterAt.length];
+		double[] right = new double[letterAt.length];
+		double pen = line.left() - (order.runsToTheLeft() ? blank * blanksAtEnd(line) : 0);
+		for (int index : order.fromLeft()) {
+			int i = index - line.start();
+			Letter letter = letterAt[i];
+			if (letter == null) {
+				left[i] = pen;
+				pen += Character.isWhitespace(text.text().charAt(index)) ? blank : 0;
+			} else {
+				int parts = letter.end() - letter.start();
+				int part = order.isTurned(index) ? letter.end() - 1 - index : index - letter.start();
+				left[i] = letter.origin().x() + letter.advance() * part / parts;
+				pen = letter.origin().x() + letter.advance() * (part + 1) / parts;
+			}
+			right[i] = pen;
+		}
+		x[line.start()] = order.runsToTheLeft() ? Math.max(line.left() + line.width(), pen) : line.left();
+		for (int i = 0; i < left.length; i++) {
+			x[line.start() + i + 1] = order.isTurned(line.start() + i) ? left[i] : right[i];
+		}
+		Arrays.fill(baseline, line.start(), line.end() + 1, line.baseline());
+	}
+
+	/** Blanks at the end of a line are not set; those of one that runs to the left stand out at its left. */
+	private int blanksAtEnd(TextLine line) {
+		int end = line.end();
+		while (end > line.start() && Character.isWhitespace(text.text().charAt(end - 1))) {
+			end--;
+		}
+		return line.end() - end;
 	}
 }

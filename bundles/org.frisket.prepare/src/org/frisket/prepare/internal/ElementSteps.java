@@ -12,6 +12,7 @@ import org.frisket.model.Element;
 import org.frisket.model.Mat;
 import org.frisket.model.Outline;
 import org.frisket.model.Wording;
+import org.frisket.prepare.LetterPlace;
 import org.frisket.typography.FontLibrary;
 
 /** The step for each kind of element, with its results kept by content. */
@@ -86,6 +87,13 @@ public final class ElementSteps {
 			WordingSource source = WordingSource.of(wording, face, font.remarks(), fonts::resolve);
 			return WordingStep.carets(source, text(source, tolerance, monitor), monitor);
 		}).orElse(List.of());
+	}
+
+	/** The letters of a wording in its own frame; none if its font is missing. */
+	public List<LetterPlace> letters(Wording wording, Tolerance tolerance, Monitor monitor) {
+		FontResolver.Resolved font = fonts.resolve(wording.getFont());
+		return font.face().map(face -> LetterPlaces.of(text(
+				WordingSource.of(wording, face, font.remarks(), fonts::resolve), tolerance, monitor))).orElse(List.of());
 	}
 
 	/** The letters where they stand. */

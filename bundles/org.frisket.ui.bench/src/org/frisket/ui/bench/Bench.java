@@ -21,6 +21,9 @@ public final class Bench {
 	/** The context in which keys hold while nodes of a path are edited. */
 	public static final String NODES_CONTEXT_ID = "org.frisket.ui.bench.nodes.context"; //$NON-NLS-1$
 
+	/** The context in which keys hold while single letters of a wording are nudged. */
+	public static final String LETTERS_CONTEXT_ID = "org.frisket.ui.bench.letters.context"; //$NON-NLS-1$
+
 	/** The command that asks for a job file and opens it. */
 	public static final String OPEN_JOB_COMMAND_ID = "org.frisket.ui.bench.command.openJob"; //$NON-NLS-1$
 

@@ -2,6 +2,7 @@ package org.frisket.prepare.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import java.util.List;
 
@@ -9,11 +10,15 @@ import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Tolerance;
 import org.frisket.model.Alignment;
+import org.frisket.model.Flow;
+import org.frisket.model.FrisketFactory;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
+import org.frisket.model.Nudge;
 import org.frisket.model.Wording;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
+import org.frisket.prepare.LetterPlace;
 import org.junit.jupiter.api.Test;
 
 /** Places of the caret; advances from Liberation Sans, which has those of Helvetica: H 0.722 em, blank 0.278 em. */
@@ -84,5 +89,94 @@ class CaretTest {
 		carets("H");
 		wording.setFont(Jobs.font("Harbour Lane Grotesk", "Regular", null, null));
 		assertEquals(List.of(), preparer.carets(wording, Tolerance.DEFAULT, Monitor.NONE));
+	}
+
+	private List<Point> carets(String text, String font) {
+		wording.setText(text);
+		wording.setFont(Jobs.font(font, null, null, null));
+		return preparer.carets(wording, Tolerance.DEFAULT, Monitor.NONE);
+	}
+
+	/** DejaVu Sans is a package of the system. */
+	private void assumeFont() {
+		assumeFalse(carets("אב", "DejaVu Sans").isEmpty(), "DejaVu Sans is not installed");
+	}
+
+	@Test
+	void caretOfHebrewMovesToTheLeft() {
+		assumeFont();
+		List<Point> places = carets("אבג ד", "DejaVu Sans");
+		for (int i = 1; i < places.size(); i++) {
+			assertTrue(places.get(i).x() < places.get(i - 1).x() - 0.5, i + " of " + places);
+		}
+		assertEquals(0, places.get(5).x(), 1e-6);
+	}
+
+	@Test
+	void caretInMixedTextStandsWhereTypingGoesOn() {
+		assumeFont();
+		List<Point> places = carets("ab אבג cd", "DejaVu Sans");
+		assertEquals(10, places.size());
+		// after the third Hebrew letter it is at the left of all three, where the blank ends
+		assertEquals(places.get(3).x(), places.get(6).x(), 0.5);
+		assertTrue(places.get(4).x() > places.get(5).x() && places.get(5).x() > places.get(6).x(), places.toString());
+		assertTrue(places.get(7).x() > places.get(4).x() && places.get(9).x() > places.get(8).x(), places.toString());
+	}
+
+	@Test
+	void ligatureOfArabicIsPartedEvenly() {
+		assumeFont();
+		// lam and alef become one letter
+		List<Point> places = carets("لا", "DejaVu Sans");
+		assertEquals(places.get(0).x() / 2, places.get(1).x(), 1e-6);
+		assertEquals(0, places.get(2).x(), 1e-6);
+	}
+
+	@Test
+	void textThatCannotBeShownHasCaretsAllTheSame() {
+		for (String text : List.of("\uD83D", "a\uDE00b", "\u0000\u0007\u001B", "😀 א 😀", "\u202Eabc\u2067",
+				"א\uD83D\uD83D", "ab\u0301\u0301")) {
+			List<Point> places = carets(text);
+			assertEquals(text.length() + 1, places.size());
+			places.forEach(place -> assertTrue(Double.isFinite(place.x()) && Double.isFinite(place.y())));
+			preparer.letters(wording, Tolerance.DEFAULT, Monitor.NONE);
+		}
+	}
+
+	@Test
+	void longTextHasACaretBeforeEachCharacter() {
+		String text = "Harbour אבג ".repeat(834).substring(0, 10_000);
+		assertEquals(10_001, carets(text).size());
+	}
+
+	@Test
+	void lettersAreKnownWhereTheyStand() {
+		carets("HIH");
+		wording.getNudges().add(nudge(1, 3, -2, 90, 2));
+		List<LetterPlace> letters = preparer.letters(wording, Tolerance.DEFAULT, Monitor.NONE);
+		LetterPlace middle = letters.get(1);
+		Point set = middle.box().centre();
+		assertEquals(set.x() + 3, middle.middle().x(), 1e-6);
+		assertEquals(set.y() - 2, middle.middle().y(), 1e-6);
+		// turned by a quarter, its upper left is at the right
+		assertEquals(middle.middle().x() + middle.box().height(), middle.corners().get(0).x(), 1e-6);
+		assertEquals(0, middle.lie(), 1e-9);
+		wording.setFlow(Flow.ARC);
+		wording.setArcRadius(30);
+		LetterPlace bent = preparer.letters(wording, Tolerance.DEFAULT, Monitor.NONE).get(2);
+		assertTrue(bent.lie() > 0.1 && bent.lie() < 1.5, "lies at " + bent.lie());
+		Point along = bent.alongLine(new Point(Math.cos(bent.lie()), Math.sin(bent.lie())));
+		assertEquals(1, along.x(), 1e-9);
+		assertEquals(0, along.y(), 1e-9);
+	}
+
+	private static Nudge nudge(int index, double dx, double dy, double turn, double scale) {
+		Nudge nudge = FrisketFactory.INSTANCE.createNudge();
+		nudge.setIndex(index);
+		nudge.setDx(dx);
+		nudge.setDy(dy);
+		nudge.setTurn(turn);
+		nudge.setScale(scale);
+		return nudge;
 	}
 }

@@ -27,6 +27,7 @@ import org.frisket.ui.bench.internal.files.RecentJobs;
 import org.frisket.ui.bench.internal.grips.SelectionGrips;
 import org.frisket.ui.bench.internal.looks.LookMemory;
 import org.frisket.ui.bench.internal.looks.Looks;
+import org.frisket.ui.bench.internal.letters.LetterMode;
 import org.frisket.ui.bench.internal.nodes.NodeMode;
 import org.frisket.ui.bench.internal.rulers.Rulers;
 import org.frisket.ui.bench.internal.typing.Typing;
@@ -164,6 +165,11 @@ public final class BenchEditor extends GraphicalEditor implements IPersistableEd
 	/** Where wordings are typed; null if the file could not be read. */
 	public Typing typing() {
 		return tools == null ? null : tools.typing();
+	}
+
+	/** The mode in which letters are nudged; null where the job could not be read. */
+	public LetterMode letters() {
+		return tools == null ? null : tools.letters();
 	}
 
 	/** Where nodes are edited; null if the file could not be read. */

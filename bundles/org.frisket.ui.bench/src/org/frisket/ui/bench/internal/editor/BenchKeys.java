@@ -21,6 +21,12 @@ final class BenchKeys {
 		active = contexts.activateContext(editing ? Bench.NODES_CONTEXT_ID : Bench.CONTEXT_ID);
 	}
 
+	/** While letters are nudged, some keys of the bench mean other things. */
+	void setNudgingLetters(boolean nudging) {
+		contexts.deactivateContext(active);
+		active = contexts.activateContext(nudging ? Bench.LETTERS_CONTEXT_ID : Bench.CONTEXT_ID);
+	}
+
 	/** While a wording is typed, letters, arrows and the like are for the text alone. */
 	void setTyping(boolean typing) {
 		contexts.deactivateContext(active);

@@ -7,6 +7,7 @@ import org.eclipse.swt.widgets.Display;
 import org.frisket.geometry.Point;
 import org.frisket.model.Job;
 import org.frisket.prepare.Finding;
+import org.frisket.prepare.LetterPlace;
 import org.frisket.prepare.checks.Cure;
 import org.frisket.ui.bench.internal.picture.JobPicture;
 
@@ -46,6 +47,14 @@ final class BenchPicture implements PictureJob.Client {
 		}
 	}
 
+	/** Asks for the letters of the wording of this id, now and with every further picture; null for none. */
+	void followLetters(String id) {
+		maker.setLettered(id);
+		if (id != null) {
+			followOn(editor.document().snapshot());
+		}
+	}
+
 	/** Whether it is that of the job as it is, findings included. */
 	boolean isComplete() {
 		return complete;
@@ -63,6 +72,11 @@ final class BenchPicture implements PictureJob.Client {
 	@Override
 	public void caretsMade(List<Point> places) {
 		editor.typing().caretsMade(places);
+	}
+
+	@Override
+	public void lettersMade(List<LetterPlace> letters) {
+		editor.letters().lettersMade(letters);
 	}
 
 	@Override

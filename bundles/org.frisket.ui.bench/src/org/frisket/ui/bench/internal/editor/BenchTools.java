@@ -5,6 +5,7 @@ import org.frisket.model.Job;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.grips.SelectionGrips;
 import org.frisket.ui.bench.internal.handlers.LookHandler;
+import org.frisket.ui.bench.internal.letters.LetterMode;
 import org.frisket.ui.bench.internal.looks.Looks;
 import org.frisket.ui.bench.internal.nodes.NodeMode;
 import org.frisket.ui.bench.internal.parts.KeptSelection;
@@ -14,7 +15,7 @@ import org.frisket.ui.bench.internal.tools.SpacePan;
 import org.frisket.ui.bench.internal.typing.Typing;
 
 /** All that a bench can be worked with, and what one tool in use means for the others. They go with the viewer. */
-final class BenchTools implements Typing.Host, NodeMode.Host {
+final class BenchTools implements Typing.Host, NodeMode.Host, LetterMode.Host {
 
 	private final BenchEditor editor;
 	private final BenchPicture picture;
@@ -23,6 +24,7 @@ final class BenchTools implements Typing.Host, NodeMode.Host {
 	private final Typing typing;
 	private final SelectionGrips grips;
 	private final NodeMode nodes;
+	private final LetterMode letters;
 	private final Rulers rulers;
 
 	/** @param editor one whose viewer shows its job */
@@ -40,6 +42,7 @@ final class BenchTools implements Typing.Host, NodeMode.Host {
 		new Snapping(viewer, document.job());
 		grips = new SelectionGrips(viewer, document, zoom);
 		nodes = new NodeMode(viewer, document, editor.commandStack(), this);
+		letters = new LetterMode(viewer, document, editor.commandStack(), this);
 		rulers = new Rulers(viewer.getControl().getParent(), viewer, document, zoom);
 	}
 
@@ -57,6 +60,10 @@ final class BenchTools implements Typing.Host, NodeMode.Host {
 
 	NodeMode nodes() {
 		return nodes;
+	}
+
+	LetterMode letters() {
+		return letters;
 	}
 
 	Rulers rulers() {
@@ -91,6 +98,17 @@ final class BenchTools implements Typing.Host, NodeMode.Host {
 	public void setEditingNodes(boolean editing) {
 		keys.setEditingNodes(editing);
 		grips.setAway(editing);
+	}
+
+	@Override
+	public void followLetters(String id) {
+		picture.followLetters(id);
+	}
+
+	@Override
+	public void setNudgingLetters(boolean nudging) {
+		keys.setNudgingLetters(nudging);
+		grips.setAway(nudging);
 	}
 
 	@Override

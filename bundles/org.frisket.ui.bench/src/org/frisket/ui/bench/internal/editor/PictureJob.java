@@ -18,6 +18,7 @@ import org.frisket.geometry.Tolerance;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
+import org.frisket.prepare.LetterPlace;
 import org.frisket.prepare.checks.Cure;
 import org.frisket.ui.bench.internal.picture.JobPicture;
 import org.frisket.ui.bench.internal.picture.PictureMaker;
@@ -38,6 +39,9 @@ final class PictureJob extends Job {
 		/** Where a caret stands in the wording that is typed, in its own frame; told before its picture. */
 		void caretsMade(List<Point> places);
 
+		/** Where the letters of the wording stand that were asked for, in its own frame; told after its picture. */
+		void lettersMade(List<LetterPlace> letters);
+
 		/** What helps against the findings of the picture made last. */
 		void curesMade(Map<Finding, List<Cure>> cures);
 
@@ -56,6 +60,7 @@ final class PictureJob extends Job {
 	private final AtomicInteger changes = new AtomicInteger();
 	private final PictureChecks checks;
 	private volatile String typed;
+	private volatile String lettered;
 	private volatile long madeAt = System.nanoTime();
 	private volatile long madeWithMatsAt = madeAt;
 	private PictureMaker maker;
@@ -95,6 +100,11 @@ final class PictureJob extends Job {
 		typed = id;
 	}
 
+	/** The id of the wording whose letters are wanted with each picture; null for none. */
+	void setLettered(String id) {
+		lettered = id;
+	}
+
 	/** Calls off what is under way and tells nothing any more. */
 	void close() {
 		changes.incrementAndGet();
@@ -131,6 +141,9 @@ final class PictureJob extends Job {
 		madeAt = System.nanoTime();
 		String id = typed;
 		List<Point> carets = id == null ? List.of() : maker().carets(snapshot, id, Tolerance.DEFAULT, Monitor.NONE);
+		String wanted = lettered;
+		List<LetterPlace> letters = wanted == null ? List.of()
+				: maker().letters(snapshot, wanted, Tolerance.DEFAULT, Monitor.NONE);
 		display(() -> {
 			// what is seen must not fall back behind a change; while one goes on, each picture is newer than the last
 			if (changes.get() == change) {
@@ -138,6 +151,9 @@ final class PictureJob extends Job {
 					client.caretsMade(carets);
 				}
 				client.pictureMade(picture, false);
+				if (wanted != null && wanted.equals(lettered)) {
+					client.lettersMade(letters);
+				}
 			}
 		});
 	}

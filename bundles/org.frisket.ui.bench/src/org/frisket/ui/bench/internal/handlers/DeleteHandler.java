@@ -7,12 +7,13 @@ import org.frisket.editing.DeleteElements;
 import org.frisket.geometry.nodes.NodeChange;
 import org.frisket.ui.bench.internal.editor.BenchEditor;
 import org.frisket.ui.bench.internal.editor.EditCommand;
+import org.frisket.ui.bench.internal.letters.LetterAct;
 import org.frisket.ui.bench.internal.parts.Selection;
 import org.frisket.ui.bench.internal.rulers.Guides;
 
 /**
  * Deletes the selected elements, the selected nodes while those are edited, the chosen guide, or the character after the
- * caret.
+ * caret. Chosen letters that were nudged go back to where they were set.
  */
 public final class DeleteHandler extends BenchHandler {
 
@@ -28,6 +29,10 @@ public final class DeleteHandler extends BenchHandler {
 		}
 		if (bench.nodes().isActive()) {
 			bench.nodes().change(NodeChange.DELETE);
+			return;
+		}
+		if (bench.letters().isActive()) {
+			bench.letters().act(LetterAct.BACK);
 			return;
 		}
 		if (Guides.of(bench.viewer()).removeChosen()) {

@@ -10,7 +10,7 @@ import org.frisket.ui.bench.internal.editor.BenchEditor;
 import org.frisket.ui.bench.internal.editor.EditCommand;
 import org.frisket.ui.bench.internal.parts.Selection;
 
-/** Moves the selected elements, or nodes while those are edited, by a distance that the key binding states. */
+/** Moves the selected elements, or nodes or letters while those are edited, by a distance that the key binding states. */
 public final class NudgeHandler extends BenchHandler {
 
 	private static final String RIGHT = "org.frisket.ui.bench.command.nudge.right"; //$NON-NLS-1$
@@ -20,6 +20,10 @@ public final class NudgeHandler extends BenchHandler {
 	void execute(BenchEditor bench, ExecutionEvent event) throws ExecutionException {
 		if (bench.nodes().isActive()) {
 			bench.nodes().nudge(mm(event, RIGHT), mm(event, DOWN));
+			return;
+		}
+		if (bench.letters().isActive()) {
+			bench.letters().nudge(mm(event, RIGHT), mm(event, DOWN));
 			return;
 		}
 		List<Element> elements = Selection.elements(bench.viewer());

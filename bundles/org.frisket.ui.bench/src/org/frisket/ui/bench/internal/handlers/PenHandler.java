@@ -11,6 +11,7 @@ public final class PenHandler extends BenchHandler {
 	void execute(BenchEditor bench, ExecutionEvent event) {
 		bench.typing().end(false);
 		bench.nodes().end();
+		bench.letters().end();
 		PenTool.take(bench.viewer());
 	}
 }

@@ -5,6 +5,7 @@ import org.eclipse.jface.viewers.StructuredSelection;
 import org.frisket.geometry.nodes.NodeSelection;
 import org.frisket.ui.bench.internal.editor.BenchEditor;
 import org.frisket.ui.bench.internal.parts.ElementPart;
+import org.frisket.ui.bench.internal.letters.LetterChoice;
 import org.frisket.ui.bench.internal.parts.Selection;
 
 /** Selects everything that is neither hidden nor locked, or all nodes while those are edited. */
@@ -13,6 +14,10 @@ public final class SelectAllHandler extends BenchHandler {
 	@Override
 	void execute(BenchEditor bench, ExecutionEvent event) {
 		bench.typing().end(false);
+		if (bench.letters().isActive()) {
+			bench.letters().choose(LetterChoice.all(bench.letters().letters()));
+			return;
+		}
 		if (bench.nodes().isActive()) {
 			bench.nodes().select(NodeSelection.all(bench.nodes().path()));
 			return;

@@ -2,36 +2,31 @@ package org.frisket.ui.bench.internal.nodes;
 
 import java.util.function.Consumer;
 
-import org.frisket.geometry.nodes.NodePath;
 import org.frisket.model.Job;
-import org.frisket.model.Jobs;
-import org.frisket.model.Outline;
 import org.frisket.ui.bench.internal.editor.BenchDocument;
 
 /**
- * Pictures of a job as it would be with another path, while that is dragged. One is asked for at a time, so that a slow
- * one is seen in the end and not called off by every move of the pointer.
+ * Pictures of a job as it would be after a drag that goes on. One is asked for at a time, so that a slow one is seen in
+ * the end and not called off by every move of the pointer.
  */
-final class LivePicture {
+public final class LivePicture {
 
 	private final BenchDocument document;
 	private final Consumer<Job> pictures;
-	private Outline outline;
-	private NodePath next;
+	private Consumer<Job> next;
 	private boolean underWay;
 	private boolean strayed;
 
 	/** @param pictures has a picture made of a job that nobody changes any more */
-	LivePicture(BenchDocument document, Consumer<Job> pictures) {
+	public LivePicture(BenchDocument document, Consumer<Job> pictures) {
 		this.document = document;
 		this.pictures = pictures;
 		document.addPictureListener(this::pictureMade);
 	}
 
-	/** Shows the job with this path of an outline, as soon as may be. */
-	void show(Outline changed, NodePath path) {
-		outline = changed;
-		next = path;
+	/** Shows the job as a change makes a copy of it, as soon as may be. */
+	public void show(Consumer<Job> change) {
+		next = change;
 		strayed = true;
 		if (!underWay) {
 			ask();
@@ -39,7 +34,7 @@ final class LivePicture {
 	}
 
 	/** Shows the job as it is; one that has just been changed asks for its picture itself. */
-	void stop(boolean changed) {
+	public void stop(boolean changed) {
 		next = null;
 		underWay = false;
 		if (strayed && !changed) {
@@ -50,9 +45,7 @@ final class LivePicture {
 
 	private void ask() {
 		Job job = document.snapshot();
-		String pathData = next.pathData();
-		Jobs.element(job, outline.getId()).filter(Outline.class::isInstance).map(Outline.class::cast)
-				.ifPresent(copy -> copy.setPathData(pathData));
+		next.accept(job);
 		next = null;
 		underWay = true;
 		pictures.accept(job);

@@ -231,7 +231,9 @@ public final class NodeMode {
 	/** Shows a path that is being dragged, with all that follows it. */
 	void preview(NodePath dragged) {
 		figure.show(dragged.transformed(frame().toJob()), selection, null, null);
-		live.show(outline, dragged);
+		String id = outline.getId();
+		live.show(job -> Jobs.element(job, id).filter(Outline.class::isInstance).map(Outline.class::cast)
+				.ifPresent(copy -> copy.setPathData(dragged.pathData())));
 	}
 
 	/** Shows the path as it is. */

@@ -4,6 +4,7 @@ import org.eclipse.draw2d.IFigure;
 import org.eclipse.gef.LayerConstants;
 import org.eclipse.gef.editpolicies.SelectionEditPolicy;
 import org.frisket.ui.bench.internal.figures.SelectionFigure;
+import org.frisket.ui.bench.internal.letters.LetterMode;
 import org.frisket.ui.bench.internal.nodes.NodeMode;
 
 /** Shows that an element is selected by an accent along its own shape. */
@@ -32,7 +33,8 @@ final class SelectionPolicy extends SelectionEditPolicy {
 	/** Follows the element to where it is shown now. */
 	void refresh() {
 		if (accent != null) {
-			accent.setVisible(!NodeMode.isOn(part().getViewer(), part().element()));
+			accent.setVisible(!NodeMode.isOn(part().getViewer(), part().element())
+					&& !LetterMode.isOn(part().getViewer(), part().element()));
 			accent.show(part().picture(), part().shift());
 		}
 	}

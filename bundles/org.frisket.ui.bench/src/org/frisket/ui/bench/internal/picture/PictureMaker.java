@@ -25,6 +25,7 @@ import org.frisket.model.Wording;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
+import org.frisket.prepare.LetterPlace;
 import org.frisket.prepare.Makeready;
 import org.frisket.prepare.Placeholder;
 import org.frisket.prepare.PreparedElement;
@@ -114,6 +115,12 @@ public final class PictureMaker {
 	public List<Point> carets(Job job, String id, Tolerance tolerance, Monitor monitor) {
 		return Jobs.element(job, id).filter(Wording.class::isInstance).map(Wording.class::cast)
 				.map(wording -> preparer.carets(wording, tolerance, monitor)).orElse(List.of());
+	}
+
+	/** Where the letters of the wording of this id stand, in its own frame; empty if there is none. */
+	public List<LetterPlace> letters(Job job, String id, Tolerance tolerance, Monitor monitor) {
+		return Jobs.element(job, id).filter(Wording.class::isInstance).map(Wording.class::cast)
+				.map(wording -> preparer.letters(wording, tolerance, monitor)).orElse(List.of());
 	}
 
 	/**

@@ -168,7 +168,7 @@ public final class Typing {
 	private void write() {
 		if (edit == null) {
 			edit = Jobs.jobOf(wording) == null ? TypeWording.onto(job, wording, text.text())
-					: TypeWording.into(wording, text.text());
+					: TypeWording.into(wording, text.text(), text.caret());
 			stack.execute(new EditCommand(edit));
 			if (wording.getId() != null) {
 				host.follow(wording.getId());
@@ -179,7 +179,7 @@ public final class Typing {
 			caret.setPlaces(List.of());
 			wording = NewWording.like(wording);
 		} else {
-			edit.retype(text.text());
+			edit.retype(text.text(), text.caret());
 			host.retyped();
 		}
 	}

@@ -31,8 +31,8 @@ final class TypingKeys implements Listener {
 		case SWT.CR, SWT.KEYPAD_CR -> typing.insert("\n"); //$NON-NLS-1$
 		case SWT.BS -> typing.change(TypedText::deleteBefore);
 		case SWT.DEL -> typing.deleteAfter();
-		case SWT.ARROW_LEFT -> typing.change(TypedText::left);
-		case SWT.ARROW_RIGHT -> typing.change(TypedText::right);
+		case SWT.ARROW_LEFT -> typing.change(t -> VisualCaret.move(t, false));
+		case SWT.ARROW_RIGHT -> typing.change(t -> VisualCaret.move(t, true));
 		case SWT.ARROW_UP -> typing.change(t -> t.up(typing.places()));
 		case SWT.ARROW_DOWN -> typing.change(t -> t.down(typing.places()));
 		case SWT.HOME -> typing.change(TypedText::lineStart);
