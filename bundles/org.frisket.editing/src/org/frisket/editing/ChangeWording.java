@@ -1,12 +1,9 @@
 package org.frisket.editing;
 
-import java.util.Collection;
-import java.util.List;
 import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 
-import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.frisket.model.Alignment;
 import org.frisket.model.FontRef;
@@ -14,18 +11,10 @@ import org.frisket.model.TextChange;
 import org.frisket.model.Wording;
 
 /** Changes what a wording says or how it is set. */
-public final class ChangeWording extends RecordingEdit {
+public final class ChangeWording extends WordingEdit {
 
-	private final Wording wording;
-	private final Predicate<Wording> differs;
-	private final Consumer<Wording> change;
-
-	private ChangeWording(String name, Wording wording, Predicate<Wording> differs,
-			Consumer<Wording> change) {
-		super(name);
-		this.wording = wording;
-		this.differs = differs;
-		this.change = change;
+	private ChangeWording(String name, Wording wording, Predicate<Wording> differs, Consumer<Wording> change) {
+		super(name, wording, differs, change);
 	}
 
 	/** Says something else; lines are parted by line feeds. Nudges and spans stay with their letters. */
@@ -60,6 +49,38 @@ public final class ChangeWording extends RecordingEdit {
 				w -> Double.isFinite(tracking) && tracking != w.getTracking(), w -> w.setTracking(tracking));
 	}
 
+	/** Adds to every blank; in mm, negative sets tighter. */
+	public static ChangeWording wordSpacing(Wording wording, double spacing) {
+		return new ChangeWording(Messages.ChangeWording_wordSpacing, wording,
+				w -> Double.isFinite(spacing) && spacing != w.getWordSpacing(), w -> w.setWordSpacing(spacing));
+	}
+
+	/** Breaks its lines at a width in mm, or only where the text says if that is 0. */
+	public static ChangeWording measure(Wording wording, double measure) {
+		return new ChangeWording(Messages.ChangeWording_measure, wording, w -> isOther(measure, w.getMeasure(), 0),
+				w -> w.setMeasure(measure));
+	}
+
+	/** Sets it with other features of its font, such as {@code smcp,-kern}; null or empty for none. */
+	public static ChangeWording features(Wording wording, String features) {
+		String set = features == null || features.isBlank() ? null : features;
+		return new ChangeWording(Messages.ChangeWording_features, wording, w -> !Objects.equals(set, w.getFeatures()),
+				w -> w.setFeatures(set));
+	}
+
+	/** Sets it at other values of the axes of its font, such as {@code wght=700}; null or empty for those of the font. */
+	public static ChangeWording axes(Wording wording, String axes) {
+		String set = axes == null || axes.isBlank() ? null : axes;
+		return new ChangeWording(Messages.ChangeWording_axes, wording, w -> !Objects.equals(set, w.getAxes()),
+				w -> w.setAxes(set));
+	}
+
+	/** Moves the edges of its letters outwards by so many mm; negative makes them thinner. */
+	public static ChangeWording embolden(Wording wording, double by) {
+		return new ChangeWording(Messages.ChangeWording_embolden, wording,
+				w -> Double.isFinite(by) && by != w.getEmbolden(), w -> w.setEmbolden(by));
+	}
+
 	/** Aligns its lines otherwise. */
 	public static ChangeWording alignment(Wording wording, Alignment alignment) {
 		return new ChangeWording(Messages.ChangeWording_alignment, wording, w -> alignment != null && alignment != w.getAlignment(),
@@ -89,20 +110,5 @@ public final class ChangeWording extends RecordingEdit {
 	/** Parts joined letters; the overlap is remembered. */
 	public static ChangeWording part(Wording wording) {
 		return new ChangeWording(Messages.ChangeWording_part, wording, Wording::isJoined, w -> w.setJoined(false));
-	}
-
-	@Override
-	public boolean canApply() {
-		return Targets.free(wording) && differs.test(wording);
-	}
-
-	@Override
-	protected Collection<? extends EObject> scope() {
-		return List.of(wording);
-	}
-
-	@Override
-	protected void change() {
-		change.accept(wording);
 	}
 }

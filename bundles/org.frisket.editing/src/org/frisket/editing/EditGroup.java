@@ -16,6 +16,11 @@ public final class EditGroup extends Edit {
 		this.edits = List.copyOf(edits);
 	}
 
+	/** Those it is made of. */
+	public List<Edit> edits() {
+		return edits;
+	}
+
 	@Override
 	public String name() {
 		return name;

@@ -76,6 +76,17 @@ public record FeatureList(Map<String, Integer> values) {
 		return new FeatureList(both);
 	}
 
+	/** These features with one of them set to a value, or not spoken of any more. */
+	public FeatureList with(String tag, OptionalInt value) {
+		Map<String, Integer> all = new LinkedHashMap<>(values);
+		if (value.isPresent()) {
+			all.put(tag, value.getAsInt());
+		} else {
+			all.remove(tag);
+		}
+		return new FeatureList(all);
+	}
+
 	/** As {@link #parse} takes it. */
 	@Override
 	public String toString() {

@@ -11,8 +11,10 @@ import java.util.Set;
 import java.util.function.Function;
 
 import org.frisket.model.Alignment;
+import org.frisket.model.BarKind;
 import org.frisket.model.CornerJoin;
 import org.frisket.model.Element;
+import org.frisket.model.Flow;
 import org.frisket.model.FrisketFactory;
 import org.frisket.model.Guide;
 import org.frisket.model.HoleRule;
@@ -20,8 +22,10 @@ import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 import org.frisket.model.Mat;
+import org.frisket.model.Matrix;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Outline;
+import org.frisket.model.PenStyle;
 import org.frisket.model.TextChange;
 import org.frisket.model.Wording;
 
@@ -44,6 +48,27 @@ final class RandomEdits {
 		maker(AddLayer.class, (job, c) -> new AddLayer(job, c.below(job.getLayers().size() + 1), c.word()));
 		maker(AddMatBehind.class, (job, c) -> new AddMatBehind(c.some(job), c.list(c.length(), c.length()), d -> "Mat " + d));
 		maker(AlignElements.class, (job, c) -> new AlignElements(c.boxes(job), c.of(AlignElements.Edge.values())));
+		maker(ChangeFlow.class, anyOf(
+				(job, c) -> c.wording(job, w -> ChangeFlow.to(w, c.of(Flow.values()), Matrix.translation(c.signed(), c.signed()))),
+				(job, c) -> c.wording(job, w -> c.outline(job, path -> ChangeFlow.along(w, path))),
+				(job, c) -> c.wording(job, w -> ChangeFlow.arcRadius(w, c.length())),
+				(job, c) -> c.wording(job, w -> ChangeFlow.arcAngle(w, c.signed())),
+				(job, c) -> c.wording(job, w -> ChangeFlow.arc(w, c.length(), c.signed())),
+				(job, c) -> c.wording(job, w -> ChangeFlow.arcInside(w, c.coin())),
+				(job, c) -> c.wording(job, w -> ChangeFlow.arcInward(w, c.coin())),
+				(job, c) -> c.wording(job, w -> ChangeFlow.pathStart(w, c.signed())),
+				(job, c) -> c.wording(job, w -> ChangeFlow.pathReversed(w, c.coin())),
+				(job, c) -> c.wording(job, w -> ChangeFlow.pathHanging(w, c.coin())),
+				(job, c) -> c.wording(job, w -> ChangeFlow.box(w, c.length(), c.length()))));
+		maker(ChangeHold.class, anyOf((job, c) -> c.wording(job, w -> ChangeHold.ties(w, c.coin())),
+				(job, c) -> c.wording(job, w -> ChangeHold.tieWidth(w, c.length())),
+				(job, c) -> c.wording(job, w -> ChangeHold.stencil(w, c.length() / 10)),
+				(job, c) -> c.wording(job, w -> ChangeHold.addBar(w, c.of(BarKind.values()), c.signed(), c.length())),
+				(job, c) -> c.wording(job, w -> ChangeHold.removeBar(w, c.below(2))),
+				(job, c) -> c.wording(job, w -> ChangeHold.barKind(w, c.below(2), c.of(BarKind.values()))),
+				(job, c) -> c.wording(job, w -> ChangeHold.barThickness(w, c.below(2), c.length())),
+				(job, c) -> c.wording(job, w -> ChangeHold.barOffset(w, c.below(2), c.signed())),
+				(job, c) -> c.wording(job, w -> ChangeHold.barOverhang(w, c.below(2), c.signed()))));
 		maker(ChangeMat.class, anyOf((job, c) -> ChangeMat.distance(c.mats(job), c.length()),
 				(job, c) -> ChangeMat.corners(c.mats(job), c.of(CornerJoin.values())),
 				(job, c) -> ChangeMat.mitreLimit(c.mats(job), 1 + c.length()),
@@ -60,11 +85,25 @@ final class RandomEdits {
 				(job, c) -> c.outline(job, o -> ChangePath.nodes(c.of(ChangePath.Change.values()), 1 + c.below(3), o, c.path())),
 				(job, c) -> c.outline(job, o -> ChangePath.repaired("Close contour", o, c.coin() ? c.path() : null)),
 				(job, c) -> c.outline(job, o -> ChangePath.reverse(o, c.path()))));
+		maker(ChangePen.class, anyOf((job, c) -> c.wording(job, w -> ChangePen.style(w, c.of(PenStyle.values()))),
+				(job, c) -> c.wording(job, w -> ChangePen.hatchSpacing(w, c.length())),
+				(job, c) -> c.wording(job, w -> ChangePen.hatchAngle(w, c.signed())),
+				(job, c) -> c.wording(job, w -> ChangePen.hatchInset(w, c.length()))));
+		maker(ChangeSpan.class, anyOf(
+				(job, c) -> c.wording(job,
+						w -> ChangeSpan.font(w, c.below(9), c.below(12), c.coin() ? null : Jobs.font(c.word(), null, null, null))),
+				(job, c) -> c.wording(job, w -> ChangeSpan.height(w, c.below(9), c.below(12), c.length())),
+				(job, c) -> c.wording(job, w -> ChangeSpan.features(w, c.below(9), c.below(12), c.of("smcp", "-kern,onum", null)))));
 		maker(ChangeWording.class, anyOf((job, c) -> c.wording(job, w -> ChangeWording.text(w, c.word())),
 				(job, c) -> c.wording(job, w -> ChangeWording.font(w, Jobs.font(c.word(), null, null, null))),
 				(job, c) -> c.wording(job, w -> ChangeWording.height(w, 1 + c.length())),
 				(job, c) -> c.wording(job, w -> ChangeWording.lineSpacing(w, 1 + c.length() / 50)),
 				(job, c) -> c.wording(job, w -> ChangeWording.tracking(w, c.signed())),
+				(job, c) -> c.wording(job, w -> ChangeWording.wordSpacing(w, c.signed())),
+				(job, c) -> c.wording(job, w -> ChangeWording.measure(w, c.length())),
+				(job, c) -> c.wording(job, w -> ChangeWording.features(w, c.of("smcp", "-liga", null))),
+				(job, c) -> c.wording(job, w -> ChangeWording.axes(w, c.of("wght=700", ""))),
+				(job, c) -> c.wording(job, w -> ChangeWording.embolden(w, c.signed() / 50)),
 				(job, c) -> c.wording(job, w -> ChangeWording.alignment(w, c.of(Alignment.values()))),
 				(job, c) -> c.wording(job, w -> ChangeWording.kerning(w, c.coin())),
 				(job, c) -> c.wording(job, w -> ChangeWording.ligatures(w, c.coin())),

@@ -2,6 +2,8 @@ package org.frisket.ui.bench;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
 
 import org.frisket.editing.Draft;
 import org.frisket.editing.EditExecutor;
@@ -38,7 +40,7 @@ public interface JobOnBench {
 		default void findingChosen(Finding finding) {
 		}
 
-		/** Other elements are selected than before. */
+		/** Other elements are selected than before, or other letters of a wording that is typed. */
 		default void selectionChanged() {
 		}
 	}
@@ -76,8 +78,20 @@ public interface JobOnBench {
 	/** The selected elements, in the order of selection. */
 	List<Element> selection();
 
+	/** The letters that are selected in the wording that is typed just now; empty if none are. */
+	Optional<TextRange> textRange();
+
 	/** Selects these elements and no others; those that are hidden or locked cannot be selected and are left out. */
 	void select(List<? extends Element> elements);
+
+	/**
+	 * Has the user click an element on the bench; Escape, or another tool, gives up.
+	 *
+	 * @param prompt said beside the pointer
+	 * @param wanted which elements may be clicked
+	 * @param picked told of the one that was
+	 */
+	void pick(String prompt, Predicate<Element> wanted, Consumer<Element> picked);
 
 	/** Around these elements as they are shown now, in mm; empty where nothing of them is shown. */
 	Bounds bounds(List<? extends Element> elements);

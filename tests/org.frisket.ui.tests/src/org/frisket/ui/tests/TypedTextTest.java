@@ -108,4 +108,61 @@ class TypedTextTest {
 		text.down(List.of());
 		assertEquals(4, text.caret());
 	}
+
+	@Test
+	void selectionReachesFromWhereItWasBegunToTheCaret() {
+		TypedText text = new TypedText("Harbour Lane", 100);
+		assertFalse(text.hasSelection());
+		text.extend(TypedText::left);
+		text.extend(TypedText::left);
+		assertEquals("ne", text.selected());
+		text.extend(TypedText::lineStart);
+		text.extend(TypedText::right);
+		assertEquals("arbour Lane", text.selected());
+		text.extend(TypedText::lineEnd);
+		assertFalse(text.hasSelection());
+		text.extend(TypedText::wordLeft);
+		assertEquals("Lane", text.selected());
+		text.release();
+		assertEquals(8, text.caret());
+		assertEquals("", text.selected());
+	}
+
+	@Test
+	void whatIsTypedTakesThePlaceOfTheSelection() {
+		TypedText text = new TypedText("Harbour", 7);
+		text.selectAll();
+		assertTrue(text.insert("Quay"));
+		assertEquals("Quay", text.text());
+		assertEquals(4, text.caret());
+		text.extend(TypedText::left);
+		text.deleteBefore();
+		assertEquals("Qua", text.text());
+		text.extend(TypedText::textStart);
+		text.deleteAfter();
+		assertEquals("", text.text());
+		assertFalse(text.hasSelection());
+	}
+
+	@Test
+	void wordsAreSteppedOverAndSelected() {
+		TypedText text = new TypedText("At  Harbour Lane", 100);
+		text.setCaret(0);
+		text.wordRight();
+		assertEquals(2, text.caret());
+		text.wordRight();
+		assertEquals(11, text.caret());
+		text.wordLeft();
+		assertEquals(4, text.caret());
+		text.wordLeft();
+		text.wordLeft();
+		assertEquals(0, text.caret());
+		text.setCaret(6);
+		text.selectWord();
+		assertEquals("Harbour", text.selected());
+		text.textEnd();
+		text.release();
+		text.selectWord();
+		assertFalse(text.hasSelection());
+	}
 }

@@ -24,6 +24,7 @@ import org.frisket.ui.bench.JobInput;
 import org.frisket.ui.bench.JobOnBench;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.files.RecentJobs;
+import org.frisket.ui.bench.internal.grips.ArcGrip;
 import org.frisket.ui.bench.internal.grips.SelectionGrips;
 import org.frisket.ui.bench.internal.looks.LookMemory;
 import org.frisket.ui.bench.internal.looks.Looks;
@@ -180,6 +181,11 @@ public final class BenchEditor extends GraphicalEditor implements IPersistableEd
 	/** The grips around the selection; null if the file could not be read. */
 	public SelectionGrips grips() {
 		return tools == null ? null : tools.grips();
+	}
+
+	/** The grip of a wording on an arc; null if the file could not be read. */
+	public ArcGrip arcGrip() {
+		return tools == null ? null : tools.arc();
 	}
 
 	/** How the bench looks at its job; null if the file could not be read. */

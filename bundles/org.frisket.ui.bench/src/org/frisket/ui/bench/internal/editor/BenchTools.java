@@ -3,6 +3,7 @@ package org.frisket.ui.bench.internal.editor;
 import org.eclipse.gef.GraphicalViewer;
 import org.frisket.model.Job;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
+import org.frisket.ui.bench.internal.grips.ArcGrip;
 import org.frisket.ui.bench.internal.grips.SelectionGrips;
 import org.frisket.ui.bench.internal.handlers.LookHandler;
 import org.frisket.ui.bench.internal.letters.LetterMode;
@@ -23,6 +24,7 @@ final class BenchTools implements Typing.Host, NodeMode.Host, LetterMode.Host {
 	private final Looks looks;
 	private final Typing typing;
 	private final SelectionGrips grips;
+	private final ArcGrip arc;
 	private final NodeMode nodes;
 	private final LetterMode letters;
 	private final Rulers rulers;
@@ -41,6 +43,7 @@ final class BenchTools implements Typing.Host, NodeMode.Host, LetterMode.Host {
 		new SpacePan(viewer.getControl(), zoom, typing::isActive);
 		new Snapping(viewer, document.job());
 		grips = new SelectionGrips(viewer, document, zoom);
+		arc = new ArcGrip(viewer, document, zoom);
 		nodes = new NodeMode(viewer, document, editor.commandStack(), this);
 		letters = new LetterMode(viewer, document, editor.commandStack(), this);
 		rulers = new Rulers(viewer.getControl().getParent(), viewer, document, zoom);
@@ -56,6 +59,10 @@ final class BenchTools implements Typing.Host, NodeMode.Host, LetterMode.Host {
 
 	SelectionGrips grips() {
 		return grips;
+	}
+
+	ArcGrip arc() {
+		return arc;
 	}
 
 	NodeMode nodes() {
@@ -78,6 +85,11 @@ final class BenchTools implements Typing.Host, NodeMode.Host, LetterMode.Host {
 	@Override
 	public void retyped() {
 		editor.jobChanged();
+	}
+
+	@Override
+	public void rangeChanged() {
+		editor.onBench().rangeChanged();
 	}
 
 	@Override

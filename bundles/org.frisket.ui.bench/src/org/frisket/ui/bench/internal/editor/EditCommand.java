@@ -13,6 +13,10 @@ public final class EditCommand extends Command {
 		this.edit = edit;
 	}
 
+	public Edit edit() {
+		return edit;
+	}
+
 	@Override
 	public boolean canExecute() {
 		return edit.canApply();

@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
 
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.osgi.util.NLS;
@@ -20,9 +22,11 @@ import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.checks.Cure;
 import org.frisket.ui.bench.JobOnBench;
+import org.frisket.ui.bench.TextRange;
 import org.frisket.ui.bench.internal.parts.ElementPart;
 import org.frisket.ui.bench.internal.parts.JobPart;
 import org.frisket.ui.bench.internal.parts.Selection;
+import org.frisket.ui.bench.internal.tools.PickTool;
 
 /** The job of an editor as the views see it. */
 final class EditorJob implements JobOnBench {
@@ -49,6 +53,10 @@ final class EditorJob implements JobOnBench {
 	void jobChanged() {
 		curesKnown = false;
 		listeners.forEach(Listener::jobChanged);
+	}
+
+	void rangeChanged() {
+		listeners.forEach(Listener::selectionChanged);
 	}
 
 	void pictureChanged() {
@@ -137,6 +145,11 @@ final class EditorJob implements JobOnBench {
 	}
 
 	@Override
+	public Optional<TextRange> textRange() {
+		return editor.typing() == null ? Optional.empty() : editor.typing().range();
+	}
+
+	@Override
 	public void select(List<? extends Element> elements) {
 		Set<Element> wanted = new HashSet<>(elements);
 		List<ElementPart> parts = Selection.all(editor.viewer()).stream()
@@ -144,6 +157,14 @@ final class EditorJob implements JobOnBench {
 		if (!Set.copyOf(parts).equals(Set.copyOf(Selection.parts(editor.viewer())))) {
 			editor.viewer().setSelection(new StructuredSelection(parts));
 		}
+	}
+
+	@Override
+	public void pick(String prompt, Predicate<Element> wanted, Consumer<Element> picked) {
+		editor.typing().end(true);
+		editor.getSite().getPage().activate(editor);
+		editor.viewer().getControl().setFocus();
+		editor.viewer().getEditDomain().setActiveTool(new PickTool(prompt, wanted, picked));
 	}
 
 	@Override

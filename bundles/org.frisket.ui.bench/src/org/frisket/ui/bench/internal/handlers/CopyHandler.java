@@ -8,7 +8,7 @@ import org.frisket.model.Element;
 import org.frisket.ui.bench.internal.editor.BenchEditor;
 import org.frisket.ui.bench.internal.parts.Selection;
 
-/** Lays the selected elements on the clipboard, or the words that are being typed. */
+/** Lays the selected elements on the clipboard, or the letters that are selected in what is typed. */
 public final class CopyHandler extends BenchHandler {
 
 	@Override
@@ -20,7 +20,7 @@ public final class CopyHandler extends BenchHandler {
 	static boolean copy(BenchEditor bench) {
 		List<Element> selected = Selection.elements(bench.viewer());
 		if (bench.typing().isActive()) {
-			ElementClipboard.put(bench.typing().text());
+			ElementClipboard.put(bench.typing().copied());
 			return false;
 		}
 		return !selected.isEmpty() && ElementClipboard.put(JobFragment.write(selected));

@@ -5,13 +5,22 @@ import org.frisket.editing.DeleteElements;
 import org.frisket.ui.bench.internal.editor.BenchEditor;
 import org.frisket.ui.bench.internal.editor.EditCommand;
 import org.frisket.ui.bench.internal.parts.Selection;
+import org.frisket.ui.bench.internal.typing.Typing;
 
-/** Lays the selected elements on the clipboard and deletes them. */
+/** Lays the selected elements on the clipboard and deletes them, or the letters selected in what is typed. */
 public final class CutHandler extends BenchHandler {
+
+	private static void cutLetters(Typing typing) {
+		if (typing.hasSelection() && ElementClipboard.put(typing.copied())) {
+			typing.deleteSelection();
+		}
+	}
 
 	@Override
 	void execute(BenchEditor bench, ExecutionEvent event) {
-		if (CopyHandler.copy(bench)) {
+		if (bench.typing().isActive()) {
+			cutLetters(bench.typing());
+		} else if (CopyHandler.copy(bench)) {
 			bench.commandStack().execute(new EditCommand(new DeleteElements(Selection.elements(bench.viewer()))));
 		}
 	}

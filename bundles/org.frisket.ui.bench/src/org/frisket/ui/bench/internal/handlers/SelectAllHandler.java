@@ -4,16 +4,19 @@ import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.frisket.geometry.nodes.NodeSelection;
 import org.frisket.ui.bench.internal.editor.BenchEditor;
-import org.frisket.ui.bench.internal.parts.ElementPart;
 import org.frisket.ui.bench.internal.letters.LetterChoice;
+import org.frisket.ui.bench.internal.parts.ElementPart;
 import org.frisket.ui.bench.internal.parts.Selection;
 
-/** Selects everything that is neither hidden nor locked, or all nodes while those are edited. */
+/** Selects everything that is neither hidden nor locked, all nodes while those are edited, or all that is typed. */
 public final class SelectAllHandler extends BenchHandler {
 
 	@Override
 	void execute(BenchEditor bench, ExecutionEvent event) {
-		bench.typing().end(false);
+		if (bench.typing().isActive()) {
+			bench.typing().selectAll();
+			return;
+		}
 		if (bench.letters().isActive()) {
 			bench.letters().choose(LetterChoice.all(bench.letters().letters()));
 			return;

@@ -144,7 +144,11 @@ public final class ElementPart extends AbstractGraphicalEditPart {
 
 	@Override
 	public DragTracker getDragTracker(Request request) {
-		return PanTracker.isAskedFor(request) ? new PanTracker(zoom()) : new MoveTracker(this);
+		if (PanTracker.isAskedFor(request)) {
+			return new PanTracker(zoom());
+		}
+		DragTracker text = Typing.tracker(getViewer(), request);
+		return text != null ? text : new MoveTracker(this);
 	}
 
 	@Override

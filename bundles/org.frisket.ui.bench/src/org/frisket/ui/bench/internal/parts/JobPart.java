@@ -28,6 +28,7 @@ import org.frisket.ui.bench.internal.looks.Looks;
 import org.frisket.ui.bench.internal.picture.JobPicture;
 import org.frisket.ui.bench.internal.tools.MarqueeTracker;
 import org.frisket.ui.bench.internal.tools.PanTracker;
+import org.frisket.ui.bench.internal.typing.Typing;
 
 /** The job: the sheet, and on it the elements that are shown, the lowest first. */
 public final class JobPart extends AbstractGraphicalEditPart {
@@ -158,7 +159,11 @@ public final class JobPart extends AbstractGraphicalEditPart {
 
 	@Override
 	public DragTracker getDragTracker(Request request) {
-		return PanTracker.isAskedFor(request) ? new PanTracker(zoom()) : new MarqueeTracker();
+		if (PanTracker.isAskedFor(request)) {
+			return new PanTracker(zoom());
+		}
+		DragTracker text = Typing.tracker(getViewer(), request);
+		return text != null ? text : new MarqueeTracker();
 	}
 
 	@Override

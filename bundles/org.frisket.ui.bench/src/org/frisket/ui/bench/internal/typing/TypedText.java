@@ -3,15 +3,23 @@ package org.frisket.ui.bench.internal.typing;
 import java.text.BreakIterator;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Consumer;
 
 import org.frisket.geometry.Point;
 
-/** A text with a caret in it. Lines are parted by line feeds; an index counts UTF-16 characters. */
+/**
+ * A text with a caret in it, and perhaps some letters selected up to the caret. Lines are parted by line feeds; an index
+ * counts UTF-16 characters.
+ */
 public final class TypedText {
+
+	private static final int NOWHERE = -1;
 
 	private final int longest;
 	private String text;
 	private int caret;
+	/** Where the selection was begun; {@value #NOWHERE} if nothing is selected. */
+	private int anchor = NOWHERE;
 
 	/** @param longest the most characters that it may come to */
 	public TypedText(String text, int longest) {
@@ -32,13 +40,73 @@ public final class TypedText {
 		caret = Math.max(0, Math.min(text.length(), index));
 	}
 
+	/** Whether a letter is selected. */
+	public boolean hasSelection() {
+		return anchor != NOWHERE && anchor != caret;
+	}
+
+	/** Index of the first selected letter; the caret if none is. */
+	public int selectionStart() {
+		return hasSelection() ? Math.min(anchor, caret) : caret;
+	}
+
+	/** Index after the last selected letter; the caret if none is. */
+	public int selectionEnd() {
+		return hasSelection() ? Math.max(anchor, caret) : caret;
+	}
+
+	/** The selected letters; may be empty. */
+	public String selected() {
+		return text.substring(selectionStart(), selectionEnd());
+	}
+
+	/** Selects all from where the selection was begun, or the caret was, to where the caret is moved. */
+	public void extend(Consumer<TypedText> move) {
+		int from = anchor == NOWHERE ? caret : anchor;
+		move.accept(this);
+		anchor = from;
+	}
+
+	/** Selects nothing any more; the caret stays. */
+	public void release() {
+		anchor = NOWHERE;
+	}
+
+	public void selectAll() {
+		anchor = 0;
+		caret = text.length();
+	}
+
+	/** Selects the word or the gap that the caret stands in or before. */
+	public void selectWord() {
+		BreakIterator words = words();
+		int end = caret >= text.length() ? BreakIterator.DONE : words.following(caret);
+		if (end != BreakIterator.DONE) {
+			anchor = words.previous();
+			caret = end;
+		}
+	}
+
+	/** @return whether letters were selected, which are gone now */
+	public boolean deleteSelection() {
+		if (!hasSelection()) {
+			return false;
+		}
+		int from = selectionStart();
+		text = text.substring(0, from) + text.substring(selectionEnd());
+		caret = from;
+		release();
+		return true;
+	}
+
 	/**
-	 * Puts characters in at the caret, as far as a job can hold them: line ends become line feeds, tabs blanks, and
+	 * Puts characters in at the caret, or in place of what is selected, as far as a job can hold them: line ends become line feeds, tabs blanks, and
 	 * other control characters are left out.
 	 *
 	 * @return whether all of it found room
 	 */
 	public boolean insert(String characters) {
+		deleteSelection();
 		String clean = clean(characters);
 		int room = longest - text.length();
 		boolean fits = clean.length() <= room;
@@ -64,12 +132,18 @@ public final class TypedText {
 	}
 
 	public void deleteBefore() {
+		if (deleteSelection()) {
+			return;
+		}
 		int from = before(caret);
 		text = text.substring(0, from) + text.substring(caret);
 		caret = from;
 	}
 
 	public void deleteAfter() {
+		if (deleteSelection()) {
+			return;
+		}
 		text = text.substring(0, caret) + text.substring(after(caret));
 	}
 
@@ -96,6 +170,40 @@ public final class TypedText {
 		BreakIterator characters = BreakIterator.getCharacterInstance(Locale.ROOT);
 		characters.setText(text);
 		return characters;
+	}
+
+	/** To the beginning of the word, or of the one before it. */
+	public void wordLeft() {
+		BreakIterator words = words();
+		int at = caret;
+		do {
+			at = at <= 0 ? 0 : words.preceding(at);
+		} while (at > 0 && !Character.isLetterOrDigit(text.codePointAt(at)));
+		caret = Math.max(0, at);
+	}
+
+	/** Behind the end of the word, or of the next one. */
+	public void wordRight() {
+		BreakIterator words = words();
+		int at = caret;
+		do {
+			at = at >= text.length() ? text.length() : words.following(at);
+		} while (at < text.length() && !Character.isLetterOrDigit(text.codePointBefore(at)));
+		caret = at;
+	}
+
+	private BreakIterator words() {
+		BreakIterator words = BreakIterator.getWordInstance(Locale.ROOT);
+		words.setText(text);
+		return words;
+	}
+
+	public void textStart() {
+		caret = 0;
+	}
+
+	public void textEnd() {
+		caret = text.length();
 	}
 
 	public void lineStart() {

@@ -1,17 +1,22 @@
 package org.frisket.ui.bench.internal.typing;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
+import org.eclipse.gef.DragTracker;
 import org.eclipse.gef.EditPartViewer;
 import org.eclipse.gef.GraphicalViewer;
+import org.eclipse.gef.Request;
 import org.eclipse.gef.commands.CommandStack;
 import org.eclipse.gef.commands.CommandStackEvent;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Event;
+import org.frisket.editing.ChangeSpan;
 import org.frisket.editing.DeleteElements;
+import org.frisket.editing.Edit;
+import org.frisket.editing.EditGroup;
 import org.frisket.editing.TypeWording;
 import org.frisket.geometry.Point;
 import org.frisket.model.Element;
@@ -20,8 +25,10 @@ import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 import org.frisket.model.Wording;
 import org.frisket.typography.TextSetter;
+import org.frisket.ui.bench.TextRange;
 import org.frisket.ui.bench.internal.editor.EditCommand;
 import org.frisket.ui.bench.internal.figures.CaretFigure;
+import org.frisket.ui.bench.internal.figures.RangeFigure;
 import org.frisket.ui.bench.internal.parts.JobPart;
 import org.frisket.ui.bench.internal.parts.Selection;
 
@@ -41,6 +48,9 @@ public final class Typing {
 		/** The job has changed within the step that was done last. */
 		void retyped();
 
+		/** Other letters are selected within what is typed. */
+		void rangeChanged();
+
 		/** While a wording is typed, letters and arrows are no keys of the bench. */
 		void setTyping(boolean typing);
 
@@ -59,6 +69,9 @@ public final class Typing {
 	private TypedText text;
 	private TypeWording edit;
 	private WordingCaret caret;
+	private final TypingPointer pointer;
+	/** What was told last of the letters that are selected. */
+	private Optional<TextRange> told = Optional.empty();
 	/** Whether it is this that changes the job just now. */
 	private boolean own;
 
@@ -70,7 +83,9 @@ public final class Typing {
 		viewer.setProperty(KEY, this);
 		Control control = viewer.getControl();
 		control.addListener(SWT.KeyDown, new TypingKeys(this));
-		control.addListener(SWT.MouseDown, this::pressed);
+		pointer = new TypingPointer(viewer, this);
+		control.addListener(SWT.MouseDown, pointer::pressed);
+		control.addListener(SWT.MouseDoubleClick, pointer::pressedTwice);
 		viewer.addSelectionChangedListener(event -> selectionChanged());
 		stack.addCommandStackEventListener(this::stackEvent);
 	}
@@ -98,6 +113,18 @@ public final class Typing {
 	/** The caret as it is seen; null if there is none. */
 	public CaretFigure caret() {
 		return caret == null ? null : caret.figure();
+	}
+
+	/** The letters that are selected in a wording that lies in the job; empty if none are. */
+	public Optional<TextRange> range() {
+		return isActive() && text.hasSelection() && Jobs.jobOf(wording) != null
+				? Optional.of(new TextRange(wording, text.selectionStart(), text.selectionEnd()))
+				: Optional.empty();
+	}
+
+	/** The letters as they are seen selected; null if there is no caret. */
+	public RangeFigure rangeFigure() {
+		return caret == null ? null : caret.rangeFigure();
 	}
 
 	/** Begins a new wording with its first letter at a place in mm. */
@@ -147,6 +174,37 @@ public final class Typing {
 	/** Takes the character after the caret away. */
 	public void deleteAfter() {
 		change(TypedText::deleteAfter);
+	}
+
+	/** Selects all that is typed. */
+	public void selectAll() {
+		change(TypedText::selectAll);
+	}
+
+	public boolean hasSelection() {
+		return isActive() && text.hasSelection();
+	}
+
+	/** The selected letters, or all where none are. */
+	public String copied() {
+		return text.hasSelection() ? text.selected() : text.text();
+	}
+
+	/** Takes the selected letters away. */
+	public void deleteSelection() {
+		change(TypedText::deleteSelection);
+	}
+
+	/** Moves the caret, and selects what it passes if the selection is to be extended. */
+	void move(Consumer<TypedText> step, boolean extending) {
+		change(t -> {
+			if (extending) {
+				t.extend(step);
+			} else {
+				step.accept(t);
+				t.release();
+			}
+		});
 	}
 
 	void change(Consumer<TypedText> change) {
@@ -209,7 +267,16 @@ public final class Typing {
 		host.follow(null);
 		host.setTyping(false);
 		host.say(null);
+		tellRange();
 		return typed;
+	}
+
+	private void tellRange() {
+		Optional<TextRange> now = range();
+		if (!now.equals(told)) {
+			told = now;
+			host.rangeChanged();
+		}
 	}
 
 	/** What was worked out for the words that are there now. */
@@ -223,12 +290,26 @@ public final class Typing {
 
 	private void showCaret() {
 		caret.show(wording, text.caret());
+		caret.showRange(wording, text.selectionStart(), text.selectionEnd());
+		tellRange();
 	}
 
 	private void stackEvent(CommandStackEvent event) {
-		if (event.isPreChangeEvent() && !own && isActive()) {
+		if (own || !isActive()) {
+			return;
+		}
+		if (event.getCommand() instanceof EditCommand command && isOfLetters(command.edit())) {
+			// the caret stays; what is typed from now on is another step
+			edit = null;
+		} else if (event.isPreChangeEvent()) {
 			close();
 		}
+	}
+
+	/** Whether an edit only sets letters of the wording otherwise, so that the text and its caret stay as they are. */
+	private boolean isOfLetters(Edit change) {
+		return change instanceof ChangeSpan span ? span.wording() == wording
+				: change instanceof EditGroup group && group.edits().stream().allMatch(this::isOfLetters);
 	}
 
 	private void selectionChanged() {
@@ -248,19 +329,14 @@ public final class Typing {
 		}
 	}
 
-	private void pressed(Event event) {
-		if (!isActive()) {
-			return;
-		}
-		boolean inside = Selection.all(viewer).stream().anyMatch(
-				part -> part.element() == wording && part.boundsInPixels().contains(event.x, event.y));
-		if (inside) {
-			Point place = ((JobPart) viewer.getContents()).zoom().toMm(event.x, event.y);
-			text.setCaret(caret.nearest(wording, place, text.caret()));
-			showCaret();
-		} else {
-			end(false);
-		}
+	/** What follows a press of the button within the wording that is typed; null for any other press. */
+	public static DragTracker tracker(EditPartViewer viewer, Request request) {
+		Typing typing = of(viewer);
+		return typing == null ? null : typing.pointer.tracker(request);
+	}
+
+	WordingCaret wordingCaret() {
+		return caret;
 	}
 
 	/** Where the carets of the wording that is typed are. */

@@ -1,6 +1,8 @@
 package org.frisket.ui.bench.internal.typing;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.gef.GraphicalViewer;
@@ -11,6 +13,7 @@ import org.frisket.geometry.Transform;
 import org.frisket.model.Wording;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.figures.CaretFigure;
+import org.frisket.ui.bench.internal.figures.RangeFigure;
 import org.frisket.ui.bench.internal.parts.JobPart;
 import org.frisket.ui.bench.internal.picture.PictureMaker;
 
@@ -25,16 +28,23 @@ final class WordingCaret {
 
 	private final GraphicalViewer viewer;
 	private final CaretFigure figure;
+	private final RangeFigure range;
 	private List<Point> places = List.of();
 
 	WordingCaret(GraphicalViewer viewer) {
 		this.viewer = viewer;
 		figure = new CaretFigure(zoom());
+		range = new RangeFigure(zoom());
+		layer().add(range);
 		layer().add(figure);
 	}
 
 	CaretFigure figure() {
 		return figure;
+	}
+
+	RangeFigure rangeFigure() {
+		return range;
 	}
 
 	/** Places in the wording's own frame, one for each index of its text; before the first ones come, its origin. */
@@ -52,6 +62,31 @@ final class WordingCaret {
 		Transform toJob = PictureMaker.transform(wording.getTransform());
 		figure.stand(toJob.apply(new Point(place.x(), place.y() + BELOW * wording.getHeight())),
 				toJob.apply(new Point(place.x(), place.y() - ABOVE * wording.getHeight())));
+	}
+
+	/** Shows the letters from one index to before another as selected; none if they are the same. */
+	void showRange(Wording wording, int start, int end) {
+		Transform toJob = PictureMaker.transform(wording.getTransform());
+		double height = wording.getHeight();
+		List<List<Point>> letters = new ArrayList<>();
+		for (int i = start; i < Math.min(end, places.size() - 1); i++) {
+			Point from = places.get(i);
+			Point to = places.get(i + 1);
+			// letters that stand below each other are as wide as they are high; after the last of a line there is nothing
+			boolean below = Math.abs(to.y() - from.y()) > Math.abs(to.x() - from.x());
+			Point side = !below ? to : isLineEnd(wording, i) ? from : new Point(from.x() + height, from.y());
+			letters.add(Stream.of(shifted(from, -ABOVE * height), shifted(side, -ABOVE * height),
+					shifted(side, BELOW * height), shifted(from, BELOW * height)).map(toJob::apply).toList());
+		}
+		range.show(letters);
+	}
+
+	private static boolean isLineEnd(Wording wording, int index) {
+		return wording.getText() != null && index < wording.getText().length() && wording.getText().charAt(index) == '\n';
+	}
+
+	private static Point shifted(Point place, double down) {
+		return new Point(place.x(), place.y() + down);
 	}
 
 	/** Scrolls to where it stands. */
@@ -83,7 +118,17 @@ final class WordingCaret {
 		return best;
 	}
 
+	/** The index of the letter that a place on the bench lies in, in mm; {@code otherwise} if none is known. */
+	int letterAt(Wording wording, Point mm, int otherwise) {
+		int nearest = nearest(wording, mm, otherwise);
+		Transform toJob = PictureMaker.transform(wording.getTransform());
+		boolean before = nearest > 0 && nearest < places.size() && toJob.determinant() != 0
+				&& toJob.inverse().apply(mm).x() < places.get(nearest).x();
+		return before ? nearest - 1 : nearest;
+	}
+
 	void remove() {
+		layer().remove(range);
 		layer().remove(figure);
 	}
 

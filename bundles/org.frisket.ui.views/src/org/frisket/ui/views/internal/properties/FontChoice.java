@@ -3,10 +3,10 @@ package org.frisket.ui.views.internal.properties;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 import org.eclipse.swt.widgets.Composite;
-import org.frisket.editing.ChangeWording;
 import org.frisket.editing.Edit;
 import org.frisket.model.FontRef;
 import org.frisket.model.Wording;
@@ -45,7 +45,7 @@ final class FontChoice implements Field {
 	}
 
 	private String family() {
-		return Subject.common(subject.wordings(), w -> w.getFont() == null ? "" : w.getFont().getName()); //$NON-NLS-1$
+		return Subject.common(subject.fonts(), font -> font == null ? "" : font.getName()); //$NON-NLS-1$
 	}
 
 	private Optional<FontFamily> known() {
@@ -55,8 +55,8 @@ final class FontChoice implements Field {
 
 	private String styleName() {
 		Optional<FontFamily> family = known();
-		Optional<String> name = Optional.ofNullable(Subject.common(subject.wordings(),
-				w -> w.getFont() == null || w.getFont().getStyle() == null ? "" : w.getFont().getStyle())); //$NON-NLS-1$
+		Optional<String> name = Optional.ofNullable(Subject.common(subject.fonts(),
+				font -> font == null || font.getStyle() == null ? "" : font.getStyle())); //$NON-NLS-1$
 		return family.isEmpty() || name.isEmpty() ? null
 				: family.get().font(name.get().isEmpty() ? null : name.get()).map(FontEntry::style).orElse(null);
 	}
@@ -101,11 +101,11 @@ final class FontChoice implements Field {
 
 	private void show(FontEntry font) {
 		int mine = ++asked;
-		List<Wording> wordings = subject.wordings();
+		Function<FontRef, Edit> change = subject.fontChange();
 		FontFamilies.open(field, font, reference -> {
 			if (mine == asked) {
 				shown = font;
-				subject.draft().show(() -> edit(wordings, reference));
+				subject.draft().show(() -> change.apply(reference));
 				if (keeping) {
 					accept();
 				}
@@ -127,10 +127,6 @@ final class FontChoice implements Field {
 		shown = null;
 		subject.draft().accept();
 		refresh();
-	}
-
-	private static Edit edit(List<Wording> wordings, FontRef reference) {
-		return Subject.together(wordings, w -> ChangeWording.font(w, reference));
 	}
 
 	@Override

@@ -44,11 +44,13 @@ final class FontFamilies {
 		}, control, client);
 	}
 
-	private interface Work<T> {
+	/** What is done off the UI thread. */
+	interface Work<T> {
 		T result();
 	}
 
-	private static <T> void inBackground(String name, Display display, Work<T> work, Control control,
+	/** Works something out; the client is told on the UI thread unless the control is gone by then. */
+	static <T> void inBackground(String name, Display display, Work<T> work, Control control,
 			Consumer<T> client) {
 		Job job = Job.createSystem(name, (ICoreRunnable) monitor -> {
 			T result = work.result();

@@ -2,10 +2,10 @@ package org.frisket.ui.views.internal.properties;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
-import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.layout.GridData;
@@ -13,32 +13,75 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 
-/** A group of fields under a heading, with the labels in one column. */
+/** A section of fields under a heading that folds it away, with the labels in one column. */
 abstract class Form {
 
 	/** Under which a control keeps the name of its field, for tests and for assistive technology. */
 	static final String NAME = "org.frisket.field"; //$NON-NLS-1$
 
+	/** Under which the place of a field keeps the label beside it. */
+	private static final String LABEL = "org.frisket.label"; //$NON-NLS-1$
+
 	private static final int SPACE_PX = 4;
 	private static final int LEAST_PX = 60;
 
+	private final Composite section;
+	private final Heading heading;
 	private final Composite body;
 	private final List<Field> fields = new ArrayList<>();
 
 	Form(Composite parent, String title) {
-		body = new Composite(parent, SWT.NONE);
+		this(parent, title, false);
+	}
+
+	/** @param folded whether it is folded away until the user wants to see it */
+	Form(Composite parent, String title, boolean folded) {
+		section = new Composite(parent, SWT.NONE);
+		GridLayoutFactory.fillDefaults().spacing(0, SPACE_PX).applyTo(section);
+		GridDataFactory.fillDefaults().grab(true, false).applyTo(section);
+		heading = new Heading(section, title, this::toggle);
+		GridDataFactory.fillDefaults().grab(true, false).indent(0, 2 * SPACE_PX).applyTo(heading);
+		body = new Composite(section, SWT.NONE);
 		GridLayoutFactory.fillDefaults().numColumns(2).spacing(2 * SPACE_PX, SPACE_PX).applyTo(body);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(body);
-		Label heading = new Label(body, SWT.NONE);
-		heading.setText(title);
-		heading.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
-		GridDataFactory.fillDefaults().span(2, 1).indent(0, 2 * SPACE_PX).applyTo(heading);
+		fold(FoldMemory.isFolded(id(), folded));
+	}
+
+	private String id() {
+		return getClass().getSimpleName();
+	}
+
+	private void toggle() {
+		setFolded(!heading.isFolded());
+	}
+
+	/** Folds what is below the heading away or out, and remembers it. */
+	final void setFolded(boolean folded) {
+		if (folded != heading.isFolded()) {
+			FoldMemory.setFolded(id(), folded);
+			fold(folded);
+			if (!folded) {
+				refresh();
+			}
+			layout(section);
+		}
+	}
+
+	private void fold(boolean folded) {
+		heading.setFolded(folded);
+		show(body, !folded);
+	}
+
+	Heading heading() {
+		return heading;
 	}
 
 	/** A row with its label; the field goes into what is returned, a grid of one column. */
 	Composite row(String name) {
-		label(body, name);
-		return cell(name, 1);
+		Label label = label(body, name);
+		Composite cell = cell(name, 1);
+		cell.setData(LABEL, label);
+		return cell;
 	}
 
 	/** A row without a label, as wide as the form. */
@@ -84,11 +127,47 @@ abstract class Form {
 		fields.forEach(Field::reset);
 	}
 
+	/** Shows the section or leaves it out. */
 	void setShown(boolean shown) {
-		if (((GridData) body.getLayoutData()).exclude == shown) {
-			((GridData) body.getLayoutData()).exclude = !shown;
-			body.setVisible(shown);
+		if (show(section, shown)) {
+			layout(section);
 		}
+	}
+
+	/** Shows the place of a field, and the label beside it, only where there is something to set. */
+	void showWhen(BooleanSupplier wanted, Composite... cells) {
+		List<Composite> rows = List.of(cells);
+		add(new Field() {
+
+			@Override
+			public void refresh() {
+				boolean changed = false;
+				for (Composite cell : rows) {
+					boolean shown = wanted.getAsBoolean();
+					if (cell.getData(LABEL) instanceof Label label) {
+						show(label, shown);
+					}
+					changed |= show(cell, shown);
+				}
+				if (changed) {
+					layout(body);
+				}
+			}
+
+			@Override
+			public void reset() {
+				refresh();
+			}
+		});
+	}
+
+	/** @return whether it was otherwise before */
+	static boolean show(Control control, boolean shown) {
+		GridData data = (GridData) control.getLayoutData();
+		boolean changed = data.exclude == shown;
+		data.exclude = !shown;
+		control.setVisible(shown);
+		return changed;
 	}
 
 	static void fill(Control field) {

@@ -1,6 +1,9 @@
 package org.frisket.ui.views.internal.properties;
 
+import java.text.BreakIterator;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -10,6 +13,8 @@ import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+import org.frisket.ui.bench.TextRange;
 import org.frisket.ui.views.internal.BenchView;
 import org.frisket.ui.views.internal.ElementText;
 import org.frisket.ui.views.internal.TextKeys;
@@ -25,6 +30,8 @@ public final class PropertiesView extends BenchView {
 	private Composite body;
 	private Label heading;
 	private WordingForm wording;
+	private List<WordingPart> wordingParts = List.of();
+	private List<Form> elementForms = List.of();
 	private List<Form> forms = List.of();
 
 	@Override
@@ -39,11 +46,43 @@ public final class PropertiesView extends BenchView {
 		heading = new Label(body, SWT.NONE);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(heading);
 		wording = new WordingForm(body, subject);
-		forms = List.of(wording, new PlaceForm(body, subject), new ElementForm(body, subject), new MatForm(body, subject),
+		wordingParts = List.of(wording, new SpacingForm(body, subject), new LetterformForm(body, subject),
+				new FlowForm(body, subject), new HoldForm(body, subject), new PenForm(body, subject));
+		elementForms = List.of(new PlaceForm(body, subject), new ElementForm(body, subject), new MatForm(body, subject),
 				new OperationForm(body, subject));
+		forms = Stream.concat(wordingParts.stream(), elementForms.stream()).toList();
 		scroll.addListener(SWT.Resize, event -> Form.layout(body));
 		new TextKeys(getSite()).activate();
 		return scroll;
+	}
+
+	/** Into the first field; a field that has the focus keeps it. */
+	@Override
+	public void setFocus() {
+		Control focus = body.getDisplay().getFocusControl();
+		while (focus != null && focus != body) {
+			focus = focus.getParent();
+		}
+		if (note().isEmpty() && focus == body) {
+			return;
+		}
+		Control first = note().isEmpty() ? firstField(body) : null;
+		if (first == null || !first.setFocus()) {
+			super.setFocus();
+		}
+	}
+
+	private static Control firstField(Composite parent) {
+		for (Control child : parent.getChildren()) {
+			if (child instanceof Text text && text.isVisible()) {
+				return text;
+			}
+			Control found = child instanceof Composite composite ? firstField(composite) : null;
+			if (found != null) {
+				return found;
+			}
+		}
+		return null;
 	}
 
 	@Override
@@ -64,7 +103,8 @@ public final class PropertiesView extends BenchView {
 		} else if (subject.elements().isEmpty()) {
 			showNote(Messages.PropertiesView_nothing);
 		} else {
-			wording.setShown(!subject.wordings().isEmpty());
+			elementForms.forEach(form -> form.setShown(subject.range().isEmpty()));
+			showWanted();
 			forms.forEach(Form::reset);
 			showHeading();
 			body.layout(true, true);
@@ -74,18 +114,39 @@ public final class PropertiesView extends BenchView {
 	}
 
 	private boolean isShown() {
-		return bench() != null && bench() == subject.bench() && !subject.elements().isEmpty()
-				&& subject.elements().equals(bench().selection());
+		return !subject.elements().isEmpty() && subject.isSelectedOn(bench());
+	}
+
+	private void showWanted() {
+		wordingParts.forEach(part -> part.setShown(part.isWanted()));
 	}
 
 	private void showHeading() {
-		heading.setText(subject.elements().size() == 1 ? ElementText.of(subject.elements().get(0))
-				: NLS.bind(Messages.PropertiesView_several, subject.elements().size()));
+		heading.setText(subject.range().map(PropertiesView::letters)
+				.orElseGet(() -> subject.elements().size() == 1 ? ElementText.of(subject.elements().get(0))
+						: NLS.bind(Messages.PropertiesView_several, subject.elements().size())));
+	}
+
+	private static String letters(TextRange range) {
+		String text = range.wording().getText();
+		return NLS.bind(Messages.PropertiesView_letters, new Object[] { letters(text.substring(range.start(), range.end())),
+				letters(text), ElementText.of(range.wording()) });
+	}
+
+	/** What a reader takes for one letter counts as one; line ends do not. */
+	private static long letters(String text) {
+		BreakIterator characters = BreakIterator.getCharacterInstance(Locale.ROOT);
+		characters.setText(text);
+		long letters = 0;
+		for (int at = characters.first(), end = characters.next(); end != BreakIterator.DONE; at = end, end = characters.next()) {
+			letters += text.charAt(at) == '\n' ? 0 : 1;
+		}
+		return letters;
 	}
 
 	@Override
 	public void jobChanged() {
-		if (bench() != null && !bench().selection().equals(subject.elements())) {
+		if (bench() != null && !subject.isSelectedOn(bench())) {
 			selectionChanged();
 		} else {
 			refresh();
@@ -99,18 +160,42 @@ public final class PropertiesView extends BenchView {
 
 	private void refresh() {
 		if (!subject.elements().isEmpty()) {
+			showWanted();
 			forms.forEach(Form::refresh);
 			showHeading();
 		}
 	}
 
-	/** The field that is called by a name on the screen. */
+	/** The field that is called by a name on the screen; the section that it is in is folded out. */
 	public Control field(String name) {
-		Control found = find(body, name);
-		if (found == null) {
-			throw new IllegalArgumentException(name);
+		for (Form form : forms) {
+			Control found = find(form.body(), name);
+			if (found != null) {
+				form.setFolded(false);
+				return found;
+			}
 		}
-		return found;
+		throw new IllegalArgumentException(name);
+	}
+
+	/** The heading of the section that is called by a name on the screen. */
+	public Control section(String title) {
+		return forms.stream().map(Form::heading).filter(each -> each.title().equals(title)).findFirst().orElseThrow();
+	}
+
+	/** Whether fields of that section are seen. */
+	public boolean isFolded(String title) {
+		return ((Heading) section(title)).isFolded();
+	}
+
+	/** Folds that section away or out, as a click on its heading does. */
+	public void setFolded(String title, boolean folded) {
+		forms.stream().filter(form -> form.heading().title().equals(title)).forEach(form -> form.setFolded(folded));
+	}
+
+	/** What it is about, as its first line says. */
+	public String heading() {
+		return heading.getText();
 	}
 
 	/** The list of fonts while it is open; null otherwise. */

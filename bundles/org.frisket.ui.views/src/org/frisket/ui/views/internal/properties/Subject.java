@@ -6,28 +6,73 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 
+import org.frisket.editing.ChangeSpan;
+import org.frisket.editing.ChangeWording;
 import org.frisket.editing.Draft;
 import org.frisket.editing.Edit;
 import org.frisket.editing.EditGroup;
+import org.frisket.editing.Stretch;
 import org.frisket.geometry.Bounds;
 import org.frisket.model.Element;
+import org.frisket.model.FontRef;
 import org.frisket.model.Jobs;
 import org.frisket.model.Mat;
 import org.frisket.model.Wording;
 import org.frisket.ui.bench.JobOnBench;
+import org.frisket.ui.bench.TextRange;
 
 /** Whose properties are shown: the selected elements of a bench. */
 final class Subject {
 
 	private JobOnBench bench;
 	private List<Element> elements = List.of();
+	/** The letters that are selected in a wording, which is all there is then. */
+	private Optional<TextRange> range = Optional.empty();
 
 	void set(JobOnBench newBench) {
 		bench = newBench;
-		elements = bench == null ? List.of() : bench.selection();
+		range = bench == null ? Optional.empty() : bench.textRange();
+		elements = elementsOf(bench);
+	}
+
+	/** Whether a bench shows the same as selected. */
+	boolean isSelectedOn(JobOnBench other) {
+		return other != null && other == bench && range.equals(other.textRange()) && elements.equals(elementsOf(other));
+	}
+
+	private static List<Element> elementsOf(JobOnBench bench) {
+		return bench == null ? List.of() : bench.textRange().map(r -> List.<Element>of(r.wording())).orElseGet(bench::selection);
+	}
+
+	/** The selected letters of a wording that is typed; empty if elements are selected as a whole. */
+	Optional<TextRange> range() {
+		return range;
+	}
+
+	/** The selected letters, parted where they begin to be set otherwise; none if elements are selected as a whole. */
+	List<Stretch> stretches() {
+		return range.map(r -> Stretch.of(r.wording(), r.start(), r.end())).orElse(List.of());
+	}
+
+	/** The fonts of the selected letters or wordings, null where none is chosen. */
+	List<FontRef> fonts() {
+		return range.isPresent() ? stretches().stream().map(s -> s.fontIn(range.get().wording())).toList()
+				: wordings().stream().map(Wording::getFont).toList();
+	}
+
+	/** How the selected letters or wordings get another font, whatever is selected by the time it is known. */
+	Function<FontRef, Edit> fontChange() {
+		if (range.isPresent()) {
+			TextRange letters = range.get();
+			return font -> ChangeSpan.font(letters.wording(), letters.start(), letters.end(), font);
+		}
+		List<Wording> wordings = wordings();
+		return font -> together(wordings, w -> ChangeWording.font(w, font));
 	}
 
 	JobOnBench bench() {
@@ -40,6 +85,18 @@ final class Subject {
 
 	List<Wording> wordings() {
 		return elements.stream().filter(Wording.class::isInstance).map(Wording.class::cast).toList();
+	}
+
+	/** Sets the selected letters or wordings with other features. @param change from the features there are to others */
+	void setFeatures(UnaryOperator<String> change) {
+		if (range.isPresent()) {
+			Wording wording = range.get().wording();
+			execute(stretches(), stretch -> ChangeSpan.features(wording, stretch.start(), stretch.end(),
+					change.apply(Objects.requireNonNullElse(stretch.features(), "")))); //$NON-NLS-1$
+		} else {
+			execute(wordings(),
+					w -> ChangeWording.features(w, change.apply(Objects.requireNonNullElse(w.getFeatures(), "")))); //$NON-NLS-1$
+		}
 	}
 
 	/** What the mats of the selection follow in the end: the selected elements, for a mat those that it follows. */
