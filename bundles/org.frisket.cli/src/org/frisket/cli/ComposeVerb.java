@@ -74,11 +74,15 @@ final class ComposeVerb implements Callable<Integer> {
 	@Option(names = "--out", required = true, paramLabel = "FILE", description = "What to write, by its ending: .frjob or a format of frisket export; may be given several times.")
 	private List<Path> outputs;
 
+	@Mixin
+	private StudioOption studio = new StudioOption();
+
 	@Option(names = "--help", usageHelp = true, description = "Shows this help.")
 	private boolean help;
 
 	@Override
 	public Integer call() throws Refusal {
+		studio.choose();
 		Targets targets = Targets.of(outputs);
 		String wording = Conversions.lines(text);
 		FontFace face = face();
@@ -91,7 +95,7 @@ final class ComposeVerb implements Callable<Integer> {
 				draw ? OperationKind.DRAW : OperationKind.CUT);
 		Job job = composition.toJob(lettering::decide);
 		Preparation preparation = Preparation.of(job, tolerance);
-		targets.write(job, preparation.prepared(), Map.of());
+		targets.write(job, preparation.prepared(), Map.of(), spec.commandLine().getErr());
 		Report report = new Report(spec.commandLine().getOut());
 		report.summary(preparation.prepared(), outputs);
 		report.findings(preparation.findings());

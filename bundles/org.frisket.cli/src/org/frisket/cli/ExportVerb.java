@@ -15,6 +15,7 @@ import org.frisket.prepare.extension.Contribution;
 import org.frisket.prepare.extension.ContributionException;
 
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
@@ -41,11 +42,15 @@ final class ExportVerb implements Callable<Integer> {
 	@picocli.CommandLine.Option(names = "--tolerance", paramLabel = "LENGTH", defaultValue = "0.02mm", description = "Greatest deviation of curves (default ${DEFAULT-VALUE}).")
 	private Tolerance tolerance;
 
+	@Mixin
+	private StudioOption studio = new StudioOption();
+
 	@picocli.CommandLine.Option(names = "--help", usageHelp = true, description = "Shows this help.")
 	private boolean help;
 
 	@Override
 	public Integer call() throws Refusal {
+		studio.choose();
 		PrintWriter out = spec.commandLine().getOut();
 		if (list) {
 			Exporters.all().forEach(exporter -> list(exporter, out));
@@ -57,7 +62,7 @@ final class ExportVerb implements Callable<Integer> {
 		Targets targets = Targets.of(outputs);
 		Job job = Preparation.load(file);
 		Preparation preparation = Preparation.of(job, tolerance);
-		targets.write(job, preparation.prepared(), options);
+		targets.write(job, preparation.prepared(), options, spec.commandLine().getErr());
 		Report report = new Report(out);
 		report.summary(preparation.prepared(), outputs);
 		report.findings(preparation.findings());

@@ -16,6 +16,7 @@ import org.frisket.typography.UnknownFontException;
 import org.frisket.typography.UnreadableFontException;
 
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -57,11 +58,15 @@ final class FontsVerb implements Callable<Integer> {
 	@Option(names = "--json", description = "Writes JSON for machines; lengths in mm.")
 	private boolean json;
 
+	@Mixin
+	private StudioOption studio = new StudioOption();
+
 	@Option(names = "--help", usageHelp = true, description = "Shows this help.")
 	private boolean help;
 
 	@Override
 	public Integer call() throws Refusal {
+		studio.choose();
 		String wording = Conversions.lines(text);
 		if (wording.isBlank()) {
 			throw new Refusal("--for: there is nothing in it to set");

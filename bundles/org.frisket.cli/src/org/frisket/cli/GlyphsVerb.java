@@ -22,6 +22,7 @@ import org.frisket.typography.chart.GlyphChart;
 import org.frisket.typography.chart.GlyphEntry;
 
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -46,11 +47,15 @@ final class GlyphsVerb implements Callable<Integer> {
 	@Option(names = "--out", required = true, paramLabel = "FILE", description = "The picture, a .png file; a chart of several pages becomes several files with numbers.")
 	private Path output;
 
+	@Mixin
+	private StudioOption studio = new StudioOption();
+
 	@Option(names = "--help", usageHelp = true, description = "Shows this help.")
 	private boolean help;
 
 	@Override
 	public Integer call() throws Refusal {
+		studio.choose();
 		String name = output.getFileName() == null ? "" : output.getFileName().toString();
 		if (!name.toLowerCase(Locale.ROOT).endsWith(ENDING)) {
 			throw new Refusal("--out: no chart can be written to “" + output + "”; there is " + ENDING);

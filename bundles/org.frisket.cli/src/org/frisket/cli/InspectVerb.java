@@ -8,6 +8,7 @@ import org.frisket.geometry.Tolerance;
 import org.frisket.prepare.checks.Limits;
 
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -37,11 +38,15 @@ final class InspectVerb implements Callable<Integer> {
 	@Option(names = "--json", description = "Writes JSON for machines; lengths in mm.")
 	private boolean json;
 
+	@Mixin
+	private StudioOption studio = new StudioOption();
+
 	@Option(names = "--help", usageHelp = true, description = "Shows this help.")
 	private boolean help;
 
 	@Override
 	public Integer call() throws Refusal {
+		studio.choose();
 		Limits limits = Limits.CARD;
 		if (thinnest != null) {
 			limits = limits.withThinnestStroke(thinnest);

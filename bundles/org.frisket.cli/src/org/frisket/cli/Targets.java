@@ -1,6 +1,7 @@
 package org.frisket.cli;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,9 +16,14 @@ import org.frisket.export.Exporters;
 import org.frisket.geometry.Monitor;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
+import org.frisket.model.WholeFile;
+import org.frisket.prepare.FontLibraries;
+import org.frisket.prepare.JobFonts;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.extension.Contribution;
 import org.frisket.prepare.extension.ContributionException;
+import org.frisket.studio.Studio;
+import org.frisket.studio.StudioException;
 
 /** The files that were asked for, each with the exporter for it; no exporter means the job itself. */
 final class Targets {
@@ -53,12 +59,16 @@ final class Targets {
 				.collect(Collectors.joining());
 	}
 
-	/** @param options of the exporters, as texts */
-	void write(Job job, PreparedJob prepared, Map<String, String> options) throws Refusal {
+	/**
+	 * @param options of the exporters, as texts
+	 * @param notes   for what went wrong without keeping anything from being written
+	 */
+	void write(Job job, PreparedJob prepared, Map<String, String> options, PrintWriter notes) throws Refusal {
 		for (Map.Entry<Path, Optional<Contribution<Exporter>>> target : targets.entrySet()) {
 			try {
 				if (target.getValue().isEmpty()) {
 					JobFile.save(job, target.getKey());
+					keepFonts(job, notes);
 				} else {
 					new ExportTask(target.getValue().get()).write(prepared, options, Monitor.NONE, target.getKey());
 				}
@@ -66,5 +76,17 @@ final class Targets {
 				throw new Refusal(e);
 			}
 		}
+	}
+
+	private static void keepFonts(Job job, PrintWriter notes) {
+		try {
+			JobFonts.keep(job, FontLibraries.installed(), Studio.folder());
+		} catch (IOException e) {
+			notes.println("The fonts of the job were not kept for reorders: " + reason(e));
+		}
+	}
+
+	private static String reason(IOException e) {
+		return e instanceof StudioException ? e.getMessage() : WholeFile.reason(e);
 	}
 }

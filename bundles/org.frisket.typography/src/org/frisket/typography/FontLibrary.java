@@ -100,24 +100,47 @@ public final class FontLibrary {
 				.limit(MOST_SUGGESTIONS).toList();
 	}
 
+	/** The one of a file's faces that goes by the name, the plain one if there is no style. */
+	static Optional<FontEntry> named(List<FontEntry> faces, String family, String style) {
+		return faces.stream().filter(f -> f.family().equals(family))
+				.filter(f -> style == null ? f.names().isPlain() : f.style().equals(style)).findFirst();
+	}
+
 	/**
-	 * The font whose file has the given SHA-256, whatever its name has become. Every file may have to be read.
+	 * The font whose file has the given SHA-256, whatever its name has become. Files that a source keeps by their
+	 * content come first; after them every file may have to be read.
 	 *
 	 * @param sha256 in hexadecimal
+	 * @param family of the face, for files that hold several; may be null
+	 * @param style  of the face; null for the plain one
 	 */
-	public FontFace findByDigest(String sha256, Monitor monitor) throws UnreadableFontException, UnknownFontException {
+	public FontFace findByDigest(String sha256, String family, String style, Monitor monitor)
+			throws UnreadableFontException, UnknownFontException {
+		for (FontSource source : sources) {
+			List<FontEntry> kept = source.kept(sha256).stream().filter(font -> hasDigest(font, sha256)).toList();
+			if (!kept.isEmpty()) {
+				return named(kept, family, style).orElse(kept.get(0)).open();
+			}
+		}
 		for (FontSource source : sources) {
 			for (FontEntry font : source.fonts(monitor)) {
 				monitor.check();
 				if (hasDigest(font, sha256)) {
-					return font.open();
+					List<FontEntry> faces = source.fonts(monitor).stream()
+							.filter(other -> other.place().equals(font.place())).toList();
+					return named(faces, family, style).orElse(font).open();
 				}
 			}
 		}
 		throw new UnknownFontException("SHA-256 " + sha256, List.of());
 	}
 
-	/** @see #findByDigest(String, Monitor) */
+	/** @see #findByDigest(String, String, String, Monitor) */
+	public FontFace findByDigest(String sha256, Monitor monitor) throws UnreadableFontException, UnknownFontException {
+		return findByDigest(sha256, null, null, monitor);
+	}
+
+	/** @see #findByDigest(String, String, String, Monitor) */
 	public FontFace findByDigest(String sha256) throws UnreadableFontException, UnknownFontException {
 		return findByDigest(sha256, Monitor.NONE);
 	}

@@ -13,6 +13,16 @@ public interface FontSource {
 	/** In a fixed order. Fonts that cannot be read are left out here and found in {@link #broken}. */
 	List<FontEntry> fonts(Monitor monitor);
 
+	/**
+	 * The faces of the font file with the given content, if this source keeps files by their content and so can tell
+	 * without reading others. They need not be among its {@link #fonts}.
+	 *
+	 * @param sha256 of the whole file, in hexadecimal
+	 */
+	default List<FontEntry> kept(String sha256) {
+		return List.of();
+	}
+
 	/** What looked like a font and is none, with the reason. */
 	default List<UnreadableFontException> broken(Monitor monitor) {
 		return List.of();

@@ -1,15 +1,14 @@
 package org.frisket.typography;
 
-import java.text.BreakIterator;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 import org.frisket.geometry.Monitor;
+import org.frisket.typography.internal.text.LineBreaks;
 
 /**
- * Breaks a paragraph into lines no wider than the measure, each filled as far as it goes. Lines are broken where the
- * runtime's rules for all languages allow it, never within what is seen as one character. A word wider than the
+ * Breaks a paragraph into lines no wider than the measure, each filled as far as it goes. Lines are broken where
+ * {@link LineBreaks} allows it. A word wider than the
  * measure stands in a line by itself and juts out.
  */
 final class LineBreaker {
@@ -27,7 +26,7 @@ final class LineBreaker {
 		this.paragraph = paragraph;
 		this.monitor = monitor;
 		measure = paragraph.setting().measure() * (1 + ROUNDING);
-		places = places();
+		places = LineBreaks.places(new String(paragraph.shaped()));
 		widths = widths();
 	}
 
@@ -36,22 +35,6 @@ final class LineBreaker {
 		double measure = paragraph.setting().measure();
 		return measure == 0 || whole.width() <= measure * (1 + ROUNDING) ? List.of(whole)
 				: new LineBreaker(paragraph, monitor).lines();
-	}
-
-	/** Where a line may end, the paragraph's end among them. */
-	private int[] places() {
-		BreakIterator lines = BreakIterator.getLineInstance(Locale.ROOT);
-		BreakIterator characters = BreakIterator.getCharacterInstance(Locale.ROOT);
-		String text = new String(paragraph.shaped());
-		lines.setText(text);
-		characters.setText(text);
-		List<Integer> found = new ArrayList<>();
-		for (int at = lines.next(); at != BreakIterator.DONE; at = lines.next()) {
-			if (at == text.length() || characters.isBoundary(at)) {
-				found.add(at);
-			}
-		}
-		return found.stream().mapToInt(Integer::intValue).toArray();
 	}
 
 	/** The advance up to each character when all is set in one line: near enough to choose a place to look at. */

@@ -1,10 +1,11 @@
 package org.frisket.typography;
 
-import java.text.Bidi;
 import java.util.List;
 
 import org.frisket.typography.internal.shape.Run;
 import org.frisket.typography.internal.shape.Shaping;
+
+import com.ibm.icu.text.Bidi;
 
 /** A text up to a line end of its own, made ready to be shaped: what cannot be shown has become a blank or nothing. */
 final class Paragraph {

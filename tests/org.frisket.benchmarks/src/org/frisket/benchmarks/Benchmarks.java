@@ -11,6 +11,9 @@ public final class Benchmarks implements IApplication {
 		context.applicationRunning();
 		HeapBenchmark.run();
 		UnionBenchmark.run();
+		TextBenchmark.run();
+		CentrelineBenchmark.run();
+		FontIndexBenchmark.run();
 		return IApplication.EXIT_OK;
 	}
 

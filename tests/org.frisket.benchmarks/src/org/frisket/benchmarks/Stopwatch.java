@@ -8,6 +8,7 @@ final class Stopwatch {
 
 	private static final int WARM_UPS = 40;
 	private static final int ROUNDS = 31;
+	private static final int FEW = 7;
 
 	/** What is computed goes here, so that no computation can be left out. */
 	static volatile Object sink;
@@ -17,13 +18,22 @@ final class Stopwatch {
 
 	/** Median times in ms of several computations, run in turn so that noise meets all of them. */
 	static double[] medians(Supplier<?>... computations) {
-		for (int i = 0; i < WARM_UPS; i++) {
+		return medians(WARM_UPS, ROUNDS, computations);
+	}
+
+	/** The same for computations that take long. */
+	static double[] mediansOfFew(Supplier<?>... computations) {
+		return medians(FEW, FEW, computations);
+	}
+
+	private static double[] medians(int warmUps, int rounds, Supplier<?>... computations) {
+		for (int i = 0; i < warmUps; i++) {
 			for (Supplier<?> computation : computations) {
 				sink = computation.get();
 			}
 		}
-		double[][] times = new double[computations.length][ROUNDS];
-		for (int round = 0; round < ROUNDS; round++) {
+		double[][] times = new double[computations.length][rounds];
+		for (int round = 0; round < rounds; round++) {
 			for (int i = 0; i < computations.length; i++) {
 				long start = System.nanoTime();
 				sink = computations[i].get();
@@ -33,7 +43,7 @@ final class Stopwatch {
 		double[] medians = new double[computations.length];
 		for (int i = 0; i < medians.length; i++) {
 			Arrays.sort(times[i]);
-			medians[i] = times[i][ROUNDS / 2];
+			medians[i] = times[i][rounds / 2];
 		}
 		return medians;
 	}

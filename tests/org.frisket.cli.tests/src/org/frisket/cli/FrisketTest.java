@@ -24,6 +24,7 @@ import org.frisket.model.Jobs;
 import org.frisket.model.Mat;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Wording;
+import org.frisket.prepare.FontLibraries;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -266,6 +267,52 @@ class FrisketTest {
 					"colour=red"), "colour");
 		} finally {
 			Files.delete(job);
+		}
+	}
+
+	/** The files below a folder by their names. */
+	private static List<String> files(Path folder) throws IOException {
+		try (Stream<Path> files = Files.walk(folder)) {
+			return files.filter(Files::isRegularFile).map(path -> path.getFileName().toString()).sorted().toList();
+		}
+	}
+
+	@Test
+	void fontInTheStudioFolderIsAtHandAndKeptWithTheJob() throws Exception {
+		String studio = folder.resolve("studio").toString();
+		assertEquals(0, frisket("export", "--list", "--studio", studio).status(), "makes the folder");
+		byte[] font = FontLibraries.installed().find("Liberation Serif").bytes();
+		Path file = folder.resolve("studio/fonts/ferry.ttf");
+		// a content that no other source has
+		Files.write(file, Arrays.copyOf(font, font.length + 4));
+		assertEquals(0, compose("order.frjob", "--studio", studio, "--out", folder.resolve("order.svg").toString()).status());
+		assertEquals(2, files(folder.resolve("studio")).stream().filter(name -> name.endsWith("ttf")
+				|| name.matches("[0-9a-f]{64}\\.font")).count(), files(folder.resolve("studio")).toString());
+		Files.write(file, FontLibraries.installed().find("Liberation Mono").bytes());
+		Answer answer = frisket("export", folder.resolve("order.frjob").toString(), "--studio", studio, "--out",
+				folder.resolve("reorder.svg").toString());
+		assertEquals(0, answer.status(), answer.toString());
+		assertArrayEquals(Files.readAllBytes(folder.resolve("order.svg")),
+				Files.readAllBytes(folder.resolve("reorder.svg")));
+		assertEquals(0, frisket("inspect", folder.resolve("order.frjob").toString(), "--studio", studio).status());
+		assertTrue(frisket("fonts", "--for", "Quay", "--height", "30mm", "--font", "Liberation Mono", "--studio", studio)
+				.out().contains("Liberation Mono"));
+	}
+
+	@Test
+	void studioThatIsNoFolderIsRefused() throws Exception {
+		Path letter = Files.writeString(folder.resolve("letter"), "Dear customer");
+		for (String[] verb : List.of(new String[] { "compose", "--text", "A", "--font", "Liberation Serif", "--height", "9mm",
+				"--out", folder.resolve("x.svg").toString() }, new String[] { "fonts", "--for", "A", "--height", "9mm" },
+				new String[] { "glyphs", "--font", "Liberation Serif", "--out", folder.resolve("x.png").toString() },
+				new String[] { "inspect", folder.resolve("x.frjob").toString() }, new String[] { "export", "--list" })) {
+			List<String> arguments = new ArrayList<>(List.of(verb));
+			arguments.addAll(List.of("--studio", letter.toString()));
+			Answer answer = frisket(arguments.toArray(String[]::new));
+			assertEquals(2, answer.status(), answer.toString());
+			assertTrue(answer.err().contains("--studio: The studio folder “" + letter + "” cannot be used: it is no folder"),
+					answer.err());
+			assertEquals(List.of("letter"), files());
 		}
 	}
 }

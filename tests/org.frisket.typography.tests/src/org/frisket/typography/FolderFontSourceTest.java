@@ -88,4 +88,23 @@ class FolderFontSourceTest {
 		assertThrows(CancellationException.class, () -> source.fonts(() -> true));
 		assertTrue(families(source).contains("Ferry"));
 	}
+
+	@Test
+	void faceOfAFileIsFoundByItsNameAndByItsContent() throws Exception {
+		FontSurgery bold = new FontSurgery(Fonts.embeddedBytes("liberation/LiberationSerif-Bold.ttf"));
+		Path file = Files.write(folder.resolve("two.ttc"), FontSurgery.collection(List.of(named("Ferry"), bold)));
+		String digest = FontFace.read(file).digest();
+		FontLibrary library = new FontLibrary(List.of(new FolderFontSource("studio", folder)));
+		for (FontFace face : List.of(FontFile.read(file, "Liberation Serif", "Bold"),
+				library.findByDigest(digest, "Liberation Serif", "Bold", Monitor.NONE))) {
+			assertEquals("Liberation Serif", face.family());
+			assertEquals(1, face.index());
+		}
+		for (FontFace face : List.of(FontFile.read(file, "Ferry", null), FontFile.read(file, "Ferry", "Regular"),
+				FontFile.read(file, null, null), FontFile.read(file, "Nowhere", "Bold"), library.findByDigest(digest),
+				library.findByDigest(digest, "Ferry", null, Monitor.NONE))) {
+			assertEquals("Ferry", face.family());
+			assertEquals(0, face.index());
+		}
+	}
 }

@@ -13,6 +13,7 @@ import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.PlatformUI;
 import org.frisket.app.internal.appearance.Appearance;
 import org.frisket.model.JobFile;
+import org.frisket.ui.bench.StudioChoice;
 
 /** Starts the workbench; every argument with the ending of a job file is opened. */
 public final class WorkbenchApplication implements IApplication {
@@ -20,6 +21,7 @@ public final class WorkbenchApplication implements IApplication {
 	@Override
 	public Object start(IApplicationContext context) {
 		WindowMemory.claim();
+		StudioChoice.apply();
 		List<Path> files = files((String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS));
 		Display display = PlatformUI.createDisplay();
 		Appearance.chosen().apply();

@@ -39,6 +39,11 @@ public final class ContributedFontSource implements FontSource {
 		return failure().map(f -> List.of(new UnreadableFontException(id(), f.getMessage()))).orElse(broken);
 	}
 
+	@Override
+	public List<FontEntry> kept(String sha256) {
+		return ask(s -> s.kept(sha256));
+	}
+
 	/** Why it is not asked any more. */
 	public synchronized Optional<ContributionException> failure() {
 		return Optional.ofNullable(failure);

@@ -8,31 +8,33 @@ import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.osgi.util.NLS;
+import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Point;
 import org.frisket.model.FontRef;
 import org.frisket.prepare.Placeholder;
 import org.frisket.prepare.Severity;
 import org.frisket.typography.FontFace;
+import org.frisket.typography.FontFile;
 import org.frisket.typography.FontLibrary;
 import org.frisket.typography.UnknownFontException;
 import org.frisket.typography.UnreadableFontException;
 
 /** Finds the font a wording was made with: by its content if possible, else by the file it came from, else by name. */
-final class FontResolver {
+public final class FontResolver {
 
 	/** The font, if there is one, and what is to be said about it. */
-	record Resolved(Optional<FontFace> face, List<Shape.Remark> remarks) {
+	public record Resolved(Optional<FontFace> face, List<Shape.Remark> remarks) {
 	}
 
 	private final FontLibrary fonts;
 	private final ContentCache cache;
 
-	FontResolver(FontLibrary fonts, ContentCache cache) {
+	public FontResolver(FontLibrary fonts, ContentCache cache) {
 		this.fonts = fonts;
 		this.cache = cache;
 	}
 
-	Resolved resolve(FontRef reference) {
+	public Resolved resolve(FontRef reference) {
 		if (reference == null) {
 			return new Resolved(Optional.empty(), List.of(new Shape.Remark(Placeholder.FONT_MISSING,
 					Severity.BLOCKING, Point.ORIGIN, Messages.FontResolver_none,
@@ -57,7 +59,7 @@ final class FontResolver {
 			return new Resolved(face, List.of());
 		}
 		// the dearest way last: it reads every font there is
-		Optional<FontFace> renamed = byDigest(reference.getDigest());
+		Optional<FontFace> renamed = byDigest(reference);
 		if (renamed.isPresent()) {
 			return new Resolved(renamed, List.of());
 		}
@@ -86,19 +88,22 @@ final class FontResolver {
 		}
 		try {
 			Path file = Path.of(reference.getFile());
-			return Files.isRegularFile(file) ? Optional.of(FontFace.read(file)) : Optional.empty();
+			return Files.isRegularFile(file)
+					? Optional.of(FontFile.read(file, reference.getName(), reference.getStyle()))
+					: Optional.empty();
 		} catch (InvalidPathException | UnreadableFontException e) {
 			reasons.add(e.getMessage());
 			return Optional.empty();
 		}
 	}
 
-	private Optional<FontFace> byDigest(String digest) {
-		if (digest == null) {
+	private Optional<FontFace> byDigest(FontRef reference) {
+		if (reference.getDigest() == null) {
 			return Optional.empty();
 		}
 		try {
-			return Optional.of(fonts.findByDigest(digest));
+			return Optional.of(fonts.findByDigest(reference.getDigest(), reference.getName(), reference.getStyle(),
+					Monitor.NONE));
 		} catch (UnknownFontException | UnreadableFontException e) {
 			return Optional.empty();
 		}

@@ -30,7 +30,7 @@ class FontLibrariesTest {
 	void sourcesAreAskedInTheirOrder() {
 		assertEquals(
 				List.of("org.frisket.prepare.tests.fonts", "org.frisket.prepare.tests.failing",
-						"org.frisket.prepare.tests.none", "org.frisket.typography.embedded",
+						"org.frisket.prepare.tests.none", "org.frisket.studio.fonts", "org.frisket.typography.embedded",
 						"org.frisket.typography.system"),
 				FontLibraries.installed().sources().stream().map(FontSource::id).toList());
 	}
@@ -57,7 +57,7 @@ class FontLibrariesTest {
 	@Test
 	void allSourcesAreIndexed() {
 		FontIndex index = FontIndexer.withoutMemory()
-				.index(FontLibraries.installed().sources().subList(0, 4), Monitor.NONE);
+				.index(FontLibraries.installed().sources().subList(0, 5), Monitor.NONE);
 		assertEquals(List.of("Liberation Sans"), index.search(FontQuery.named("quay")).stream()
 				.map(f -> f.face().names().family()).toList(), "found by the name its source gives it");
 		assertEquals(25, index.fonts().size());

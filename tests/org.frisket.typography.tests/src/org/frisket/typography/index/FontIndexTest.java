@@ -241,7 +241,12 @@ class FontIndexTest {
 			FaceRecord renamed = new FaceRecord(names, r.digest(), new StyleClass(1 + i % 1000, 5, i % 2 == 0),
 					r.capHeight(), r.xHeight(), r.unitsPerEm(), r.glyphs(), r.loneGlyphs(), 0, 0, "", "",
 					r.characters(), r.scripts());
-			many.add(new IndexedFont(new FontEntry(names, "memory", () -> null, () -> r.digest()), renamed, "many"));
+			FontEntry unopened = new FontEntry(names, "memory", () -> {
+				throw new AssertionError("a search opens no font");
+			}, () -> {
+				throw new AssertionError("a search reads no file");
+			});
+			many.add(new IndexedFont(unopened, renamed, "many"));
 		}
 		FontIndex index = new FontIndex(many, List.of());
 		String everyday = "The quick brown fox jumps over 1234567890 lazy dogs \u00E4\u00F6\u00FC\u20AC\u2605";

@@ -94,7 +94,7 @@ class WorkbenchUiTest extends OpenBench {
 		PreferenceManager pages = PlatformUI.getWorkbench().getPreferenceManager();
 		assertTrue(pages.getElements(PreferenceManager.PRE_ORDER).stream().map(IPreferenceNode::getId)
 				.anyMatch(KEYS_PAGE::equals));
-		for (String id : new String[] { BENCH_PAGE, BENCH_PAGE + ".newJobs", "org.frisket.app.appearance", KEYS_PAGE }) {
+		for (String id : new String[] { BENCH_PAGE, BENCH_PAGE + ".newJobs", BENCH_PAGE + ".studio", "org.frisket.app.appearance", KEYS_PAGE }) {
 			PreferenceDialog dialog = PreferencesUtil.createPreferenceDialogOn(
 					PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell(), id, new String[] { id }, null);
 			dialog.setBlockOnOpen(false);

@@ -22,6 +22,7 @@ import org.frisket.prepare.checks.Cure;
 import org.frisket.prepare.checks.Cures;
 import org.frisket.prepare.checks.Trial;
 import org.frisket.typography.FontFace;
+import org.frisket.typography.FontFile;
 import org.frisket.typography.FontLibrary;
 import org.frisket.typography.MissingGlyph;
 import org.frisket.typography.Setting;
@@ -119,7 +120,7 @@ public final class FontCures implements Cures {
 		}
 		try {
 			if (reference.getFile() != null && Files.isRegularFile(Path.of(reference.getFile()))) {
-				return Optional.of(FontFace.read(Path.of(reference.getFile())));
+				return Optional.of(FontFile.read(Path.of(reference.getFile()), reference.getName(), reference.getStyle()));
 			}
 		} catch (InvalidPathException | UnreadableFontException e) {
 			return Optional.empty();

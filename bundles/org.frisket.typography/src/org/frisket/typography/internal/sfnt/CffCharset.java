@@ -101,7 +101,7 @@ final class CffCharset {
 		}
 		int from = element(stringsAt, i);
 		int to = element(stringsAt, i + 1);
-		return to < from ? "" : GlyphNames.text(table, from, to - from);
+		return from < 0 || to < from ? "" : GlyphNames.text(table, from, to - from);
 	}
 
 	/** Where element {@code i} of the INDEX at {@code at} begins. */

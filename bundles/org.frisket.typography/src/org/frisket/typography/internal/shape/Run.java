@@ -1,13 +1,17 @@
 package org.frisket.typography.internal.shape;
 
 import java.lang.Character.UnicodeScript;
-import java.text.Bidi;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntPredicate;
 
+import com.ibm.icu.text.Bidi;
+
 /** A stretch {@code [start, limit)} of a line, of one script and one direction. */
 public record Run(int start, int limit, boolean rightToLeft) {
+
+	/** Before the block of Hebrew, all characters run to the right or either way. */
+	private static final char FIRST_OF_THE_OTHERS = '\u0590';
 
 	/**
 	 * The runs of one line in the order in which they stand from left to right. A line that holds no strong
@@ -19,8 +23,18 @@ public record Run(int start, int limit, boolean rightToLeft) {
 
 	/** The levels of a paragraph by the Unicode Bidirectional Algorithm (UAX #9); null if it runs to the right. */
 	public static Bidi bidi(char[] paragraph) {
-		return Bidi.requiresBidi(paragraph, 0, paragraph.length)
+		return mayRunToTheLeft(paragraph) && Bidi.requiresBidi(paragraph, 0, paragraph.length)
 				? new Bidi(paragraph, 0, null, 0, paragraph.length, Bidi.DIRECTION_DEFAULT_LEFT_TO_RIGHT) : null;
+	}
+
+	/** Spares most texts the tables of the algorithm. */
+	private static boolean mayRunToTheLeft(char[] paragraph) {
+		for (char c : paragraph) {
+			if (c >= FIRST_OF_THE_OTHERS) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	/**

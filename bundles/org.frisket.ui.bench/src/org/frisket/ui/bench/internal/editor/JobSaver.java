@@ -11,6 +11,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.frisket.model.JobFile;
+import org.frisket.ui.bench.internal.files.KeepFontsJob;
 import org.frisket.ui.bench.internal.files.RecentJobs;
 
 /** Saves the job of an editor, and asks the user where there is something to decide. */
@@ -86,6 +87,7 @@ final class JobSaver {
 			return askAfter(e, path);
 		}
 		RecentJobs.shared().add(path);
+		new KeepFontsJob(editor.document().snapshot()).schedule();
 		editor.saved(path);
 		return true;
 	}

@@ -22,6 +22,8 @@ final class Messages extends NLS {
 	public static String SurfacePreferencePage_stepInches;
 	public static String SurfacePreferencePage_stepMillimetres;
 	public static String SurfacePreferencePage_stepWrong;
+	public static String StudioPreferencePage_folder;
+	public static String StudioPreferencePage_note;
 	public static String NewJobPage_colour;
 	public static String NewJobPage_description;
 	public static String NewJobPage_name;

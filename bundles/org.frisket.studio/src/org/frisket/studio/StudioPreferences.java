@@ -1,0 +1,81 @@
+package org.frisket.studio;
+
+import java.io.FileNotFoundException;
+import java.io.IOException;
+import java.io.Reader;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.Properties;
+import java.util.TreeMap;
+
+import org.frisket.model.WholeFile;
+
+/**
+ * What a studio has decided for all its desks, in a text file of {@code key=value} lines in UTF-8. Every question reads
+ * the file, for another desk may have written it.
+ */
+public final class StudioPreferences {
+
+	private final Path file;
+
+	StudioPreferences(Path file) {
+		this.file = file;
+	}
+
+	/**
+	 * A value; empty if it is not set.
+	 *
+	 * @throws IOException if the file is there but cannot be read
+	 */
+	public Optional<String> get(String key) throws IOException {
+		return Optional.ofNullable(read().get(key));
+	}
+
+	/** Sets one value and leaves the others as they are in the file now. */
+	public synchronized void put(String key, String value) throws IOException {
+		TreeMap<String, String> values = read();
+		if (value.equals(values.put(key, value))) {
+			return;
+		}
+		StringBuilder text = new StringBuilder();
+		values.forEach((k, v) -> text.append(escaped(k, true)).append('=').append(escaped(v, false)).append('\n'));
+		WholeFile.write(out -> out.write(text.toString().getBytes(StandardCharsets.UTF_8)), file);
+	}
+
+	private TreeMap<String, String> read() throws IOException {
+		TreeMap<String, String> values = new TreeMap<>();
+		try (Reader text = new StringReader(Files.readString(file))) {
+			Properties properties = new Properties();
+			properties.load(text);
+			properties.forEach((key, value) -> values.put((String) key, (String) value));
+		} catch (NoSuchFileException | FileNotFoundException none) {
+			// a studio that has decided nothing yet
+		} catch (IllegalArgumentException malformed) {
+			throw new IOException(malformed.getMessage(), malformed);
+		}
+		return values;
+	}
+
+	/** As {@link Properties} reads it; its own writing puts the time into the file. */
+	private static String escaped(String text, boolean key) {
+		StringBuilder escaped = new StringBuilder();
+		for (int i = 0; i < text.length(); i++) {
+			char c = text.charAt(i);
+			boolean leads = i == 0 && (c == '#' || c == '!' || c == ' ');
+			boolean parts = key && (c == ' ' || c == ':' || c == '=');
+			switch (c) {
+			case '\n' -> escaped.append("\\n");
+			case '\r' -> escaped.append("\\r");
+			case '\t' -> escaped.append("\\t");
+			case '\f' -> escaped.append("\\f");
+			case '\\' -> escaped.append("\\\\");
+			default -> escaped.append(leads || parts ? "\\" : "").append(c);
+			}
+		}
+		return escaped.toString();
+	}
+}
