@@ -1,11 +1,12 @@
 package org.frisket.typography;
 
-import java.text.Bidi;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
 import org.frisket.typography.internal.shape.Run;
+
+import com.ibm.icu.text.Bidi;
 
 /**
  * How the characters of one line stand from left to right, by the Unicode Bidirectional Algorithm (UAX #9) over their
@@ -51,7 +52,7 @@ public final class VisualOrder {
 		if (paragraph == null || start == end) {
 			return new VisualOrder(start, levels, paragraph != null && !paragraph.baseIsLeftToRight());
 		}
-		Bidi line = paragraph.createLineBidi(start - from, end - from);
+		Bidi line = paragraph.setLine(start - from, end - from);
 		for (int i = 0; i < levels.length; i++) {
 			levels[i] = (byte) line.getLevelAt(i);
 		}
