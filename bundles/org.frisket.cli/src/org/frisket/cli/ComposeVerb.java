@@ -88,6 +88,7 @@ final class ComposeVerb implements Callable<Integer> {
 		FontFace face = face();
 		requireGlyphs(wording, face);
 		lettering.check(face);
+		lettering.checkLetters(wording);
 		Composition composition = new Composition(wording, face, height(),
 				align == null ? lettering.usualAlignment() : choice("--align", align, Alignment.class),
 				touch == null ? OptionalDouble.empty() : OptionalDouble.of(touch), mats,
@@ -98,6 +99,7 @@ final class ComposeVerb implements Callable<Integer> {
 		targets.write(job, preparation.prepared(), Map.of(), spec.commandLine().getErr());
 		Report report = new Report(spec.commandLine().getOut());
 		report.summary(preparation.prepared(), outputs);
+		report.font(face, draw);
 		report.findings(preparation.findings());
 		return preparation.status();
 	}

@@ -1,9 +1,12 @@
 package org.frisket.cli;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 import org.frisket.geometry.Length;
+import org.frisket.geometry.stencil.Choice;
 
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -76,6 +79,52 @@ final class Conversions {
 			}
 			String unit = form.group(2).isEmpty() ? form.group(4) : form.group(2);
 			return new Box(positiveLength(form.group(1) + unit), positiveLength(form.group(3) + form.group(4)));
+		}
+	}
+
+	/** A bridge between two letters, counted from 1. @param width in mm */
+	record BridgeChoice(int one, int other, double width) {
+	}
+
+	/** Such as {@code 1-2=1.5mm}. */
+	static final class BridgeConversion implements ITypeConverter<BridgeChoice> {
+
+		private static final Pattern FORM = Pattern.compile("\\s*(\\d{1,5})\\s*-\\s*(\\d{1,5})\\s*(?:=(.*))?");
+		private static final double USUAL_WIDTH = 1;
+
+		@Override
+		public BridgeChoice convert(String text) {
+			Matcher form = FORM.matcher(text);
+			if (!form.matches() || Integer.parseInt(form.group(1)) == 0 || Integer.parseInt(form.group(2)) == 0) {
+				throw new TypeConversionException("“" + text + "” is no bridge; write it like 1-2=1.5mm");
+			}
+			return new BridgeChoice(Integer.parseInt(form.group(1)), Integer.parseInt(form.group(2)),
+					form.group(3) == null ? USUAL_WIDTH : positiveLength(form.group(3)));
+		}
+	}
+
+	/** How the insides of a letter, counted from 1, are held. @param angles in degrees */
+	record IslandChoice(int letter, int count, List<Double> angles) {
+	}
+
+	/** Such as {@code 3=1}, or {@code 3=@45@225}. */
+	static final class IslandConversion implements ITypeConverter<IslandChoice> {
+
+		private static final Pattern FORM = Pattern
+				.compile("\\s*(\\d{1,5})\\s*=\\s*(?:(\\d{1,2})|((?:@-?\\d{1,3}(?:\\.\\d{1,6})?){1,12}))\\s*");
+
+		@Override
+		public IslandChoice convert(String text) {
+			Matcher form = FORM.matcher(text);
+			if (!form.matches() || Integer.parseInt(form.group(1)) == 0
+					|| form.group(2) != null && Integer.parseInt(form.group(2)) > Choice.MOST) {
+				throw new TypeConversionException("“" + text + "” does not say how a letter is held; write it like 3=1, with "
+						+ Choice.MOST + " bridges at most, or 3=@45@225");
+			}
+			List<Double> angles = form.group(3) == null ? List.of()
+					: Arrays.stream(form.group(3).substring(1).split("@")).map(Double::valueOf).toList();
+			return new IslandChoice(Integer.parseInt(form.group(1)),
+					form.group(2) == null ? angles.size() : Integer.parseInt(form.group(2)), angles);
 		}
 	}
 

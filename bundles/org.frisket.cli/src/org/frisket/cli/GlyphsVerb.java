@@ -76,6 +76,7 @@ final class GlyphsVerb implements Callable<Integer> {
 			}
 		}
 		out.println(face.fullName() + ": " + entries.size() + " glyphs");
+		new Report(out).acknowledgement(face);
 		pages.keySet().forEach(file -> out.println("wrote " + file));
 		return Frisket.DONE;
 	}

@@ -1,5 +1,6 @@
 package org.frisket.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -8,8 +9,11 @@ import org.frisket.geometry.Length;
 import org.frisket.model.Alignment;
 import org.frisket.model.Bar;
 import org.frisket.model.BarKind;
+import org.frisket.model.Bridge;
+import org.frisket.model.BridgeAngle;
 import org.frisket.model.Flow;
 import org.frisket.model.FrisketFactory;
+import org.frisket.model.IslandBridges;
 import org.frisket.model.PenStyle;
 import org.frisket.model.Wording;
 import org.frisket.typography.Axis;
@@ -69,6 +73,14 @@ final class LetteringOptions {
 	@Option(names = "--stencil", paramLabel = "WIDTH", converter = Conversions.PositiveLength.class, description = "Bridges of this width hold the insides of letters.")
 	private Double stencil;
 
+	@Option(names = "--bridge", paramLabel = "LETTERS[=WIDTH]", split = ",", converter = Conversions.BridgeConversion.class, //
+			description = "A bridge between two letters where the gap is narrowest, such as 1-2=1.5mm for the first and the second; the same number twice ties two parts of a letter. Width default 1mm. Several parted by commas.")
+	private List<Conversions.BridgeChoice> bridges = List.of();
+
+	@Option(names = "--islands", paramLabel = "LETTER=COUNT", split = ",", converter = Conversions.IslandConversion.class, //
+			description = "With --stencil: how many bridges hold the insides of a letter, such as 3=1, or at which angles, such as 3=@45@225 (degrees clockwise from its baseline); 0 lets them fall out. Several parted by commas.")
+	private List<Conversions.IslandChoice> islands = List.of();
+
 	@Option(names = "--centreline", description = "Draws the middle of the strokes with the pen.")
 	private boolean centreline;
 
@@ -95,8 +107,11 @@ final class LetteringOptions {
 		if (fit != null && (stacked || arc != null)) {
 			throw new Refusal("--fit: only for straight lines");
 		}
-		if (underline != null && (stacked || arc != null)) {
-			throw new Refusal("--underline: only for straight lines");
+		if (underline != null && stacked) {
+			throw new Refusal("--underline: not together with --stacked");
+		}
+		if (!islands.isEmpty() && stencil == null) {
+			throw new Refusal("--islands: there are no bridges; give --stencil too");
 		}
 		if (centreline && hatch != null) {
 			throw new Refusal("--centreline: not together with --hatch");
@@ -158,11 +173,61 @@ final class LetteringOptions {
 		wording.setEmbolden(or(embolden, 0));
 		hold(wording);
 		wording.setStencil(or(stencil, 0));
+		bridge(wording);
 		if (centreline) {
 			wording.setPenStyle(PenStyle.CENTRELINE);
 		} else if (hatch != null) {
 			wording.setPenStyle(PenStyle.HATCHED);
 			wording.setHatchSpacing(hatch);
+		}
+	}
+
+	/** Counted as people count letters: without blanks and line ends. */
+	void checkLetters(String wording) throws Refusal {
+		int letters = indices(wording).size();
+		for (Conversions.BridgeChoice bridge : bridges) {
+			requireLetter("--bridge", Math.max(bridge.one(), bridge.other()), letters);
+		}
+		for (Conversions.IslandChoice island : islands) {
+			requireLetter("--islands", island.letter(), letters);
+		}
+	}
+
+	private static void requireLetter(String option, int letter, int letters) throws Refusal {
+		if (letter > letters) {
+			throw new Refusal(option + ": there is no letter " + letter + "; the wording has " + letters);
+		}
+	}
+
+	private static List<Integer> indices(String wording) {
+		List<Integer> indices = new ArrayList<>();
+		for (int i = 0; i < wording.length(); i += Character.charCount(wording.codePointAt(i))) {
+			if (!Character.isWhitespace(wording.codePointAt(i))) {
+				indices.add(i);
+			}
+		}
+		return indices;
+	}
+
+	private void bridge(Wording wording) {
+		List<Integer> indices = indices(wording.getText());
+		for (Conversions.BridgeChoice choice : bridges) {
+			Bridge bridge = FrisketFactory.INSTANCE.createBridge();
+			bridge.setOne(indices.get(choice.one() - 1));
+			bridge.setOther(indices.get(choice.other() - 1));
+			bridge.setWidth(choice.width());
+			wording.getBridges().add(bridge);
+		}
+		for (Conversions.IslandChoice choice : islands) {
+			IslandBridges held = FrisketFactory.INSTANCE.createIslandBridges();
+			held.setIndex(indices.get(choice.letter() - 1));
+			held.setCount(choice.count());
+			for (double angle : choice.angles()) {
+				BridgeAngle at = FrisketFactory.INSTANCE.createBridgeAngle();
+				at.setAngle(angle);
+				held.getAt().add(at);
+			}
+			wording.getIslands().add(held);
 		}
 	}
 
@@ -175,9 +240,15 @@ final class LetteringOptions {
 			Bar bar = FrisketFactory.INSTANCE.createBar();
 			bar.setKind(BarKind.UNDERLINE);
 			bar.setThickness(underline);
-			bar.setOffset(-Math.min(HOLD, underline / 2));
+			bar.setOffset(-Math.min(HOLD + lift(wording), underline / 2));
 			wording.getBars().add(bar);
 		}
+	}
+
+	/** How far the feet of a broad letter stand off the circle at their corners. */
+	private double lift(Wording wording) {
+		double half = wording.getHeight() / 2;
+		return arc == null ? 0 : half * half / (2 * arc);
 	}
 
 	private static double or(Double given, double otherwise) {

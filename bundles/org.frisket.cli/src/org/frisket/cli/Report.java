@@ -10,6 +10,7 @@ import org.frisket.geometry.Length;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
+import org.frisket.typography.FontFace;
 
 /** What a verb says on success: one fact a line. */
 final class Report {
@@ -31,6 +32,20 @@ final class Report {
 		out.printf(Locale.ROOT, "%s: %s × %s, %d pieces, %d nodes%s%n", element.element().getName(),
 				Length.text(bounds.width(), 2), Length.text(bounds.height(), 2), element.region().pieces().size(),
 				element.region().nodeCount(), lines);
+	}
+
+	/** What is to be known of a font of single lines: that it is drawn, and whom to thank for it. */
+	void font(FontFace face, boolean drawn) {
+		if (face.isStroke() && !drawn) {
+			out.println("“" + face.fullName() + "” is a font of single lines: the wording is drawn, not cut");
+		}
+		acknowledgement(face);
+	}
+
+	void acknowledgement(FontFace face) {
+		if (face.isStroke() && !face.licence().isEmpty()) {
+			out.println(face.licence());
+		}
 	}
 
 	/** One finding a line: severity, kind, element, place, values, what is wrong, what helps. */

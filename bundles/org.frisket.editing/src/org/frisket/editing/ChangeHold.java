@@ -8,7 +8,7 @@ import org.frisket.model.BarKind;
 import org.frisket.model.FrisketFactory;
 import org.frisket.model.Wording;
 
-/** Changes what holds the letters of a wording together: ties, bars, and bridges of a stencil. Lengths are in mm. */
+/** Changes what holds the letters of a wording together: ties and bars. Lengths are in mm. */
 public final class ChangeHold extends WordingEdit {
 
 	/** How far a bar reaches into the letters that it is to hold, as joined letters do. */
@@ -33,12 +33,6 @@ public final class ChangeHold extends WordingEdit {
 					w.setTieMarks(true);
 					w.setTieWidth(width);
 				});
-	}
-
-	/** The width of the bridges to the insides of letters; 0 for none. */
-	public static ChangeHold stencil(Wording wording, double width) {
-		return new ChangeHold(Messages.ChangeHold_stencil, wording, w -> isOther(width, w.getStencil(), 0),
-				w -> w.setStencil(width));
 	}
 
 	/** One more bar, or a frame, after those there are. */

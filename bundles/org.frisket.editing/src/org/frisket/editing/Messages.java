@@ -28,9 +28,15 @@ final class Messages extends NLS {
 	public static String ChangeHold_barOverhang;
 	public static String ChangeHold_barThickness;
 	public static String ChangeHold_removeBar;
-	public static String ChangeHold_stencil;
 	public static String ChangeHold_tieWidth;
 	public static String ChangeHold_ties;
+	public static String ChangeBridges_add;
+	public static String ChangeBridges_byRule;
+	public static String ChangeBridges_count;
+	public static String ChangeBridges_move;
+	public static String ChangeBridges_remove;
+	public static String ChangeBridges_stencil;
+	public static String ChangeBridges_width;
 	public static String ChangeMat_corners;
 	public static String ChangeMat_distance;
 	public static String ChangeMat_holes;

@@ -110,6 +110,33 @@ public interface FrisketFactory {
 	Bar createBar();
 
 	/**
+	 * Returns a new object of class '<em>Bridge</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Bridge</em>'.
+	 * @generated
+	 */
+	Bridge createBridge();
+
+	/**
+	 * Returns a new object of class '<em>Island Bridges</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Island Bridges</em>'.
+	 * @generated
+	 */
+	IslandBridges createIslandBridges();
+
+	/**
+	 * Returns a new object of class '<em>Bridge Angle</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Bridge Angle</em>'.
+	 * @generated
+	 */
+	BridgeAngle createBridgeAngle();
+
+	/**
 	 * Returns a new object of class '<em>Font Ref</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->

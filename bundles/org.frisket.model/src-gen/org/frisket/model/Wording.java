@@ -53,6 +53,8 @@ import java.util.List;
  *   <li>{@link org.frisket.model.Wording#getHatchSpacing <em>Hatch Spacing</em>}</li>
  *   <li>{@link org.frisket.model.Wording#getHatchAngle <em>Hatch Angle</em>}</li>
  *   <li>{@link org.frisket.model.Wording#getHatchInset <em>Hatch Inset</em>}</li>
+ *   <li>{@link org.frisket.model.Wording#getBridges <em>Bridges</em>}</li>
+ *   <li>{@link org.frisket.model.Wording#getIslands <em>Islands</em>}</li>
  * </ul>
  *
  * @generated
@@ -891,5 +893,31 @@ public interface Wording extends Element {
 	 * @generated
 	 */
 	void setHatchInset(double value);
+
+	/**
+	 * Returns the value of the '<em><b>Bridges</b></em>' containment reference list.
+	 * The list contents are of type {@link org.frisket.model.Bridge}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Bars between letters, set by hand.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Bridges</em>' containment reference list.
+	 * @generated
+	 */
+	List<Bridge> getBridges();
+
+	/**
+	 * Returns the value of the '<em><b>Islands</b></em>' containment reference list.
+	 * The list contents are of type {@link org.frisket.model.IslandBridges}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Insides of letters that are held otherwise than by the rule.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Islands</em>' containment reference list.
+	 * @generated
+	 */
+	List<IslandBridges> getIslands();
 
 } // Wording

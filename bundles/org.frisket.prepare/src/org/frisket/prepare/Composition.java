@@ -57,8 +57,8 @@ public record Composition(String text, FontFace face, double height, Alignment a
 	}
 
 	/**
-	 * A new job whose wording has more decided about it. If those make it lines for the pen, it is drawn, whatever is
-	 * done with the mats.
+	 * A new job whose wording has more decided about it. If those make it lines for the pen, or its font is one of
+	 * single lines, it is drawn, whatever is done with the mats.
 	 */
 	public Job toJob(Consumer<Wording> decisions) {
 		Job job = Jobs.create("job", title());
@@ -78,7 +78,7 @@ public record Composition(String text, FontFace face, double height, Alignment a
 		wording.setJoined(touch.isPresent());
 		touch.ifPresent(wording::setTouch);
 		decisions.accept(wording);
-		Jobs.addOperation(wording, wording.getPenStyle() == PenStyle.OUTLINE ? operation : OperationKind.DRAW);
+		Jobs.addOperation(wording, wording.getPenStyle() == PenStyle.OUTLINE && !face.isStroke() ? operation : OperationKind.DRAW);
 		for (int i = 0; i < matLayers.size(); i++) {
 			Mat mat = Jobs.addMat(matLayers.get(i), fromTheBack.get(i), List.of(wording));
 			mat.setName(matLayers.get(i).getName());

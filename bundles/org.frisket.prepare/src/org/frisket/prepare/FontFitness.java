@@ -91,6 +91,9 @@ public final class FontFitness {
 	}
 
 	private Outcome outcome(FontFace face, String place, Monitor monitor) {
+		if (face.isStroke()) {
+			return new Outcome(Optional.empty(), "%s is a font of single lines, which are not cut".formatted(face.fullName()));
+		}
 		// before anything is set: most fonts lack the characters of another script
 		int lacking = text.codePoints().filter(c -> !Character.isWhitespace(c) && !face.covers(c)).findFirst().orElse(-1);
 		if (lacking >= 0) {

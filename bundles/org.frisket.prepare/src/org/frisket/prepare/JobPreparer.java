@@ -76,6 +76,15 @@ public final class JobPreparer {
 		return steps.letters(wording, tolerance, monitor);
 	}
 
+	/**
+	 * What holds a wording together, in mm of its own frame. Nothing if the wording's font is missing.
+	 *
+	 * @throws java.util.concurrent.CancellationException if the monitor cancels
+	 */
+	public Bridgework bridgework(Wording wording, Tolerance tolerance, Monitor monitor) {
+		return steps.bridgework(wording, tolerance, monitor);
+	}
+
 	private final class Run {
 
 		private final Tolerance tolerance;

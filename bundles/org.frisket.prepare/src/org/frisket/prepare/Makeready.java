@@ -21,6 +21,7 @@ import org.frisket.prepare.checks.Trial;
 import org.frisket.prepare.extension.Contribution;
 import org.frisket.prepare.extension.ContributionException;
 import org.frisket.prepare.extension.ExtensionPoint;
+import org.frisket.prepare.internal.cures.BridgeCures;
 import org.frisket.prepare.internal.cures.FontCures;
 import org.frisket.prepare.internal.cures.MatCures;
 import org.frisket.prepare.internal.cures.PenCures;
@@ -35,7 +36,8 @@ public final class Makeready {
 	}
 
 	/** What helps against the findings of the steps, which no check has found. */
-	private static final List<Cures> OF_STEPS = List.of(new FontCures(), new MatCures(), new PenCures());
+	private static final List<Cures> OF_STEPS = List.of(new BridgeCures(), new FontCures(), new MatCures(),
+			new PenCures());
 
 	/**
 	 * All findings, the gravest first: what the steps noticed, then what the checks find. Hidden elements are not handed

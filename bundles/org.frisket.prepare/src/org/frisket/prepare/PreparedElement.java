@@ -32,7 +32,8 @@ public record PreparedElement(Element element, Region region, List<Contour> line
 
 	/** Whether there is nothing of it but lines for the pen, which are never cut. */
 	public boolean isPenLettering() {
-		return element instanceof Wording wording && wording.getPenStyle() != PenStyle.OUTLINE;
+		// outlines leave no lines; those of a font of single lines do
+		return element instanceof Wording wording && (wording.getPenStyle() != PenStyle.OUTLINE || !lines.isEmpty());
 	}
 
 	/** What is done with it, in this order: all its operations, but for pen lettering those of a blade. */

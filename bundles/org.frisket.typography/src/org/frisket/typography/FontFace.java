@@ -16,10 +16,13 @@ import org.frisket.geometry.Outline;
 import org.frisket.typography.internal.shape.FontEngine;
 import org.frisket.typography.internal.shape.HarfBuzzEngine;
 import org.frisket.typography.internal.shape.RuntimeEngine;
+import org.frisket.typography.internal.shape.StrokeEngine;
+import org.frisket.typography.stroke.StrokeFiles;
+import org.frisket.typography.stroke.StrokeFont;
 
 /**
- * One face of a TrueType or OpenType font (outlines in {@code glyf}, {@code CFF} or {@code CFF2}), read from a file
- * or from bytes without being installed. Immutable, and safe for use by several threads.
+ * One face of a TrueType or OpenType font (outlines in {@code glyf}, {@code CFF} or {@code CFF2}) or a font of single
+ * lines, read from a file or from bytes without being installed. Immutable, and safe for use by several threads.
  * <p>
  * Glyphs are measured in font units; y points down and the baseline lies at y = 0.
  */
@@ -35,6 +38,7 @@ public final class FontFace {
 	private final FontNames names;
 	private final AxisSettings settings;
 	private final boolean harfBuzz;
+	private final boolean stroke;
 	private final FontEngine engine;
 	private final CapHeight capHeight;
 	private final Map<Integer, Outline> outlines = new ConcurrentHashMap<>();
@@ -46,12 +50,28 @@ public final class FontFace {
 		this.index = index;
 		this.source = source;
 		this.harfBuzz = harfBuzz;
-		tables = new FaceTables(bytes, index, font);
+		stroke = false;
+		tables = new SfntTables(bytes, index, font);
 		names = tables.names();
 		settings = AxisSettings.NONE;
 		engine = harfBuzz ? HarfBuzzEngine.open(bytes, index, unitsPerEm(), settings)
 				: RuntimeEngine.open(bytes, index, unitsPerEm());
 		capHeight = CapHeight.of(this, tables.header().capHeight());
+	}
+
+	/** A font of single lines. */
+	private FontFace(byte[] bytes, Path source, StrokeFont font) {
+		this.bytes = bytes;
+		this.source = source;
+		index = 0;
+		harfBuzz = false;
+		stroke = true;
+		tables = new StrokeTables(font);
+		names = tables.names();
+		settings = AxisSettings.NONE;
+		engine = new StrokeEngine(font);
+		capHeight = new CapHeight(font.capHeight(),
+				engine.glyph('H') != 0 ? CapHeightOrigin.LETTER_H : CapHeightOrigin.HEADER);
 	}
 
 	/** Another point of a variable font. */
@@ -60,6 +80,7 @@ public final class FontFace {
 		index = plain.index;
 		source = plain.source;
 		harfBuzz = plain.harfBuzz;
+		stroke = plain.stroke;
 		tables = plain.tables;
 		digest = plain.digest;
 		this.settings = settings;
@@ -97,6 +118,12 @@ public final class FontFace {
 
 	private static FontFace open(byte[] bytes, int index, Path source, String font, boolean harfBuzz)
 			throws UnreadableFontException {
+		if (StrokeFiles.isStroke(bytes, font)) {
+			if (index != 0) {
+				throw new UnreadableFontException(font, "it holds one face only");
+			}
+			return new FontFace(bytes, source, StrokeTables.named(StrokeFiles.read(bytes, font), font));
+		}
 		try {
 			return new FontFace(bytes, index, source, font, harfBuzz);
 		} catch (IOException broken) {
@@ -126,7 +153,7 @@ public final class FontFace {
 		return names.postScriptName();
 	}
 
-	/** Licence text as the font carries it; often only a sentence or empty. */
+	/** Licence text as the font carries it, or the acknowledgement it asks for; often only a sentence or empty. */
 	public String licence() {
 		return tables.licence();
 	}
@@ -255,9 +282,14 @@ public final class FontFace {
 		return glyph(codePoint) != 0;
 	}
 
+	/** Whether its letters are lines for a pen: contours that may be open and are never to be cut. */
+	public boolean isStroke() {
+		return stroke;
+	}
+
 	/**
-	 * A glyph's outline in font units, quadratic curves as their exact cubic; all contours closed. Empty for blank
-	 * glyphs and for numbers beyond the last glyph.
+	 * A glyph's outline in font units, quadratic curves as their exact cubic; all contours closed, unless it is a
+	 * {@linkplain #isStroke() stroke font}. Empty for blank glyphs and for numbers beyond the last glyph.
 	 */
 	public Outline outline(int glyph) {
 		return glyph < 0 || glyph >= glyphCount() ? Outline.EMPTY

@@ -44,14 +44,17 @@ public final class FontLibrary {
 
 	/**
 	 * @param nameOrPath a font file, if there is one of that name or if it looks like one (with a folder in it, or
-	 *                   with a font file's ending); else a family, a family and a style, a full name or a PostScript
-	 *                   name, in capitals or not. Of a family alone the plain style is taken.
+	 *                   with a font file's ending, which a source may have in one of its folders); else a family, a
+	 *                   family and a style, a full name or a PostScript name, in capitals or not. Of a family alone
+	 *                   the plain style is taken.
 	 */
 	public FontFace find(String nameOrPath, Monitor monitor) throws UnreadableFontException, UnknownFontException {
 		String wanted = nameOrPath.strip();
 		Optional<Path> file = file(wanted);
 		if (file.isPresent()) {
-			return FontFace.read(file.get());
+			boolean isElsewhere = file.get().getNameCount() == 1 && !file.get().isAbsolute() && !Files.exists(file.get());
+			Optional<FontEntry> listed = isElsewhere ? byFileName(wanted, monitor) : Optional.empty();
+			return listed.isPresent() ? listed.get().open() : FontFace.read(file.get());
 		}
 		for (FontSource source : sources) {
 			Optional<FontEntry> found = find(wanted, source.fonts(monitor));
@@ -60,6 +63,19 @@ public final class FontLibrary {
 			}
 		}
 		throw new UnknownFontException(wanted, suggestions(wanted, monitor));
+	}
+
+	/** A file of just this name in a folder of one of the sources. */
+	private Optional<FontEntry> byFileName(String name, Monitor monitor) {
+		for (FontSource source : sources) {
+			for (FontEntry font : source.fonts(monitor)) {
+				if (font.file().isPresent() && font.instance().isEmpty() && font.index() == 0
+						&& font.file().get().path().endsWith(name)) {
+					return Optional.of(font);
+				}
+			}
+		}
+		return Optional.empty();
 	}
 
 	private static Optional<Path> file(String wanted) throws UnreadableFontException {

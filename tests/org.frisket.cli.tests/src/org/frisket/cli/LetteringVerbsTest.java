@@ -155,7 +155,9 @@ class LetteringVerbsTest {
 		assertRefused(compose("--height", "20mm", "--line-space", "wide"), "wide");
 		assertRefused(compose("--height", "20mm", "--inside"), "--arc");
 		assertRefused(compose("--height", "20mm", "--stacked", "--arc", "70mm"), "--stacked");
-		assertRefused(compose("--height", "20mm", "--underline", "2mm", "--arc", "70mm"), "--underline");
+		assertRefused(compose("--height", "20mm", "--underline", "2mm", "--stacked"), "--underline");
+		assertRefused(compose("--height", "20mm", "--islands", "1=1"), "--islands");
+		assertRefused(compose("--height", "20mm", "--bridge", "1-99"), "--bridge");
 		assertRefused(compose("--height", "20mm", "--centreline", "--hatch", "1mm"), "--hatch");
 		assertRefused(compose("--fit", "100mm"), "100x40mm");
 		assertRefused(compose("--fit", "0x40mm"), "above zero");
@@ -168,7 +170,7 @@ class LetteringVerbsTest {
 		String help = frisket("compose", "--help").out();
 		for (String option : List.of("--features", "--axis", "--tracking", "--word-space", "--line-space", "--align",
 				"--measure", "--stacked", "--arc", "--inside", "--fit", "--tie", "--underline", "--stencil", "--centreline",
-				"--hatch", "--embolden")) {
+				"--hatch", "--embolden", "--bridge", "--islands")) {
 			assertTrue(help.contains(option), option);
 		}
 		assertTrue(frisket("fonts", "--help").out().contains("--stock"));

@@ -62,13 +62,24 @@ final class RandomEdits {
 				(job, c) -> c.wording(job, w -> ChangeFlow.box(w, c.length(), c.length()))));
 		maker(ChangeHold.class, anyOf((job, c) -> c.wording(job, w -> ChangeHold.ties(w, c.coin())),
 				(job, c) -> c.wording(job, w -> ChangeHold.tieWidth(w, c.length())),
-				(job, c) -> c.wording(job, w -> ChangeHold.stencil(w, c.length() / 10)),
 				(job, c) -> c.wording(job, w -> ChangeHold.addBar(w, c.of(BarKind.values()), c.signed(), c.length())),
 				(job, c) -> c.wording(job, w -> ChangeHold.removeBar(w, c.below(2))),
 				(job, c) -> c.wording(job, w -> ChangeHold.barKind(w, c.below(2), c.of(BarKind.values()))),
 				(job, c) -> c.wording(job, w -> ChangeHold.barThickness(w, c.below(2), c.length())),
 				(job, c) -> c.wording(job, w -> ChangeHold.barOffset(w, c.below(2), c.signed())),
 				(job, c) -> c.wording(job, w -> ChangeHold.barOverhang(w, c.below(2), c.signed()))));
+		maker(ChangeBridges.class, anyOf(
+				(job, c) -> c.wording(job, w -> ChangeBridges.add(w,
+						new ChangeBridges.Place(c.below(5), c.signed(), c.signed(), c.below(5), c.signed(), c.signed()), c.length())),
+				(job, c) -> c.wording(job, w -> ChangeBridges.move(w, c.below(3),
+						new ChangeBridges.Place(c.below(5), c.signed(), c.signed(), c.below(5), c.signed(), c.signed()))),
+				(job, c) -> c.wording(job, w -> ChangeBridges.remove(w, c.below(3))),
+				(job, c) -> c.wording(job, w -> ChangeBridges.widths(w, c.length())),
+				(job, c) -> c.wording(job, w -> ChangeBridges.stencil(w, c.length() / 20)),
+				(job, c) -> c.wording(job, w -> ChangeBridges.island(c.of(ChangeBridges.Change.values()), w, c.below(5),
+						c.below(2), List.of(c.signed(), c.signed()))),
+				(job, c) -> c.wording(job, w -> ChangeBridges.count(w, c.below(5), c.below(4))),
+				(job, c) -> c.wording(job, ChangeBridges::byRule)));
 		maker(ChangeMat.class, anyOf((job, c) -> ChangeMat.distance(c.mats(job), c.length()),
 				(job, c) -> ChangeMat.corners(c.mats(job), c.of(CornerJoin.values())),
 				(job, c) -> ChangeMat.mitreLimit(c.mats(job), 1 + c.length()),

@@ -86,7 +86,7 @@ class WordingEditsTest {
 				ChangeFlow.arcAngle(wording, Double.NaN), ChangeFlow.arc(wording, -1, 0),
 				ChangeFlow.pathStart(wording, Double.NaN), ChangeFlow.box(wording, 10, 0),
 				ChangeFlow.box(wording, -1, -1), ChangeFlow.box(wording, 0, 0), ChangeFlow.to(wording, null, Matrix.IDENTITY),
-				ChangeHold.tieWidth(wording, 0), ChangeHold.stencil(wording, -1), ChangeHold.removeBar(wording, 0),
+				ChangeHold.tieWidth(wording, 0), ChangeBridges.stencil(wording, -1), ChangeHold.removeBar(wording, 0),
 				ChangeHold.barThickness(wording, 0, 1), ChangeHold.addBar(wording, BarKind.FRAME, 0, 0),
 				ChangePen.style(wording, null), ChangePen.hatchSpacing(wording, 0), ChangePen.hatchInset(wording, -0.1),
 				ChangeWording.measure(wording, -1), ChangeWording.embolden(wording, Double.NaN),

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 
+import org.frisket.geometry.Contour;
 import org.frisket.geometry.Point;
 
 /**
@@ -17,6 +18,9 @@ import org.frisket.geometry.Point;
 record Crossing(Bridge bridge, double thickness, double before, double after) {
 
 	private static final int DIRECTIONS = 12;
+	/** Steps in which a strip is driven into the sheet, of its width, and how far at most. */
+	private static final double STEP = 1.0 / 16;
+	private static final int STEPS = 48;
 
 	/** The way out along a ray; null if it meets nothing that can be bridged. */
 	static Crossing along(Opening opening, Island island, double angle, double width) {
@@ -55,5 +59,28 @@ record Crossing(Bridge bridge, double thickness, double before, double after) {
 	/** How well it serves: thick places first, and crossed straight rather than at a slant. */
 	double merit() {
 		return thickness * thickness / bridge.length();
+	}
+
+	/**
+	 * What is kept of the sheet. It goes on into the sheet at both ends until it is met by it in its whole width, so
+	 * that its neck is nowhere narrower; where the sheet is too narrow for that, half as far as that reaches.
+	 */
+	Contour strip(Opening opening) {
+		Point along = bridge.outer().minus(bridge.inner()).unit();
+		return bridge.strip(depth(opening, bridge.inner(), along.times(-1), before),
+				depth(opening, bridge.outer(), along, after));
+	}
+
+	private double depth(Opening opening, Point edge, Point into, double room) {
+		double width = bridge.width();
+		Point half = into.quarterTurn().times(width / 2);
+		for (int i = 1; i <= STEPS && i * STEP * width < room; i++) {
+			Point at = edge.plus(into.times(i * STEP * width));
+			if (!opening.holds(at.plus(half)) && !opening.holds(at.minus(half))) {
+				// a little more, lest the corner just touches
+				return Math.min((i + 1) * STEP * width, room);
+			}
+		}
+		return Math.min(width, room / 2);
 	}
 }

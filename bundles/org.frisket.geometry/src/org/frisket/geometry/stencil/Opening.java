@@ -27,6 +27,10 @@ final class Opening {
 		return met;
 	}
 
+	boolean holds(Point point) {
+		return crossings(point, new Point(1, 0)).size() % 2 != 0;
+	}
+
 	static void cross(List<Point> ring, Point from, Point along, List<Double> met) {
 		for (int i = 0; i < ring.size(); i++) {
 			Point a = ring.get(i).minus(from);

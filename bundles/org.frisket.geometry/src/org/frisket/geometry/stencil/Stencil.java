@@ -2,8 +2,9 @@ package org.frisket.geometry.stencil;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Monitor;
@@ -15,26 +16,29 @@ import org.frisket.geometry.clean.RegionBoolean;
 
 /**
  * Openings whose islands are held by bridges, so that nothing but the openings falls out of the sheet. Bridges stand
- * opposite each other, upright if that serves, across thick strokes rather than thin ones, and straight across rather
- * than at a slant.
+ * evenly round an island, usually two opposite each other, upright if that serves, across thick strokes rather than
+ * thin ones, and straight across rather than at a slant.
  *
- * @param region  the openings, none of which has an island any more
- * @param bridges what was left standing
+ * @param region  the openings, none of which has an island any more but loose ones
+ * @param islands all there were, in the order of the region's pieces and their holes
  */
-public record Stencil(Region region, List<Bridge> bridges) {
+public record Stencil(Region region, List<HeldIsland> islands) {
 
-	/** Axes that are looked at, upright ones first, and by how much each is liked better than the next. */
-	private static final int[] AXES = { 90, 0, 75, 105, 60, 120, 45, 135, 30, 150, 15, 165 };
-	private static final double LIKED = 1.04;
-	private static final int ROUNDS = 3;
+	/** Bridges that are set at first, and whenever islands turn out to hold only each other, which is seldom twice. */
+	private static final int ROUNDS = 6;
 
 	public Stencil {
-		bridges = List.copyOf(bridges);
+		islands = List.copyOf(islands);
+	}
+
+	/** All that were left standing. */
+	public List<Bridge> bridges() {
+		return islands.stream().flatMap(island -> island.bridges().stream()).toList();
 	}
 
 	/**
 	 * @param width   of the bridges in mm, positive
-	 * @param choices for islands that are not to be bridged by the rule
+	 * @param choices for islands that are not to be bridged by the rule; of several for an island the first counts
 	 * @throws IllegalArgumentException if the width is not a positive length
 	 * @throws java.util.concurrent.CancellationException if the monitor says so
 	 */
@@ -42,89 +46,116 @@ public record Stencil(Region region, List<Bridge> bridges) {
 		if (!(width > 0) || !Double.isFinite(width)) {
 			throw new IllegalArgumentException("a bridge needs a width, got " + width);
 		}
-		List<Bridge> bridges = new ArrayList<>();
+		List<List<Island>> islands = region.pieces().stream().map(piece -> piece.holes().stream()
+				.map(hole -> new Island(hole, tolerance.mm())).toList()).toList();
+		Map<Island, Choice> chosen = chosen(islands.stream().flatMap(List::stream).toList(), choices);
+		List<HeldIsland> held = new ArrayList<>();
 		List<Piece> open = new ArrayList<>();
-		for (Piece piece : region.pieces()) {
+		for (int i = 0; i < islands.size(); i++) {
 			monitor.check();
-			if (piece.holes().isEmpty()) {
+			Piece piece = region.pieces().get(i);
+			if (islands.get(i).isEmpty()) {
 				open.add(piece);
 			} else {
-				Stencil bridged = bridged(piece, width, choices, tolerance, monitor);
-				open.addAll(bridged.region().pieces());
-				bridges.addAll(bridged.bridges());
+				Bridging bridging = new Bridging(piece, islands.get(i), chosen, width, tolerance);
+				open.addAll(bridging.region(monitor).pieces());
+				held.addAll(bridging.held());
 			}
 		}
 		// putting them together again sets their order
-		Region all = bridges.isEmpty() ? region : new RegionBoolean().union(List.of(new Region(open)), tolerance, monitor);
-		return new Stencil(all, bridges);
+		Region all = held.stream().allMatch(island -> island.bridges().isEmpty()) ? region
+				: new RegionBoolean().union(List.of(new Region(open)), tolerance, monitor);
+		return new Stencil(all, held);
 	}
 
-	private static Stencil bridged(Piece piece, double width, List<Choice> choices, Tolerance tolerance,
-			Monitor monitor) {
-		List<Bridge> bridges = new ArrayList<>();
-		Region left = new Region(List.of(piece));
-		for (int round = 0; round < ROUNDS && hasIslands(left); round++) {
-			List<Contour> strips = new ArrayList<>();
-			for (Piece part : left.pieces()) {
-				Opening opening = new Opening(part, tolerance.mm());
-				for (Contour hole : part.holes()) {
-					Island island = new Island(hole, tolerance.mm());
-					List<Crossing> chosen = round == 0 ? chosen(opening, island, part, choices, width) : List.of();
-					for (Crossing crossing : chosen.isEmpty() ? byRule(opening, island, width, round) : chosen) {
-						bridges.add(crossing.bridge());
-						strips.add(crossing.bridge().strip(Math.min(width, crossing.before() / 2),
-								Math.min(width, crossing.after() / 2)));
+	private static Map<Island, Choice> chosen(List<Island> islands, List<Choice> choices) {
+		Map<Island, Choice> chosen = new HashMap<>();
+		for (Choice choice : choices) {
+			islands.stream().min(Comparator.comparingDouble(island -> island.distance(choice.place())))
+					.ifPresent(island -> chosen.putIfAbsent(island, choice));
+		}
+		return chosen;
+	}
+
+	/** The work on one piece. */
+	private static final class Bridging {
+
+		private final List<Island> islands;
+		private final Map<Island, Choice> choices;
+		private final double width;
+		private final Tolerance tolerance;
+		private final Map<Island, List<Bridge>> bridges = new HashMap<>();
+		private Region left;
+
+		Bridging(Piece piece, List<Island> islands, Map<Island, Choice> choices, double width, Tolerance tolerance) {
+			this.islands = islands;
+			this.choices = choices;
+			this.width = width;
+			this.tolerance = tolerance;
+			left = new Region(List.of(piece));
+			islands.forEach(island -> bridges.put(island, new ArrayList<>()));
+		}
+
+		Region region(Monitor monitor) {
+			for (int round = 0; round < ROUNDS; round++) {
+				List<Contour> strips = new ArrayList<>();
+				for (Piece part : left.pieces()) {
+					Opening opening = new Opening(part, tolerance.mm());
+					for (Island island : round == 0 ? islands : falling(part)) {
+						for (Crossing crossing : crossings(opening, island, round)) {
+							strips.add(crossing.strip(opening));
+							bridges.get(round == 0 ? island : nearest(crossing.bridge().inner())).add(crossing.bridge());
+						}
 					}
 				}
+				if (strips.isEmpty()) {
+					break;
+				}
+				// strips may overlap, which what is only taken away may
+				left = new RegionBoolean().subtract(left, new Region(strips.stream()
+						.map(strip -> new Piece(strip, List.of())).toList()), tolerance, monitor);
 			}
-			// strips may overlap, which what is only taken away may
-			left = new RegionBoolean().subtract(left, new Region(strips.stream()
-					.map(strip -> new Piece(strip, List.of())).toList()), tolerance, monitor);
+			return left;
 		}
-		return new Stencil(left, bridges);
-	}
 
-	private static boolean hasIslands(Region region) {
-		return region.pieces().stream().anyMatch(piece -> !piece.holes().isEmpty());
-	}
+		/** The islands of a part, but for those that are meant to fall out. */
+		private List<Island> falling(Piece part) {
+			return part.holes().stream().map(hole -> new Island(hole, tolerance.mm()))
+					.filter(hole -> islands.stream().noneMatch(this::isToFall)
+							|| islands.stream().anyMatch(island -> !isToFall(island) && hole.holds(island.middle())))
+					.toList();
+		}
 
-	private static List<Crossing> chosen(Opening opening, Island island, Piece part, List<Choice> choices,
-			double width) {
-		Optional<Choice> choice = choices.stream()
-				.filter(c -> part.holes().stream().map(hole -> new Island(hole, width / 8).middle())
-						.min(Comparator.comparingDouble((Point middle) -> middle.distance(c.place()))).orElseThrow()
-						.distance(island.middle()) < width / 2)
-				.findFirst();
-		List<Crossing> crossings = new ArrayList<>();
-		choice.ifPresent(c -> c.angles().forEach(angle -> {
-			Crossing crossing = Crossing.along(opening, island, angle, width);
-			if (crossing != null) {
-				crossings.add(crossing);
+		private boolean isToFall(Island island) {
+			return choices.containsKey(island) && choices.get(island).isNone();
+		}
+
+		private Island nearest(Point place) {
+			return islands.stream().min(Comparator.comparingDouble(island -> island.middle().distance(place)))
+					.orElseThrow();
+		}
+
+		private List<Crossing> crossings(Opening opening, Island island, int round) {
+			Choice choice = round == 0 ? choices.get(island) : null;
+			if (choice == null) {
+				return BridgeRule.crossings(opening, island, width, BridgeRule.USUAL, round);
 			}
-		}));
-		return crossings;
-	}
-
-	/** A pair along the best axis; in later rounds, for islands that only hold each other, along the next best. */
-	private static List<Crossing> byRule(Opening opening, Island island, double width, int round) {
-		List<List<Crossing>> pairs = new ArrayList<>();
-		List<Double> merits = new ArrayList<>();
-		double liking = 1;
-		for (int axis : AXES) {
-			double angle = Math.toRadians(axis);
-			Crossing one = Crossing.along(opening, island, angle, width);
-			Crossing other = Crossing.along(opening, island, angle + Math.PI, width);
-			if (one != null && other != null) {
-				pairs.add(List.of(one, other));
-				merits.add(Math.min(one.merit(), other.merit()) / liking);
+			List<Crossing> wanted = new ArrayList<>();
+			for (double angle : choice.angles()) {
+				Crossing crossing = Crossing.along(opening, island, angle, width);
+				if (crossing != null) {
+					wanted.add(crossing);
+				}
 			}
-			liking *= LIKED;
+			return wanted.isEmpty() ? BridgeRule.crossings(opening, island, width,
+					choice.angles().isEmpty() ? choice.count().orElse(BridgeRule.USUAL) : BridgeRule.USUAL, 0) : wanted;
 		}
-		List<Integer> order = new ArrayList<>();
-		for (int i = 0; i < pairs.size(); i++) {
-			order.add(i);
+
+		List<HeldIsland> held() {
+			List<Island> holes = left.pieces().stream().flatMap(part -> part.holes().stream())
+					.map(hole -> new Island(hole, tolerance.mm())).toList();
+			return islands.stream().map(island -> new HeldIsland(island.contour(), island.middle(), bridges.get(island),
+					holes.stream().anyMatch(hole -> hole.holds(island.middle())))).toList();
 		}
-		order.sort(Comparator.comparingDouble(i -> -merits.get(i)));
-		return order.isEmpty() ? List.of() : pairs.get(order.get(Math.min(round, order.size() - 1)));
 	}
 }

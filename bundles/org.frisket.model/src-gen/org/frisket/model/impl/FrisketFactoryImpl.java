@@ -78,6 +78,9 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 			case FrisketPackageImpl.TEXT_SPAN: return createTextSpan();
 			case FrisketPackageImpl.NUDGE: return createNudge();
 			case FrisketPackageImpl.BAR: return createBar();
+			case FrisketPackageImpl.BRIDGE: return createBridge();
+			case FrisketPackageImpl.ISLAND_BRIDGES: return createIslandBridges();
+			case FrisketPackageImpl.BRIDGE_ANGLE: return createBridgeAngle();
 			case FrisketPackageImpl.FONT_REF: return createFontRef();
 			case FrisketPackageImpl.OUTLINE: return createOutline();
 			case FrisketPackageImpl.MAT: return createMat();
@@ -268,6 +271,39 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 	public Bar createBar() {
 		BarImpl bar = new BarImpl();
 		return bar;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Bridge createBridge() {
+		BridgeImpl bridge = new BridgeImpl();
+		return bridge;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public IslandBridges createIslandBridges() {
+		IslandBridgesImpl islandBridges = new IslandBridgesImpl();
+		return islandBridges;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public BridgeAngle createBridgeAngle() {
+		BridgeAngleImpl bridgeAngle = new BridgeAngleImpl();
+		return bridgeAngle;
 	}
 
 	/**

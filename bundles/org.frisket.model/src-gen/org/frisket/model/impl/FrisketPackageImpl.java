@@ -18,6 +18,8 @@ import org.eclipse.emf.ecore.impl.EPackageImpl;
 import org.frisket.model.Alignment;
 import org.frisket.model.Bar;
 import org.frisket.model.BarKind;
+import org.frisket.model.Bridge;
+import org.frisket.model.BridgeAngle;
 import org.frisket.model.CornerJoin;
 import org.frisket.model.Element;
 import org.frisket.model.Flow;
@@ -26,6 +28,7 @@ import org.frisket.model.FrisketFactory;
 import org.frisket.model.Group;
 import org.frisket.model.Guide;
 import org.frisket.model.HoleRule;
+import org.frisket.model.IslandBridges;
 import org.frisket.model.Job;
 import org.frisket.model.Layer;
 import org.frisket.model.Mat;
@@ -960,13 +963,31 @@ public class FrisketPackageImpl extends EPackageImpl {
 	public static final int WORDING__HATCH_INSET = ELEMENT_FEATURE_COUNT + 35;
 
 	/**
+	 * The feature id for the '<em><b>Bridges</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__BRIDGES = ELEMENT_FEATURE_COUNT + 36;
+
+	/**
+	 * The feature id for the '<em><b>Islands</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WORDING__ISLANDS = ELEMENT_FEATURE_COUNT + 37;
+
+	/**
 	 * The number of structural features of the '<em>Wording</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	public static final int WORDING_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 36;
+	public static final int WORDING_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 38;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.impl.TextSpanImpl <em>Text Span</em>}' class.
@@ -1152,6 +1173,180 @@ public class FrisketPackageImpl extends EPackageImpl {
 	public static final int BAR_FEATURE_COUNT = 4;
 
 	/**
+	 * The meta object id for the '{@link org.frisket.model.impl.BridgeImpl <em>Bridge</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.BridgeImpl
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getBridge()
+	 * @generated
+	 */
+	public static final int BRIDGE = 11;
+
+	/**
+	 * The feature id for the '<em><b>One</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int BRIDGE__ONE = 0;
+
+	/**
+	 * The feature id for the '<em><b>Other</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int BRIDGE__OTHER = 1;
+
+	/**
+	 * The feature id for the '<em><b>Width</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int BRIDGE__WIDTH = 2;
+
+	/**
+	 * The feature id for the '<em><b>Placed</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int BRIDGE__PLACED = 3;
+
+	/**
+	 * The feature id for the '<em><b>One X</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int BRIDGE__ONE_X = 4;
+
+	/**
+	 * The feature id for the '<em><b>One Y</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int BRIDGE__ONE_Y = 5;
+
+	/**
+	 * The feature id for the '<em><b>Other X</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int BRIDGE__OTHER_X = 6;
+
+	/**
+	 * The feature id for the '<em><b>Other Y</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int BRIDGE__OTHER_Y = 7;
+
+	/**
+	 * The number of structural features of the '<em>Bridge</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int BRIDGE_FEATURE_COUNT = 8;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.impl.IslandBridgesImpl <em>Island Bridges</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.IslandBridgesImpl
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getIslandBridges()
+	 * @generated
+	 */
+	public static final int ISLAND_BRIDGES = 12;
+
+	/**
+	 * The feature id for the '<em><b>Index</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int ISLAND_BRIDGES__INDEX = 0;
+
+	/**
+	 * The feature id for the '<em><b>Island</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int ISLAND_BRIDGES__ISLAND = 1;
+
+	/**
+	 * The feature id for the '<em><b>Count</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int ISLAND_BRIDGES__COUNT = 2;
+
+	/**
+	 * The feature id for the '<em><b>At</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int ISLAND_BRIDGES__AT = 3;
+
+	/**
+	 * The number of structural features of the '<em>Island Bridges</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int ISLAND_BRIDGES_FEATURE_COUNT = 4;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.impl.BridgeAngleImpl <em>Bridge Angle</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.BridgeAngleImpl
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getBridgeAngle()
+	 * @generated
+	 */
+	public static final int BRIDGE_ANGLE = 13;
+
+	/**
+	 * The feature id for the '<em><b>Angle</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int BRIDGE_ANGLE__ANGLE = 0;
+
+	/**
+	 * The number of structural features of the '<em>Bridge Angle</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int BRIDGE_ANGLE_FEATURE_COUNT = 1;
+
+	/**
 	 * The meta object id for the '{@link org.frisket.model.impl.FontRefImpl <em>Font Ref</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1159,7 +1354,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getFontRef()
 	 * @generated
 	 */
-	public static final int FONT_REF = 11;
+	public static final int FONT_REF = 14;
 
 	/**
 	 * The feature id for the '<em><b>Name</b></em>' attribute.
@@ -1214,7 +1409,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getOutline()
 	 * @generated
 	 */
-	public static final int OUTLINE = 12;
+	public static final int OUTLINE = 15;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1296,7 +1491,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getMat()
 	 * @generated
 	 */
-	public static final int MAT = 13;
+	public static final int MAT = 16;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1423,7 +1618,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getStage()
 	 * @generated
 	 */
-	public static final int STAGE = 14;
+	public static final int STAGE = 17;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.OperationKind <em>Operation Kind</em>}' enum.
@@ -1433,7 +1628,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getOperationKind()
 	 * @generated
 	 */
-	public static final int OPERATION_KIND = 15;
+	public static final int OPERATION_KIND = 18;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.Alignment <em>Alignment</em>}' enum.
@@ -1443,7 +1638,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getAlignment()
 	 * @generated
 	 */
-	public static final int ALIGNMENT = 16;
+	public static final int ALIGNMENT = 19;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.Flow <em>Flow</em>}' enum.
@@ -1453,7 +1648,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getFlow()
 	 * @generated
 	 */
-	public static final int FLOW = 17;
+	public static final int FLOW = 20;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.PenStyle <em>Pen Style</em>}' enum.
@@ -1463,7 +1658,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getPenStyle()
 	 * @generated
 	 */
-	public static final int PEN_STYLE = 18;
+	public static final int PEN_STYLE = 21;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.BarKind <em>Bar Kind</em>}' enum.
@@ -1473,7 +1668,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getBarKind()
 	 * @generated
 	 */
-	public static final int BAR_KIND = 19;
+	public static final int BAR_KIND = 22;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.CornerJoin <em>Corner Join</em>}' enum.
@@ -1483,7 +1678,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getCornerJoin()
 	 * @generated
 	 */
-	public static final int CORNER_JOIN = 20;
+	public static final int CORNER_JOIN = 23;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.HoleRule <em>Hole Rule</em>}' enum.
@@ -1493,7 +1688,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getHoleRule()
 	 * @generated
 	 */
-	public static final int HOLE_RULE = 21;
+	public static final int HOLE_RULE = 24;
 
 	/**
 	 * The meta object id for the '<em>Date</em>' data type.
@@ -1503,7 +1698,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getDate()
 	 * @generated
 	 */
-	public static final int DATE = 22;
+	public static final int DATE = 25;
 
 	/**
 	 * The meta object id for the '<em>Moment</em>' data type.
@@ -1513,7 +1708,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getMoment()
 	 * @generated
 	 */
-	public static final int MOMENT = 23;
+	public static final int MOMENT = 26;
 
 	/**
 	 * The meta object id for the '<em>Matrix</em>' data type.
@@ -1523,7 +1718,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getMatrix()
 	 * @generated
 	 */
-	public static final int MATRIX = 24;
+	public static final int MATRIX = 27;
 
 	/**
 	 * The meta object id for the '<em>Number</em>' data type.
@@ -1532,7 +1727,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getNumber()
 	 * @generated
 	 */
-	public static final int NUMBER = 25;
+	public static final int NUMBER = 28;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -1610,6 +1805,27 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @generated
 	 */
 	private EClass barEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass bridgeEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass islandBridgesEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass bridgeAngleEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -2849,6 +3065,32 @@ public class FrisketPackageImpl extends EPackageImpl {
 	}
 
 	/**
+	 * Returns the meta object for the containment reference list '{@link org.frisket.model.Wording#getBridges <em>Bridges</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Bridges</em>'.
+	 * @see org.frisket.model.Wording#getBridges()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EReference getWording_Bridges() {
+		return (EReference)wordingEClass.getEStructuralFeatures().get(36);
+	}
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.frisket.model.Wording#getIslands <em>Islands</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Islands</em>'.
+	 * @see org.frisket.model.Wording#getIslands()
+	 * @see #getWording()
+	 * @generated
+	 */
+	public EReference getWording_Islands() {
+		return (EReference)wordingEClass.getEStructuralFeatures().get(37);
+	}
+
+	/**
 	 * Returns the meta object for class '{@link org.frisket.model.TextSpan <em>Text Span</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -3064,6 +3306,211 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 */
 	public EAttribute getBar_Overhang() {
 		return (EAttribute)barEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * Returns the meta object for class '{@link org.frisket.model.Bridge <em>Bridge</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Bridge</em>'.
+	 * @see org.frisket.model.Bridge
+	 * @generated
+	 */
+	public EClass getBridge() {
+		return bridgeEClass;
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Bridge#getOne <em>One</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>One</em>'.
+	 * @see org.frisket.model.Bridge#getOne()
+	 * @see #getBridge()
+	 * @generated
+	 */
+	public EAttribute getBridge_One() {
+		return (EAttribute)bridgeEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Bridge#getOther <em>Other</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Other</em>'.
+	 * @see org.frisket.model.Bridge#getOther()
+	 * @see #getBridge()
+	 * @generated
+	 */
+	public EAttribute getBridge_Other() {
+		return (EAttribute)bridgeEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Bridge#getWidth <em>Width</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Width</em>'.
+	 * @see org.frisket.model.Bridge#getWidth()
+	 * @see #getBridge()
+	 * @generated
+	 */
+	public EAttribute getBridge_Width() {
+		return (EAttribute)bridgeEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Bridge#isPlaced <em>Placed</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Placed</em>'.
+	 * @see org.frisket.model.Bridge#isPlaced()
+	 * @see #getBridge()
+	 * @generated
+	 */
+	public EAttribute getBridge_Placed() {
+		return (EAttribute)bridgeEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Bridge#getOneX <em>One X</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>One X</em>'.
+	 * @see org.frisket.model.Bridge#getOneX()
+	 * @see #getBridge()
+	 * @generated
+	 */
+	public EAttribute getBridge_OneX() {
+		return (EAttribute)bridgeEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Bridge#getOneY <em>One Y</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>One Y</em>'.
+	 * @see org.frisket.model.Bridge#getOneY()
+	 * @see #getBridge()
+	 * @generated
+	 */
+	public EAttribute getBridge_OneY() {
+		return (EAttribute)bridgeEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Bridge#getOtherX <em>Other X</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Other X</em>'.
+	 * @see org.frisket.model.Bridge#getOtherX()
+	 * @see #getBridge()
+	 * @generated
+	 */
+	public EAttribute getBridge_OtherX() {
+		return (EAttribute)bridgeEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Bridge#getOtherY <em>Other Y</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Other Y</em>'.
+	 * @see org.frisket.model.Bridge#getOtherY()
+	 * @see #getBridge()
+	 * @generated
+	 */
+	public EAttribute getBridge_OtherY() {
+		return (EAttribute)bridgeEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * Returns the meta object for class '{@link org.frisket.model.IslandBridges <em>Island Bridges</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Island Bridges</em>'.
+	 * @see org.frisket.model.IslandBridges
+	 * @generated
+	 */
+	public EClass getIslandBridges() {
+		return islandBridgesEClass;
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.IslandBridges#getIndex <em>Index</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Index</em>'.
+	 * @see org.frisket.model.IslandBridges#getIndex()
+	 * @see #getIslandBridges()
+	 * @generated
+	 */
+	public EAttribute getIslandBridges_Index() {
+		return (EAttribute)islandBridgesEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.IslandBridges#getIsland <em>Island</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Island</em>'.
+	 * @see org.frisket.model.IslandBridges#getIsland()
+	 * @see #getIslandBridges()
+	 * @generated
+	 */
+	public EAttribute getIslandBridges_Island() {
+		return (EAttribute)islandBridgesEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.IslandBridges#getCount <em>Count</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Count</em>'.
+	 * @see org.frisket.model.IslandBridges#getCount()
+	 * @see #getIslandBridges()
+	 * @generated
+	 */
+	public EAttribute getIslandBridges_Count() {
+		return (EAttribute)islandBridgesEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.frisket.model.IslandBridges#getAt <em>At</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>At</em>'.
+	 * @see org.frisket.model.IslandBridges#getAt()
+	 * @see #getIslandBridges()
+	 * @generated
+	 */
+	public EReference getIslandBridges_At() {
+		return (EReference)islandBridgesEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * Returns the meta object for class '{@link org.frisket.model.BridgeAngle <em>Bridge Angle</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Bridge Angle</em>'.
+	 * @see org.frisket.model.BridgeAngle
+	 * @generated
+	 */
+	public EClass getBridgeAngle() {
+		return bridgeAngleEClass;
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.BridgeAngle#getAngle <em>Angle</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Angle</em>'.
+	 * @see org.frisket.model.BridgeAngle#getAngle()
+	 * @see #getBridgeAngle()
+	 * @generated
+	 */
+	public EAttribute getBridgeAngle_Angle() {
+		return (EAttribute)bridgeAngleEClass.getEStructuralFeatures().get(0);
 	}
 
 	/**
@@ -3520,6 +3967,8 @@ public class FrisketPackageImpl extends EPackageImpl {
 		createEAttribute(wordingEClass, WORDING__HATCH_SPACING);
 		createEAttribute(wordingEClass, WORDING__HATCH_ANGLE);
 		createEAttribute(wordingEClass, WORDING__HATCH_INSET);
+		createEReference(wordingEClass, WORDING__BRIDGES);
+		createEReference(wordingEClass, WORDING__ISLANDS);
 
 		textSpanEClass = createEClass(TEXT_SPAN);
 		createEAttribute(textSpanEClass, TEXT_SPAN__START);
@@ -3540,6 +3989,25 @@ public class FrisketPackageImpl extends EPackageImpl {
 		createEAttribute(barEClass, BAR__OFFSET);
 		createEAttribute(barEClass, BAR__THICKNESS);
 		createEAttribute(barEClass, BAR__OVERHANG);
+
+		bridgeEClass = createEClass(BRIDGE);
+		createEAttribute(bridgeEClass, BRIDGE__ONE);
+		createEAttribute(bridgeEClass, BRIDGE__OTHER);
+		createEAttribute(bridgeEClass, BRIDGE__WIDTH);
+		createEAttribute(bridgeEClass, BRIDGE__PLACED);
+		createEAttribute(bridgeEClass, BRIDGE__ONE_X);
+		createEAttribute(bridgeEClass, BRIDGE__ONE_Y);
+		createEAttribute(bridgeEClass, BRIDGE__OTHER_X);
+		createEAttribute(bridgeEClass, BRIDGE__OTHER_Y);
+
+		islandBridgesEClass = createEClass(ISLAND_BRIDGES);
+		createEAttribute(islandBridgesEClass, ISLAND_BRIDGES__INDEX);
+		createEAttribute(islandBridgesEClass, ISLAND_BRIDGES__ISLAND);
+		createEAttribute(islandBridgesEClass, ISLAND_BRIDGES__COUNT);
+		createEReference(islandBridgesEClass, ISLAND_BRIDGES__AT);
+
+		bridgeAngleEClass = createEClass(BRIDGE_ANGLE);
+		createEAttribute(bridgeAngleEClass, BRIDGE_ANGLE__ANGLE);
 
 		fontRefEClass = createEClass(FONT_REF);
 		createEAttribute(fontRefEClass, FONT_REF__NAME);
@@ -3698,6 +4166,8 @@ public class FrisketPackageImpl extends EPackageImpl {
 		initEAttribute(getWording_HatchSpacing(), this.getNumber(), "hatchSpacing", "1", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getWording_HatchAngle(), this.getNumber(), "hatchAngle", "45", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getWording_HatchInset(), this.getNumber(), "hatchInset", "0", 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getWording_Bridges(), this.getBridge(), null, "bridges", null, 0, -1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getWording_Islands(), this.getIslandBridges(), null, "islands", null, 0, -1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(textSpanEClass, TextSpan.class, "TextSpan", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getTextSpan_Start(), ecorePackage.getEInt(), "start", null, 0, 1, TextSpan.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -3718,6 +4188,25 @@ public class FrisketPackageImpl extends EPackageImpl {
 		initEAttribute(getBar_Offset(), this.getNumber(), "offset", "0", 0, 1, Bar.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getBar_Thickness(), this.getNumber(), "thickness", "1", 0, 1, Bar.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getBar_Overhang(), this.getNumber(), "overhang", "0", 0, 1, Bar.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(bridgeEClass, Bridge.class, "Bridge", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getBridge_One(), ecorePackage.getEInt(), "one", null, 0, 1, Bridge.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBridge_Other(), ecorePackage.getEInt(), "other", null, 0, 1, Bridge.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBridge_Width(), this.getNumber(), "width", "1", 0, 1, Bridge.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBridge_Placed(), ecorePackage.getEBoolean(), "placed", "false", 0, 1, Bridge.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBridge_OneX(), this.getNumber(), "oneX", "0", 0, 1, Bridge.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBridge_OneY(), this.getNumber(), "oneY", "0", 0, 1, Bridge.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBridge_OtherX(), this.getNumber(), "otherX", "0", 0, 1, Bridge.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBridge_OtherY(), this.getNumber(), "otherY", "0", 0, 1, Bridge.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(islandBridgesEClass, IslandBridges.class, "IslandBridges", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getIslandBridges_Index(), ecorePackage.getEInt(), "index", null, 0, 1, IslandBridges.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getIslandBridges_Island(), ecorePackage.getEInt(), "island", "-1", 0, 1, IslandBridges.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getIslandBridges_Count(), ecorePackage.getEInt(), "count", "2", 0, 1, IslandBridges.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getIslandBridges_At(), this.getBridgeAngle(), null, "at", null, 0, -1, IslandBridges.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(bridgeAngleEClass, BridgeAngle.class, "BridgeAngle", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getBridgeAngle_Angle(), this.getNumber(), "angle", null, 0, 1, BridgeAngle.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(fontRefEClass, FontRef.class, "FontRef", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getFontRef_Name(), ecorePackage.getEString(), "name", null, 0, 1, FontRef.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -4492,6 +4981,22 @@ public class FrisketPackageImpl extends EPackageImpl {
 		public static final EAttribute WORDING__HATCH_INSET = eINSTANCE.getWording_HatchInset();
 
 		/**
+		 * The meta object literal for the '<em><b>Bridges</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EReference WORDING__BRIDGES = eINSTANCE.getWording_Bridges();
+
+		/**
+		 * The meta object literal for the '<em><b>Islands</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EReference WORDING__ISLANDS = eINSTANCE.getWording_Islands();
+
+		/**
 		 * The meta object literal for the '{@link org.frisket.model.impl.TextSpanImpl <em>Text Span</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -4632,6 +5137,140 @@ public class FrisketPackageImpl extends EPackageImpl {
 		 * @generated
 		 */
 		public static final EAttribute BAR__OVERHANG = eINSTANCE.getBar_Overhang();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.impl.BridgeImpl <em>Bridge</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.BridgeImpl
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getBridge()
+		 * @generated
+		 */
+		public static final EClass BRIDGE = eINSTANCE.getBridge();
+
+		/**
+		 * The meta object literal for the '<em><b>One</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute BRIDGE__ONE = eINSTANCE.getBridge_One();
+
+		/**
+		 * The meta object literal for the '<em><b>Other</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute BRIDGE__OTHER = eINSTANCE.getBridge_Other();
+
+		/**
+		 * The meta object literal for the '<em><b>Width</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute BRIDGE__WIDTH = eINSTANCE.getBridge_Width();
+
+		/**
+		 * The meta object literal for the '<em><b>Placed</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute BRIDGE__PLACED = eINSTANCE.getBridge_Placed();
+
+		/**
+		 * The meta object literal for the '<em><b>One X</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute BRIDGE__ONE_X = eINSTANCE.getBridge_OneX();
+
+		/**
+		 * The meta object literal for the '<em><b>One Y</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute BRIDGE__ONE_Y = eINSTANCE.getBridge_OneY();
+
+		/**
+		 * The meta object literal for the '<em><b>Other X</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute BRIDGE__OTHER_X = eINSTANCE.getBridge_OtherX();
+
+		/**
+		 * The meta object literal for the '<em><b>Other Y</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute BRIDGE__OTHER_Y = eINSTANCE.getBridge_OtherY();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.impl.IslandBridgesImpl <em>Island Bridges</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.IslandBridgesImpl
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getIslandBridges()
+		 * @generated
+		 */
+		public static final EClass ISLAND_BRIDGES = eINSTANCE.getIslandBridges();
+
+		/**
+		 * The meta object literal for the '<em><b>Index</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute ISLAND_BRIDGES__INDEX = eINSTANCE.getIslandBridges_Index();
+
+		/**
+		 * The meta object literal for the '<em><b>Island</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute ISLAND_BRIDGES__ISLAND = eINSTANCE.getIslandBridges_Island();
+
+		/**
+		 * The meta object literal for the '<em><b>Count</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute ISLAND_BRIDGES__COUNT = eINSTANCE.getIslandBridges_Count();
+
+		/**
+		 * The meta object literal for the '<em><b>At</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EReference ISLAND_BRIDGES__AT = eINSTANCE.getIslandBridges_At();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.impl.BridgeAngleImpl <em>Bridge Angle</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.BridgeAngleImpl
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getBridgeAngle()
+		 * @generated
+		 */
+		public static final EClass BRIDGE_ANGLE = eINSTANCE.getBridgeAngle();
+
+		/**
+		 * The meta object literal for the '<em><b>Angle</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute BRIDGE_ANGLE__ANGLE = eINSTANCE.getBridgeAngle_Angle();
 
 		/**
 		 * The meta object literal for the '{@link org.frisket.model.impl.FontRefImpl <em>Font Ref</em>}' class.

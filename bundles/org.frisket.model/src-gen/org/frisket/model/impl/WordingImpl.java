@@ -20,8 +20,10 @@ import org.eclipse.emf.ecore.util.InternalEList;
 
 import org.frisket.model.Alignment;
 import org.frisket.model.Bar;
+import org.frisket.model.Bridge;
 import org.frisket.model.Flow;
 import org.frisket.model.FontRef;
+import org.frisket.model.IslandBridges;
 import org.frisket.model.Nudge;
 import org.frisket.model.Outline;
 import org.frisket.model.PenStyle;
@@ -72,6 +74,8 @@ import org.frisket.model.Wording;
  *   <li>{@link org.frisket.model.impl.WordingImpl#getHatchSpacing <em>Hatch Spacing</em>}</li>
  *   <li>{@link org.frisket.model.impl.WordingImpl#getHatchAngle <em>Hatch Angle</em>}</li>
  *   <li>{@link org.frisket.model.impl.WordingImpl#getHatchInset <em>Hatch Inset</em>}</li>
+ *   <li>{@link org.frisket.model.impl.WordingImpl#getBridges <em>Bridges</em>}</li>
+ *   <li>{@link org.frisket.model.impl.WordingImpl#getIslands <em>Islands</em>}</li>
  * </ul>
  *
  * @generated
@@ -746,6 +750,26 @@ public class WordingImpl extends ElementImpl implements Wording {
 	 * @ordered
 	 */
 	protected double hatchInset = HATCH_INSET_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getBridges() <em>Bridges</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBridges()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Bridge> bridges;
+
+	/**
+	 * The cached value of the '{@link #getIslands() <em>Islands</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getIslands()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<IslandBridges> islands;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -1592,6 +1616,32 @@ public class WordingImpl extends ElementImpl implements Wording {
 	 * @generated
 	 */
 	@Override
+	public List<Bridge> getBridges() {
+		if (bridges == null) {
+			bridges = new EObjectContainmentEList<Bridge>(Bridge.class, this, FrisketPackageImpl.WORDING__BRIDGES);
+		}
+		return bridges;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public List<IslandBridges> getIslands() {
+		if (islands == null) {
+			islands = new EObjectContainmentEList<IslandBridges>(IslandBridges.class, this, FrisketPackageImpl.WORDING__ISLANDS);
+		}
+		return islands;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case FrisketPackageImpl.WORDING__FONT:
@@ -1602,6 +1652,10 @@ public class WordingImpl extends ElementImpl implements Wording {
 				return ((InternalEList<?>)getNudges()).basicRemove(otherEnd, msgs);
 			case FrisketPackageImpl.WORDING__BARS:
 				return ((InternalEList<?>)getBars()).basicRemove(otherEnd, msgs);
+			case FrisketPackageImpl.WORDING__BRIDGES:
+				return ((InternalEList<?>)getBridges()).basicRemove(otherEnd, msgs);
+			case FrisketPackageImpl.WORDING__ISLANDS:
+				return ((InternalEList<?>)getIslands()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -1686,6 +1740,10 @@ public class WordingImpl extends ElementImpl implements Wording {
 				return getHatchAngle();
 			case FrisketPackageImpl.WORDING__HATCH_INSET:
 				return getHatchInset();
+			case FrisketPackageImpl.WORDING__BRIDGES:
+				return getBridges();
+			case FrisketPackageImpl.WORDING__ISLANDS:
+				return getIslands();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -1810,6 +1868,14 @@ public class WordingImpl extends ElementImpl implements Wording {
 			case FrisketPackageImpl.WORDING__HATCH_INSET:
 				setHatchInset((Double)newValue);
 				return;
+			case FrisketPackageImpl.WORDING__BRIDGES:
+				getBridges().clear();
+				getBridges().addAll((Collection<? extends Bridge>)newValue);
+				return;
+			case FrisketPackageImpl.WORDING__ISLANDS:
+				getIslands().clear();
+				getIslands().addAll((Collection<? extends IslandBridges>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -1930,6 +1996,12 @@ public class WordingImpl extends ElementImpl implements Wording {
 			case FrisketPackageImpl.WORDING__HATCH_INSET:
 				setHatchInset(HATCH_INSET_EDEFAULT);
 				return;
+			case FrisketPackageImpl.WORDING__BRIDGES:
+				getBridges().clear();
+				return;
+			case FrisketPackageImpl.WORDING__ISLANDS:
+				getIslands().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -2014,6 +2086,10 @@ public class WordingImpl extends ElementImpl implements Wording {
 				return hatchAngle != HATCH_ANGLE_EDEFAULT;
 			case FrisketPackageImpl.WORDING__HATCH_INSET:
 				return hatchInset != HATCH_INSET_EDEFAULT;
+			case FrisketPackageImpl.WORDING__BRIDGES:
+				return bridges != null && !bridges.isEmpty();
+			case FrisketPackageImpl.WORDING__ISLANDS:
+				return islands != null && !islands.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}

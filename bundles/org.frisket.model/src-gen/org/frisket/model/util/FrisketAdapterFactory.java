@@ -114,6 +114,18 @@ public class FrisketAdapterFactory extends AdapterFactoryImpl {
 				return createBarAdapter();
 			}
 			@Override
+			public Adapter caseBridge(Bridge object) {
+				return createBridgeAdapter();
+			}
+			@Override
+			public Adapter caseIslandBridges(IslandBridges object) {
+				return createIslandBridgesAdapter();
+			}
+			@Override
+			public Adapter caseBridgeAngle(BridgeAngle object) {
+				return createBridgeAngleAdapter();
+			}
+			@Override
 			public Adapter caseFontRef(FontRef object) {
 				return createFontRefAdapter();
 			}
@@ -296,6 +308,48 @@ public class FrisketAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createBarAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.frisket.model.Bridge <em>Bridge</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.frisket.model.Bridge
+	 * @generated
+	 */
+	public Adapter createBridgeAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.frisket.model.IslandBridges <em>Island Bridges</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.frisket.model.IslandBridges
+	 * @generated
+	 */
+	public Adapter createIslandBridgesAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.frisket.model.BridgeAngle <em>Bridge Angle</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.frisket.model.BridgeAngle
+	 * @generated
+	 */
+	public Adapter createBridgeAngleAdapter() {
 		return null;
 	}
 

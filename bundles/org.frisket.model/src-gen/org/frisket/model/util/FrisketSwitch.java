@@ -135,6 +135,24 @@ public class FrisketSwitch<T> extends Switch<T> {
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
+			case FrisketPackageImpl.BRIDGE: {
+				Bridge bridge = (Bridge)theEObject;
+				T result = caseBridge(bridge);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case FrisketPackageImpl.ISLAND_BRIDGES: {
+				IslandBridges islandBridges = (IslandBridges)theEObject;
+				T result = caseIslandBridges(islandBridges);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case FrisketPackageImpl.BRIDGE_ANGLE: {
+				BridgeAngle bridgeAngle = (BridgeAngle)theEObject;
+				T result = caseBridgeAngle(bridgeAngle);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
 			case FrisketPackageImpl.FONT_REF: {
 				FontRef fontRef = (FontRef)theEObject;
 				T result = caseFontRef(fontRef);
@@ -321,6 +339,51 @@ public class FrisketSwitch<T> extends Switch<T> {
 	 * @generated
 	 */
 	public T caseBar(Bar object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Bridge</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Bridge</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseBridge(Bridge object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Island Bridges</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Island Bridges</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseIslandBridges(IslandBridges object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Bridge Angle</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Bridge Angle</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseBridgeAngle(BridgeAngle object) {
 		return null;
 	}
 

@@ -12,6 +12,7 @@ import org.frisket.model.Element;
 import org.frisket.model.Mat;
 import org.frisket.model.Outline;
 import org.frisket.model.Wording;
+import org.frisket.prepare.Bridgework;
 import org.frisket.prepare.LetterPlace;
 import org.frisket.typography.FontLibrary;
 
@@ -39,6 +40,7 @@ public final class ElementSteps {
 	private final ContentCache parts = new ContentCache(KEPT_PARTS);
 	private final ContentCache clusters = new ContentCache(KEPT_CLUSTERS);
 	private final ContentCache texts = new ContentCache(KEPT_TEXTS);
+	private final ContentCache held = new ContentCache(KEPT_TEXTS);
 	private final FontResolver fonts;
 
 	public ElementSteps(FontLibrary library) {
@@ -77,7 +79,20 @@ public final class ElementSteps {
 		}
 		WordingSource source = WordingSource.of(wording, font.face().get(), font.remarks(), fonts::resolve);
 		return made(WordingKey.of(source, tolerance), () -> WordingStep.shape(source, text(source, tolerance, monitor),
-				clusters::get, tolerance, monitor));
+				() -> held(source, tolerance, monitor), tolerance, monitor));
+	}
+
+	/** What holds the letters of a wording, in its own frame; nothing if its font is missing. */
+	public Bridgework bridgework(Wording wording, Tolerance tolerance, Monitor monitor) {
+		return fonts.resolve(wording.getFont()).face().map(face -> {
+			WordingSource source = WordingSource.of(wording, face, List.of(), fonts::resolve);
+			return Bridgeworks.of(wording, text(source, tolerance, monitor), held(source, tolerance, monitor));
+		}).orElse(Bridgework.NOTHING);
+	}
+
+	private HeldLetters held(WordingSource source, Tolerance tolerance, Monitor monitor) {
+		return held.get(WordingKey.of(source, tolerance), () -> WordingStep.held(source,
+				text(source, tolerance, monitor), clusters::get, tolerance, monitor));
 	}
 
 	/** Where a caret stands in a wording, in its own frame; nowhere if its font is missing. */

@@ -1,5 +1,6 @@
 package org.frisket.prepare.internal;
 
+import java.util.ArrayList;
 import java.util.List;
 
 import org.frisket.geometry.Bounds;
@@ -8,6 +9,7 @@ import org.frisket.geometry.Outline;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Region;
 import org.frisket.geometry.Tolerance;
+import org.frisket.geometry.clean.CleanResult;
 import org.frisket.geometry.offset.Corners;
 import org.frisket.geometry.offset.Holes;
 import org.frisket.geometry.offset.Offset;
@@ -17,32 +19,38 @@ import org.frisket.model.Flow;
 import org.frisket.model.Wording;
 import org.frisket.prepare.Severity;
 import org.frisket.typography.join.Bars;
+import org.frisket.typography.join.Bridges;
 import org.frisket.typography.join.Ties;
 
-/** What becomes of clean letters: made heavier, held together by bars and ties. */
+/** What becomes of clean letters: made heavier, held together by bars, ties and bridges. */
 final class LetterBody {
 
 	private LetterBody() {
 	}
 
-	static Region of(Region letters, Wording wording, WordingText text, List<Shape.Remark> remarks, Tolerance tolerance,
-			Monitor monitor) {
-		Region body = letters;
-		if (wording.getEmbolden() != 0) {
-			body = Offset.of(body, wording.getEmbolden(), Corners.MITRE, Holes.KEEP, tolerance, monitor);
-			if (body.isEmpty() && !letters.isEmpty()) {
-				remarks.add(new Shape.Remark("letters-vanished", Severity.CAUTION, letters.bounds().centre(),
-						"Nothing is left of the letters when their edges are moved in so far.",
-						"Take less away from them."));
-			}
+	static HeldLetters of(CleanResult clean, Wording wording, WordingText text, Tolerance tolerance, Monitor monitor) {
+		List<Shape.Remark> remarks = new ArrayList<>();
+		Region body = emboldened(clean.region(), wording, tolerance, monitor);
+		if (body.isEmpty() && !clean.region().isEmpty()) {
+			remarks.add(new Shape.Remark("letters-vanished", Severity.CAUTION, clean.region().bounds().centre(),
+					"Nothing is left of the letters when their edges are moved in so far.",
+					"Take less away from them."));
 		}
 		for (Bar bar : wording.getBars()) {
 			body = withBar(body, bar, wording, text, remarks, tolerance, monitor);
 		}
 		if (wording.isTieMarks() && wording.getTieWidth() > 0) {
-			body = Ties.marks(text.placed(), body, wording.getTieWidth(), tolerance, monitor).region();
+			body = Ties.marks(text.outlined(), body, wording.getTieWidth(), tolerance, monitor).region();
 		}
-		return body;
+		Bridges.Bridged bridged = HandBridges.set(body, wording, text,
+				letter -> emboldened(letter, wording, tolerance, monitor), remarks, tolerance, monitor);
+		return HandBridges.stencilled(new HeldLetters(clean, bridged.region(), bridged.outcomes(), List.of(), List.of(),
+				remarks), wording, text, tolerance, monitor);
+	}
+
+	private static Region emboldened(Region letters, Wording wording, Tolerance tolerance, Monitor monitor) {
+		return wording.getEmbolden() == 0 ? letters
+				: Offset.of(letters, wording.getEmbolden(), Corners.MITRE, Holes.KEEP, tolerance, monitor);
 	}
 
 	private static Region withBar(Region body, Bar bar, Wording wording, WordingText text, List<Shape.Remark> remarks,
@@ -51,10 +59,9 @@ final class LetterBody {
 			return body;
 		}
 		boolean alongLines = bar.getKind() != BarKind.FRAME;
-		boolean straight = text.curve().isEmpty() && wording.getFlow() != Flow.STACKED;
-		if (alongLines && !straight) {
-			remarks.add(leftOut(body.bounds().centre(), "A bar can only be set along straight lines.",
-					"Set the wording straight, or give it a frame."));
+		if (alongLines && wording.getFlow() == Flow.STACKED) {
+			remarks.add(leftOut(body.bounds().centre(), "A bar cannot be set along letters that stand below each other.",
+					"Set the wording in lines, or give it a frame."));
 			return body;
 		}
 		double margin = bar.getOffset();
@@ -66,12 +73,17 @@ final class LetterBody {
 			return body;
 		}
 		Outline outline = switch (bar.getKind()) {
-		case UNDERLINE -> Bars.along(text.straight(), bar.getOffset(), bar.getThickness(), bar.getOverhang());
-		case BASELINE -> Bars.along(text.straight(), bar.getOffset() - bar.getThickness(), bar.getThickness(),
-				bar.getOverhang());
+		case UNDERLINE -> along(text, bar.getOffset(), bar);
+		case BASELINE -> along(text, bar.getOffset() - bar.getThickness(), bar);
 		case FRAME -> Bars.frame(body.bounds(), margin, bar.getThickness(), 0);
 		};
 		return Bars.united(body, outline, tolerance, monitor);
+	}
+
+	/** On an arc or a path the bar follows it. */
+	private static Outline along(WordingText text, double top, Bar bar) {
+		Outline straight = Bars.along(text.straight(), top, bar.getThickness(), bar.getOverhang());
+		return text.curve().map(curve -> CurvedBars.of(straight, text.straight(), curve)).orElse(straight);
 	}
 
 	private static Shape.Remark leftOut(Point place, String message, String cure) {

@@ -12,6 +12,15 @@ final class Messages extends NLS {
 	public static String FontResolver_missingCure;
 	public static String FontResolver_none;
 	public static String FontResolver_noneCure;
+	public static String HandBridges_idleCure;
+	public static String HandBridges_loose;
+	public static String HandBridges_looseCure;
+	public static String HandBridges_missed;
+	public static String HandBridges_missedCure;
+	public static String HandBridges_noGap;
+	public static String HandBridges_noLetter;
+	public static String HandBridges_noWidth;
+	public static String HandBridges_noWidthCure;
 	public static String MatStep_behindItself;
 	public static String MatStep_behindItselfCure;
 	public static String MatStep_vanished;

@@ -54,6 +54,13 @@ sealed interface TextCurve {
 		return bend(places, text).letters().stream().map(Letter::origin).toList();
 	}
 
+	/** Places of a line of the straight text, at any height, brought to the curve as parts of that line. */
+	default List<Point> bend(SetText text, List<Point> points, int line) {
+		List<Letter> places = points.stream()
+				.map(point -> new Letter(0, 0, line, 0, List.of(), Outline.EMPTY, point, 0, -1)).toList();
+		return bend(places, text).letters().stream().map(Letter::origin).toList();
+	}
+
 	private static int lineOf(SetText text, int index) {
 		List<TextLine> lines = text.lines();
 		int line = 0;

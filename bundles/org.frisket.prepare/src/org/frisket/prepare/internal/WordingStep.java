@@ -2,19 +2,17 @@ package org.frisket.prepare.internal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 
 import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Memory;
 import org.frisket.geometry.Monitor;
-import org.frisket.geometry.Outline;
 import org.frisket.geometry.Point;
-import org.frisket.geometry.Region;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.Transform;
 import org.frisket.geometry.clean.CleanResult;
 import org.frisket.geometry.clean.FillRule;
 import org.frisket.geometry.clean.OutlineCleaner;
-import org.frisket.geometry.stencil.Stencil;
 import org.frisket.model.Flow;
 import org.frisket.model.PenStyle;
 import org.frisket.model.Wording;
@@ -29,30 +27,39 @@ final class WordingStep {
 	private WordingStep() {
 	}
 
-	/** @param memory of what became of letters that lie together */
-	static Shape shape(WordingSource source, WordingText text, Memory memory, Tolerance tolerance, Monitor monitor) {
+	/** @param letters that have an inside, held; asked for once */
+	static Shape shape(WordingSource source, WordingText text, Supplier<HeldLetters> letters, Tolerance tolerance,
+			Monitor monitor) {
 		Wording wording = source.wording();
 		List<Shape.Remark> remarks = new ArrayList<>(source.remarks());
 		for (MissingGlyph missing : text.placed().missing()) {
 			remarks.add(missing(missing, source.face()));
 		}
 		remarks.addAll(text.remarks());
-		Outline letters = text.placed().outline();
-		CleanResult clean = new OutlineCleaner(memory).clean(letters, FillRule.NON_ZERO, tolerance, monitor);
-		Region body = LetterBody.of(clean.region(), wording, text, remarks, tolerance, monitor);
+		HeldLetters held = letters.get();
+		remarks.addAll(held.remarks());
 		if (isToHold(wording)) {
-			for (Words.LoosePiece loose : Words.loosePieces(text.placed(), body)) {
+			boolean wholeWords = wording.isJoined() || !wording.getBars().isEmpty();
+			for (Words.LoosePiece loose : Words.loosePieces(text.outlined(), held.region(), wholeWords)) {
 				remarks.add(loosePiece(loose));
 			}
 		}
-		if (wording.getStencil() > 0) {
-			body = Stencil.of(body, wording.getStencil(), List.of(), tolerance, monitor).region();
+		Uncleaned uncleaned = new Uncleaned(text.placed().outline(), held.clean().repairs(), Transform.IDENTITY);
+		if (!text.strokes().isEmpty()) {
+			return StrokeLetters.shape(text, held.region(), uncleaned, remarks, tolerance, monitor);
 		}
-		Uncleaned uncleaned = new Uncleaned(letters, clean.repairs(), Transform.IDENTITY);
 		if (wording.getPenStyle() == PenStyle.OUTLINE) {
-			return new Shape(body, List.of(), uncleaned, remarks);
+			return new Shape(held.region(), List.of(), uncleaned, remarks);
 		}
-		return Shape.drawn(body, PenLines.of(body, wording, remarks, tolerance, monitor), uncleaned, remarks);
+		return Shape.drawn(held.region(), PenLines.of(held.region(), wording, remarks, tolerance, monitor), uncleaned,
+				remarks);
+	}
+
+	/** The letters that have an inside, with all that holds them. @param memory of what became of letters before */
+	static HeldLetters held(WordingSource source, WordingText text, Memory memory, Tolerance tolerance, Monitor monitor) {
+		CleanResult clean = new OutlineCleaner(memory).clean(text.outlined().outline(), FillRule.NON_ZERO, tolerance,
+				monitor);
+		return LetterBody.of(clean, source.wording(), text, tolerance, monitor);
 	}
 
 	/** Whether its pieces were asked to hang together. What a stencil lets through is to fall out. */

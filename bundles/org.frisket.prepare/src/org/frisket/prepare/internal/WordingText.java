@@ -15,6 +15,7 @@ import org.frisket.prepare.Severity;
 import org.frisket.typography.Alignment;
 import org.frisket.typography.CurveJoiner;
 import org.frisket.typography.Joiner;
+import org.frisket.typography.Letter;
 import org.frisket.typography.Nudge;
 import org.frisket.typography.SetText;
 import org.frisket.typography.Setting;
@@ -36,6 +37,30 @@ import org.frisket.typography.layout.Laid;
 record WordingText(SetText set, SetText straight, SetText placed, Optional<TextCurve> curve,
 		List<Shape.Remark> remarks) {
 
+	/** Those of the placed letters that have an inside. */
+	SetText outlined() {
+		return without(placed);
+	}
+
+	/** The same letters as they were set. */
+	SetText outlinedSet() {
+		return without(set);
+	}
+
+	private static SetText without(SetText text) {
+		return hasStrokes(text) ? text.withLetters(text.letters().stream()
+				.filter(letter -> !text.faceOf(letter).isStroke()).toList()) : text;
+	}
+
+	private static boolean hasStrokes(SetText text) {
+		return text.letters().stream().anyMatch(letter -> text.faceOf(letter).isStroke());
+	}
+
+	/** Those of the placed letters that are single lines. */
+	List<Letter> strokes() {
+		return placed.letters().stream().filter(letter -> placed.faceOf(letter).isStroke()).toList();
+	}
+
 	static WordingText of(WordingSource source, Tolerance tolerance, Monitor monitor) {
 		List<Shape.Remark> remarks = new ArrayList<>();
 		SetText text = set(source, remarks, monitor);
@@ -43,7 +68,8 @@ record WordingText(SetText set, SetText straight, SetText placed, Optional<TextC
 		if (source.wording().getFlow() == Flow.ARC && !(source.wording().getArcRadius() > 0)) {
 			remarks.add(tooTight());
 		}
-		SetText joined = source.wording().isJoined() ? joined(text, source.wording(), curve, tolerance, monitor) : text;
+		// lines have no edges that could overlap
+		SetText joined = source.wording().isJoined() && !hasStrokes(text) ? joined(text, source.wording(), curve, tolerance, monitor) : text;
 		SetText nudged = Nudge.apply(joined, source.nudges());
 		if (curve.isEmpty()) {
 			return new WordingText(joined, nudged, nudged, curve, remarks);

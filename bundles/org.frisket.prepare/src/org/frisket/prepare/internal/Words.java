@@ -25,10 +25,14 @@ final class Words {
 	private Words() {
 	}
 
-	/** Every piece of a word but its largest one, word by word. */
-	static List<LoosePiece> loosePieces(SetText text, Region region) {
+	/**
+	 * Every piece of a word but its largest one, word by word.
+	 *
+	 * @param wholeWords otherwise only the parts of each letter are to hang together
+	 */
+	static List<LoosePiece> loosePieces(SetText text, Region region, boolean wholeWords) {
 		List<LoosePiece> loose = new ArrayList<>();
-		for (List<Letter> word : words(text)) {
+		for (List<Letter> word : wholeWords ? words(text) : text.letters().stream().map(List::of).toList()) {
 			Map<Piece, Letter> pieces = pieces(word, region);
 			Piece body = null;
 			for (Piece piece : pieces.keySet()) {

@@ -20,10 +20,11 @@ import org.frisket.typography.StyleClass;
  * @param licence        at most {@value #LONGEST_LICENCE} characters of it; may be empty
  * @param licenceAddress may be empty
  * @param scripts        those it can set, see {@link Scripts}
+ * @param stroke         whether its letters are lines for a pen
  */
 public record FaceRecord(FontNames names, String digest, StyleClass style, double capHeight, double xHeight,
 		int unitsPerEm, int glyphs, int loneGlyphs, int axes, int embeddingBits, String licence, String licenceAddress,
-		CodePoints characters, Set<UnicodeScript> scripts) {
+		CodePoints characters, Set<UnicodeScript> scripts, boolean stroke) {
 
 	public static final int LONGEST_LICENCE = 2_000;
 
@@ -34,7 +35,8 @@ public record FaceRecord(FontNames names, String digest, StyleClass style, doubl
 		return new FaceRecord(face.names(), face.digest(), face.styleClass(), face.capHeight() / em,
 				face.xHeight() / em, face.unitsPerEm(), face.glyphCount(),
 				face.glyphCount() - face.charactersOfGlyphs().size(), face.axes().size(), face.embedding(),
-				shortened(face.licence()), shortened(face.licenceAddress()), characters, Scripts.of(characters));
+				shortened(face.licence()), shortened(face.licenceAddress()), characters, Scripts.of(characters),
+				face.isStroke());
 	}
 
 	private static String shortened(String text) {

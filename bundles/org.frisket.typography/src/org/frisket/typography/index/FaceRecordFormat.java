@@ -34,6 +34,7 @@ final class FaceRecordFormat {
 		out.writeInt(face.embeddingBits());
 		out.writeUTF(face.licence());
 		out.writeUTF(face.licenceAddress());
+		out.writeBoolean(face.stroke());
 		int[] ranges = face.characters().ranges();
 		out.writeInt(ranges.length);
 		for (int end : ranges) {
@@ -54,6 +55,7 @@ final class FaceRecordFormat {
 		int embeddingBits = in.readInt();
 		String licence = in.readUTF();
 		String licenceAddress = in.readUTF();
+		boolean stroke = in.readBoolean();
 		int count = in.readInt();
 		if (count < 0 || count > MOST_RANGES) {
 			throw new IOException("senseless number of ranges " + count);
@@ -64,6 +66,6 @@ final class FaceRecordFormat {
 		}
 		CodePoints characters = CodePoints.ofRanges(ranges);
 		return new FaceRecord(names, digest, style, capHeight, xHeight, unitsPerEm, glyphs, loneGlyphs, axes,
-				embeddingBits, licence, licenceAddress, characters, Scripts.of(characters));
+				embeddingBits, licence, licenceAddress, characters, Scripts.of(characters), stroke);
 	}
 }

@@ -30,7 +30,7 @@ final class IndexMemory {
 
 	private static final String FILE = "faces.index";
 	private static final int MAGIC = 0x46524958;
-	private static final int VERSION = 1;
+	private static final int VERSION = 2;
 	private static final int CHECKSUM_BYTES = Long.BYTES;
 	/** Beyond this, what the latest pass did not use is dropped. */
 	private static final int MOST_FACES = 20_000;

@@ -2,7 +2,9 @@ package org.frisket.typography.join;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Monitor;
@@ -43,7 +45,8 @@ public final class Ties {
 		List<Piece> pieces = region.pieces();
 		Groups groups = new Groups(pieces.size());
 		List<Bar> bars = bars(pieces, groups, width, reach, tolerance, monitor);
-		return tied(region, bars, tolerance, monitor);
+		Region tied = tied(region, bars, tolerance, monitor);
+		return new Tied(tied, bars, Tied.allButLargest(tied.pieces()));
 	}
 
 	/**
@@ -58,6 +61,7 @@ public final class Ties {
 	public static Tied marks(SetText text, Region region, double width, Tolerance tolerance, Monitor monitor) {
 		Bar.requireWidth(width);
 		List<Bar> bars = new ArrayList<>();
+		List<List<Piece>> compound = new ArrayList<>();
 		Groups held = new Groups(region.pieces().size());
 		List<PieceLocator> whole = region.pieces().stream().map(p -> new PieceLocator(p, tolerance)).toList();
 		for (Letter letter : text.letters()) {
@@ -65,6 +69,7 @@ public final class Ties {
 			List<Piece> parts = new OutlineCleaner().clean(letter.outline(), FillRule.NON_ZERO, tolerance, monitor)
 					.region().pieces();
 			if (parts.size() > 1) {
+				compound.add(parts);
 				int[] homes = parts.stream().mapToInt(p -> home(p, whole, region, tolerance)).toArray();
 				Groups groups = new Groups(parts.size());
 				for (int i = 0; i < homes.length; i++) {
@@ -82,7 +87,19 @@ public final class Ties {
 				}
 			}
 		}
-		return tied(region, bars, tolerance, monitor);
+		Region tied = tied(region, bars, tolerance, monitor);
+		return new Tied(tied, bars, loose(compound, tied, tolerance));
+	}
+
+	/** Where the parts of a letter lie in several pieces, all of those but the largest. */
+	private static List<Piece> loose(List<List<Piece>> letters, Region tied, Tolerance tolerance) {
+		List<PieceLocator> whole = tied.pieces().stream().map(p -> new PieceLocator(p, tolerance)).toList();
+		Set<Piece> loose = new HashSet<>();
+		for (List<Piece> parts : letters) {
+			loose.addAll(Tied.allButLargest(parts.stream().map(p -> home(p, whole, tied, tolerance))
+					.filter(home -> home >= 0).distinct().map(tied.pieces()::get).toList()));
+		}
+		return tied.pieces().stream().filter(loose::contains).toList();
 	}
 
 	/**
@@ -100,15 +117,19 @@ public final class Ties {
 		Piece first = region.pieces().get(one);
 		Piece second = region.pieces().get(other);
 		Bar bar = Bar.across(Gap.between(first, second, tolerance), first, second, width, tolerance);
-		return tied(region, List.of(bar), tolerance, monitor);
+		Region tied = tied(region, List.of(bar), tolerance, monitor);
+		List<PieceLocator> whole = tied.pieces().stream().map(p -> new PieceLocator(p, tolerance)).toList();
+		int home = home(second, whole, tied, tolerance);
+		boolean held = home >= 0 && home == home(first, whole, tied, tolerance);
+		return new Tied(tied, List.of(bar), held || home < 0 ? List.of() : List.of(tied.pieces().get(home)));
 	}
 
-	private static Tied tied(Region region, List<Bar> bars, Tolerance tolerance, Monitor monitor) {
+	private static Region tied(Region region, List<Bar> bars, Tolerance tolerance, Monitor monitor) {
 		Outline outline = Outline.EMPTY;
 		for (Bar bar : bars) {
 			outline = outline.plus(bar.outline());
 		}
-		return new Tied(bars.isEmpty() ? region : Bars.united(region, outline, tolerance, monitor), bars);
+		return bars.isEmpty() ? region : Bars.united(region, outline, tolerance, monitor);
 	}
 
 	/** The narrowest gaps first; pairs that have become one on the way are passed over. */

@@ -1,5 +1,6 @@
 package org.frisket.typography.stroke;
 
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -21,8 +22,13 @@ public record StrokeFont(String name, Map<String, StrokeGlyph> glyphs, double ca
 		glyphs = Map.copyOf(new TreeMap<>(glyphs));
 	}
 
+	/** All that its glyphs stand for, in order. */
+	public List<String> sequences() {
+		return glyphs.keySet().stream().sorted().toList();
+	}
+
 	/** How many characters (UTF-16) from {@code start} on are one glyph: the most that are; 0 if there is none. */
-	int lengthAt(String text, int start, int end) {
+	public int lengthAt(String text, int start, int end) {
 		int longest = 0;
 		for (int to = start + 1; to <= Math.min(end, start + LONGEST); to++) {
 			if (glyphs.containsKey(text.substring(start, to))) {

@@ -9,4 +9,6 @@ import org.frisket.geometry.Outline;
  * @param advance by how much the pen moves on
  */
 public record StrokeGlyph(Outline strokes, double advance) {
+
+	public static final StrokeGlyph NOTHING = new StrokeGlyph(Outline.EMPTY, 0);
 }

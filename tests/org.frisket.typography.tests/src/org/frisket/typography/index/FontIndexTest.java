@@ -240,7 +240,7 @@ class FontIndexTest {
 					"");
 			FaceRecord renamed = new FaceRecord(names, r.digest(), new StyleClass(1 + i % 1000, 5, i % 2 == 0),
 					r.capHeight(), r.xHeight(), r.unitsPerEm(), r.glyphs(), r.loneGlyphs(), 0, 0, "", "",
-					r.characters(), r.scripts());
+					r.characters(), r.scripts(), false);
 			FontEntry unopened = new FontEntry(names, "memory", () -> {
 				throw new AssertionError("a search opens no font");
 			}, () -> {

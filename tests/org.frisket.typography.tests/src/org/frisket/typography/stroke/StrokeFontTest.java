@@ -18,16 +18,26 @@ import org.frisket.geometry.Line;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Point;
 import org.frisket.typography.Alignment;
+import org.frisket.typography.FolderFontSource;
+import org.frisket.typography.FontEntry;
+import org.frisket.typography.FontFace;
+import org.frisket.typography.FontLibrary;
 import org.frisket.typography.Letter;
+import org.frisket.typography.SetText;
 import org.frisket.typography.Setting;
+import org.frisket.typography.TextSetter;
 import org.frisket.typography.UnreadableFontException;
+import org.frisket.typography.index.FontIndex;
+import org.frisket.typography.index.FontIndexer;
+import org.frisket.typography.index.FontQuery;
 import org.frisket.typography.layout.Arc;
 import org.frisket.typography.layout.ArcLayout;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class StrokeFontTest {
 
-	/** The letter H of the simplex Roman, as it is published. */
+	/** The letter H of the simplex Roman, as articles on the format show it (source S36 of the check values). */
 	private static final String CAPITAL_H = "    8  9MWOMOV RUMUV ROQUQ";
 
 	private static final String SVG = """
@@ -47,6 +57,10 @@ class StrokeFontTest {
 
 	private static StrokeFont svg(String file) throws UnreadableFontException {
 		return SvgFontReader.read(file.getBytes(StandardCharsets.UTF_8), "quill.svg");
+	}
+
+	private static FontFace face(String file) throws UnreadableFontException {
+		return FontFace.read(file.getBytes(StandardCharsets.UTF_8), "/fonts/quill.svg");
 	}
 
 	/** 95 blanks but for the H. */
@@ -107,6 +121,14 @@ class StrokeFontTest {
 		assertEquals(96, font.glyphs().size());
 		assertEquals(21, font.capHeight());
 		assertEquals(18, font.glyphs().get("A").advance());
+		// Debian's hershey-fonts-data 0.1: 96 records each in the order of ASCII, on one line
+		for (String name : List.of("futural", "rowmans", "scripts", "cursive", "symbolic")) {
+			FontFace face = FontFace.read(file.resolveSibling(name + ".jhf"));
+			assertEquals(97, face.glyphCount(), name);
+			assertTrue(face.covers('A'), name);
+			assertEquals(name, face.family());
+			assertTrue(face.licence().contains("James Hurt"), name);
+		}
 	}
 
 	@Test
@@ -140,7 +162,7 @@ class StrokeFontTest {
 	@Test
 	void lettersAreSetByTheirCapHeight() throws Exception {
 		Setting setting = Setting.ofCapHeight(14).withTracking(1).withWordSpacing(2);
-		StrokeText text = StrokeSetter.set("HH H\nHo", svg(SVG), setting, Monitor.NONE);
+		SetText text = TextSetter.set("HH H\nHo", face(SVG), setting, Monitor.NONE);
 		assertEquals(5, text.letters().size());
 		assertEquals(14, text.letters().get(0).outline().bounds().height(), 1e-9);
 		// 600 units are 12 mm, a blank of 250 is 5 mm and 2 more
@@ -149,12 +171,12 @@ class StrokeFontTest {
 		assertEquals(List.of(0, 0, 1, 0, 0), text.letters().stream().map(Letter::word).toList());
 		assertEquals(setting.lineDistance(), text.letters().get(3).origin().y(), 1e-9);
 		assertEquals(46, text.lines().get(0).width(), 1e-9);
-		assertEquals(13, text.strokes().contours().size());
+		assertEquals(13, text.outline().contours().size());
 	}
 
 	@Test
 	void longestSequenceIsTakenAndWhatIsMissingTold() throws Exception {
-		StrokeText text = StrokeSetter.set("HffxH ", svg(SVG), Setting.ofCapHeight(14), Monitor.NONE);
+		SetText text = TextSetter.set("HffxH ", face(SVG), Setting.ofCapHeight(14), Monitor.NONE);
 		assertEquals(List.of(0, 1, 4), text.letters().stream().map(Letter::start).toList());
 		assertEquals(3, text.letters().get(1).end());
 		assertEquals(3, text.missing().get(0).index());
@@ -164,7 +186,7 @@ class StrokeFontTest {
 	@Test
 	void alignmentAndArcsWorkAsForOutlines() throws Exception {
 		Setting setting = Setting.ofCapHeight(14).withAlignment(Alignment.CENTRE);
-		StrokeText text = StrokeSetter.set("HHH\nH", svg(SVG), setting, Monitor.NONE);
+		SetText text = TextSetter.set("HHH\nH", face(SVG), setting, Monitor.NONE);
 		assertEquals(12, text.letters().get(3).origin().x(), 1e-9);
 		List<Letter> bent = ArcLayout.bend(text.letters(), text.lines(), setting, Arc.over(100)).letters();
 		assertEquals(Math.hypot(100, 6), bent.get(1).origin().length(), 1e-9);
@@ -181,13 +203,56 @@ class StrokeFontTest {
 						: random.nextInt(256));
 			}
 			try {
-				StrokeFont font = i % 2 == 0 ? HersheyReader.read(file, "damaged")
-						: SvgFontReader.read(file, "damaged");
-				StrokeText text = StrokeSetter.set("Ho ff", font, Setting.ofCapHeight(5), Monitor.NONE);
+				FontFace face = FontFace.read(file, "damaged");
+				SetText text = TextSetter.set("Ho ff", face, Setting.ofCapHeight(5), Monitor.NONE);
 				assertTrue(text.letters().stream().allMatch(l -> l.origin().isFinite()));
 			} catch (UnreadableFontException refused) {
 				assertTrue(!refused.reason().isEmpty());
 			}
+		}
+	}
+
+	@Test
+	void faceOfLinesIsLikeAnyOther() throws Exception {
+		FontFace face = face(SVG);
+		assertTrue(face.isStroke());
+		assertEquals("Quill", face.fullName());
+		assertEquals(700, face.capHeight(), 1e-9);
+		assertTrue(face.covers('H') && !face.covers('x'));
+		assertEquals(600, face.advance(face.glyph('H')), 1e-9);
+		assertEquals(List.of((int) 'H'), face.charactersOfGlyphs().get(face.glyph('H')));
+		assertEquals(Integer.valueOf(4), face.codePoints().size());
+		assertEquals(FontFace.read(SVG.getBytes(StandardCharsets.UTF_8), "other").digest(), face.digest());
+		assertEquals("quill", face(ascii()).family(), "a file that says no name is its font's name");
+		assertEquals(HersheyReader.NOTICE, face(ascii()).licence());
+		assertEquals("/fonts/quill.svg", assertThrows(UnreadableFontException.class, () -> face("<svg/>")).font());
+	}
+
+	@Test
+	void ligaturesCanBeSwitchedOff() throws Exception {
+		SetText text = TextSetter.set("ff", face(SVG), Setting.ofCapHeight(14).withLigatures(false), Monitor.NONE);
+		assertEquals(2, text.letters().size());
+	}
+
+	@Test
+	void folderOfFontsListsThemAndFindsThemByFileName(@TempDir Path folder) throws Exception {
+		Files.writeString(folder.resolve("quill.svg"), SVG);
+		Files.writeString(folder.resolve("pen.jhf"), ascii());
+		Files.writeString(folder.resolve("drawing.svg"), "<svg><path d='M0 0H9'/></svg>");
+		Files.writeString(folder.resolve("broken.jhf"), "Dear customer");
+		FolderFontSource source = new FolderFontSource("studio", folder);
+		assertEquals(List.of("pen", "Quill"), source.fonts(Monitor.NONE).stream().map(FontEntry::family).toList());
+		assertEquals(List.of("line 1 is no record of a stroke font"),
+				source.broken(Monitor.NONE).stream().map(UnreadableFontException::reason).toList());
+		FontLibrary library = new FontLibrary(List.of(source));
+		assertTrue(library.find("pen.jhf").isStroke());
+		assertTrue(library.find("quill").isStroke());
+		assertTrue(library.findByDigest(face(ascii()).digest()).isStroke());
+		FontIndex index = FontIndexer.rememberingIn(folder.resolve("memory")).index(library.sources(), Monitor.NONE);
+		FontIndex again = FontIndexer.rememberingIn(folder.resolve("memory")).index(library.sources(), Monitor.NONE);
+		for (FontIndex each : List.of(index, again)) {
+			assertTrue(each.search(FontQuery.named("pen")).get(0).face().stroke());
+			assertEquals(HersheyReader.NOTICE, each.search(FontQuery.named("pen")).get(0).face().licence());
 		}
 	}
 }

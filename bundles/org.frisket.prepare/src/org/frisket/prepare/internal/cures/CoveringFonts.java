@@ -9,7 +9,7 @@ import org.frisket.typography.FontLibrary;
 import org.frisket.typography.FontSource;
 import org.frisket.typography.UnreadableFontException;
 
-/** Looks for a font that has all of some characters, in the order of the sources. */
+/** Looks for a font that has all of some characters and can be cut, in the order of the sources. */
 record CoveringFonts(FontLibrary fonts, Monitor monitor) {
 
 	/** Each has to be opened; whoever has more chooses by eye. */
@@ -23,7 +23,8 @@ record CoveringFonts(FontLibrary fonts, Monitor monitor) {
 				for (FontEntry entry : source.fonts(monitor)) {
 					monitor.check();
 					if (entry.names().isPlain() == plain && opened++ < MOST_OPENED) {
-						Optional<FontFace> face = open(entry).filter(f -> covers(f, characters));
+						Optional<FontFace> face = open(entry)
+								.filter(f -> !f.isStroke() && covers(f, characters));
 						if (face.isPresent()) {
 							return face;
 						}

@@ -5,6 +5,7 @@ import org.eclipse.osgi.util.NLS;
 /** What cures and their edits are called, in the user's language. */
 final class Messages extends NLS {
 
+	public static String BridgeCures_byRule;
 	public static String FontCures_font;
 	public static String FontCures_leaveOut;
 	public static String FontCures_version;

@@ -2,12 +2,14 @@ package org.frisket.typography.internal.source;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 import org.frisket.typography.FontEntry;
+import org.frisket.typography.FontFace;
 import org.frisket.typography.FontFile;
 import org.frisket.typography.FontNames;
 import org.frisket.typography.NamedInstance;
@@ -17,6 +19,7 @@ import org.frisket.typography.internal.sfnt.NameTable;
 import org.frisket.typography.internal.sfnt.TableDirectory;
 import org.frisket.typography.internal.sfnt.Variations;
 import org.frisket.typography.internal.shape.HarfBuzzEngine;
+import org.frisket.typography.stroke.StrokeFiles;
 
 /**
  * What one file holds: each face of a collection, and of a variable font each style its maker has set up.
@@ -24,6 +27,8 @@ import org.frisket.typography.internal.shape.HarfBuzzEngine;
  * @param broken why the file could not be read, or not wholly
  */
 public record FileListing(List<FontEntry> fonts, Optional<UnreadableFontException> broken) {
+
+	private static final long LARGEST_STROKE_FONT = 16L << 20;
 
 	public FileListing {
 		fonts = List.copyOf(fonts);
@@ -34,6 +39,9 @@ public record FileListing(List<FontEntry> fonts, Optional<UnreadableFontExceptio
 		List<FontEntry> fonts = new ArrayList<>();
 		UnreadableFontException broken = null;
 		String font = path.toString();
+		if (FontFolders.looksLikeStrokeFont(font)) {
+			return stroke(path, font);
+		}
 		try (FileChannel channel = FileChannel.open(path)) {
 			FontFile file = FontFile.of(path);
 			ByteSource source = ByteSource.of(channel);
@@ -51,6 +59,26 @@ public record FileListing(List<FontEntry> fonts, Optional<UnreadableFontExceptio
 			broken = new UnreadableFontException(font, "reading failed");
 		}
 		return new FileListing(fonts, Optional.ofNullable(broken));
+	}
+
+	/** Small, and read as a whole. A drawing among the SVG files is no font, and no broken one either. */
+	private static FileListing stroke(Path path, String font) {
+		try {
+			FontFile file = FontFile.of(path);
+			if (file.size() > LARGEST_STROKE_FONT) {
+				return new FileListing(List.of(), Optional.empty());
+			}
+			byte[] bytes = Files.readAllBytes(path);
+			if (FontFolders.looksLikeSvg(font) && !StrokeFiles.holdsSvgFont(bytes)) {
+				return new FileListing(List.of(), Optional.empty());
+			}
+			return new FileListing(List.of(FontEntry.of(file, 0, FontFace.read(bytes, font).names())),
+					Optional.empty());
+		} catch (UnreadableFontException unreadable) {
+			return new FileListing(List.of(), Optional.of(unreadable));
+		} catch (IOException unreadable) {
+			return new FileListing(List.of(), Optional.of(new UnreadableFontException(font, "reading failed")));
+		}
 	}
 
 	private static void addFace(FontFile file, int index, TableDirectory tables, List<FontEntry> fonts)

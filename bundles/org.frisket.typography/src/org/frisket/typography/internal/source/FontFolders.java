@@ -19,7 +19,7 @@ import org.frisket.geometry.Monitor;
 public final class FontFolders {
 
 	private static final int DEEPEST = 12;
-	private static final List<String> ENDINGS = List.of(".ttf", ".otf", ".ttc", ".otc");
+	private static final List<String> ENDINGS = List.of(".ttf", ".otf", ".ttc", ".otc", ".jhf", ".svg");
 
 	private FontFolders() {
 	}
@@ -38,6 +38,7 @@ public final class FontFolders {
 					home.resolve("Library/Fonts"));
 		}
 		return List.of(Path.of("/usr/share/fonts"), Path.of("/usr/local/share/fonts"),
+				Path.of("/usr/share/hershey-fonts"),
 				folder("XDG_DATA_HOME", home.resolve(".local/share")).resolve("fonts"), home.resolve(".fonts"));
 	}
 
@@ -50,6 +51,15 @@ public final class FontFolders {
 	public static boolean looksLikeFont(String name) {
 		String lower = name.toLowerCase(Locale.ROOT);
 		return ENDINGS.stream().anyMatch(lower::endsWith);
+	}
+
+	/** Whether a name ends as files of single-line fonts do. */
+	public static boolean looksLikeStrokeFont(String name) {
+		return name.toLowerCase(Locale.ROOT).endsWith(".jhf") || looksLikeSvg(name);
+	}
+
+	public static boolean looksLikeSvg(String name) {
+		return name.toLowerCase(Locale.ROOT).endsWith(".svg");
 	}
 
 	/** All files below the folders that look like fonts, sorted; folders that cannot be entered are passed by. */

@@ -22,6 +22,7 @@ import org.frisket.editing.EditExecutor;
 import org.frisket.model.Job;
 import org.frisket.ui.bench.JobInput;
 import org.frisket.ui.bench.JobOnBench;
+import org.frisket.ui.bench.internal.bridges.BridgeMode;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.files.RecentJobs;
 import org.frisket.ui.bench.internal.grips.ArcGrip;
@@ -176,6 +177,11 @@ public final class BenchEditor extends GraphicalEditor implements IPersistableEd
 	/** Where nodes are edited; null if the file could not be read. */
 	public NodeMode nodes() {
 		return tools == null ? null : tools.nodes();
+	}
+
+	/** Where bridges are set by hand; null if the file could not be read. */
+	public BridgeMode bridges() {
+		return tools == null ? null : tools.bridges();
 	}
 
 	/** The grips around the selection; null if the file could not be read. */

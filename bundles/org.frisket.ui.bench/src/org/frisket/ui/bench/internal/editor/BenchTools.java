@@ -2,6 +2,7 @@ package org.frisket.ui.bench.internal.editor;
 
 import org.eclipse.gef.GraphicalViewer;
 import org.frisket.model.Job;
+import org.frisket.ui.bench.internal.bridges.BridgeMode;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.grips.ArcGrip;
 import org.frisket.ui.bench.internal.grips.SelectionGrips;
@@ -16,7 +17,7 @@ import org.frisket.ui.bench.internal.tools.SpacePan;
 import org.frisket.ui.bench.internal.typing.Typing;
 
 /** All that a bench can be worked with, and what one tool in use means for the others. They go with the viewer. */
-final class BenchTools implements Typing.Host, NodeMode.Host, LetterMode.Host {
+final class BenchTools implements Typing.Host, NodeMode.Host, LetterMode.Host, BridgeMode.Host {
 
 	private final BenchEditor editor;
 	private final BenchPicture picture;
@@ -27,6 +28,7 @@ final class BenchTools implements Typing.Host, NodeMode.Host, LetterMode.Host {
 	private final ArcGrip arc;
 	private final NodeMode nodes;
 	private final LetterMode letters;
+	private final BridgeMode bridges;
 	private final Rulers rulers;
 
 	/** @param editor one whose viewer shows its job */
@@ -46,6 +48,7 @@ final class BenchTools implements Typing.Host, NodeMode.Host, LetterMode.Host {
 		arc = new ArcGrip(viewer, document, zoom);
 		nodes = new NodeMode(viewer, document, editor.commandStack(), this);
 		letters = new LetterMode(viewer, document, editor.commandStack(), this);
+		bridges = new BridgeMode(viewer, document, editor.commandStack(), this);
 		rulers = new Rulers(viewer.getControl().getParent(), viewer, document, zoom);
 	}
 
@@ -71,6 +74,10 @@ final class BenchTools implements Typing.Host, NodeMode.Host, LetterMode.Host {
 
 	LetterMode letters() {
 		return letters;
+	}
+
+	BridgeMode bridges() {
+		return bridges;
 	}
 
 	Rulers rulers() {
@@ -121,6 +128,11 @@ final class BenchTools implements Typing.Host, NodeMode.Host, LetterMode.Host {
 	public void setNudgingLetters(boolean nudging) {
 		keys.setNudgingLetters(nudging);
 		grips.setAway(nudging);
+	}
+
+	@Override
+	public void setSettingBridges(boolean setting) {
+		grips.setAway(setting);
 	}
 
 	@Override

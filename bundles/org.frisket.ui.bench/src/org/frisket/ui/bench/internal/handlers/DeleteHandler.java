@@ -12,8 +12,8 @@ import org.frisket.ui.bench.internal.parts.Selection;
 import org.frisket.ui.bench.internal.rulers.Guides;
 
 /**
- * Deletes the selected elements, the selected nodes while those are edited, the chosen guide, or the character after the
- * caret. Chosen letters that were nudged go back to where they were set.
+ * Deletes the selected elements, the selected nodes while those are edited, the chosen bridge while those are set, the
+ * chosen guide, or the character after the caret. Chosen letters that were nudged go back to where they were set.
  */
 public final class DeleteHandler extends BenchHandler {
 
@@ -33,6 +33,10 @@ public final class DeleteHandler extends BenchHandler {
 		}
 		if (bench.letters().isActive()) {
 			bench.letters().act(LetterAct.BACK);
+			return;
+		}
+		if (bench.bridges().isActive()) {
+			bench.bridges().removeChosen();
 			return;
 		}
 		if (Guides.of(bench.viewer()).removeChosen()) {

@@ -1,5 +1,6 @@
 package org.frisket.ui.bench.internal.parts;
 
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
 import org.eclipse.swt.SWT;
@@ -15,10 +16,13 @@ final class FlagPointer {
 	private final Control canvas;
 	private final FindingFlags flags;
 	private final Consumer<Finding> clicked;
+	private final BooleanSupplier deaf;
 	private final Listener moved = this::move;
 	private final Listener pressed = this::press;
 
-	FlagPointer(Control canvas, FindingFlags flags, Consumer<Finding> clicked) {
+	/** @param deaf whether presses are meant for what lies below the flags */
+	FlagPointer(Control canvas, FindingFlags flags, Consumer<Finding> clicked, BooleanSupplier deaf) {
+		this.deaf = deaf;
 		this.canvas = canvas;
 		this.flags = flags;
 		this.clicked = clicked;
@@ -42,7 +46,8 @@ final class FlagPointer {
 	}
 
 	private void press(Event event) {
-		if (event.widget == canvas && event.button == 1 && (event.stateMask & SWT.MODIFIER_MASK) == 0) {
+		if (event.widget == canvas && event.button == 1 && (event.stateMask & SWT.MODIFIER_MASK) == 0
+				&& !deaf.getAsBoolean()) {
 			Finding finding = flags.at(event.x, event.y);
 			if (finding != null) {
 				event.type = SWT.None;

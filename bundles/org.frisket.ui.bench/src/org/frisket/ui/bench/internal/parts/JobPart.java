@@ -19,6 +19,7 @@ import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 import org.frisket.model.impl.FrisketPackageImpl;
 import org.frisket.prepare.Finding;
+import org.frisket.ui.bench.internal.bridges.BridgeMode;
 import org.frisket.ui.bench.internal.canvas.BenchRootPart;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.editor.BenchDocument;
@@ -85,7 +86,8 @@ public final class JobPart extends AbstractGraphicalEditPart {
 	public void plantFlags(List<Finding> findings, Consumer<Finding> clicked) {
 		if (flags == null) {
 			flags = new FindingFlags(getLayer(LayerConstants.SCALED_FEEDBACK_LAYER), zoom());
-			flagPointer = new FlagPointer(getViewer().getControl(), flags, clicked);
+			// a bridge and the finding about it often lie in one place
+			flagPointer = new FlagPointer(getViewer().getControl(), flags, clicked, () -> BridgeMode.isOn(getViewer()));
 		}
 		flags.plant(findings);
 	}

@@ -1,8 +1,13 @@
 package org.frisket.ui.views.internal.properties;
 
+import java.util.List;
+
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
+import org.frisket.editing.ChangeBridges;
 import org.frisket.editing.ChangeHold;
 import org.frisket.editing.ChangeWording;
+import org.frisket.model.Bridge;
 import org.frisket.model.Wording;
 
 /** What makes the letters of the selected wordings hang together, or keeps their insides in a stencil. */
@@ -18,9 +23,23 @@ final class HoldForm extends WordingPart {
 		tick(Messages.HoldForm_ties, Wording::isTieMarks, ChangeHold::ties);
 		length(row(Messages.HoldForm_tieWidth), LengthField.SIZE, Wording::getTieWidth, ChangeHold::tieWidth);
 		Entry bridges = lengthOrNone(row(Messages.HoldForm_bridges), Messages.HoldForm_bridgesNone, LengthField.AMOUNT,
-				Wording::getStencil, ChangeHold::stencil);
+				Wording::getStencil, ChangeBridges::stencil);
 		bridges.control().setToolTipText(Messages.HoldForm_bridgesTip);
+		Entry between = add(new Entry(row(Messages.HoldForm_between), SWT.SINGLE, this::between,
+				typed -> each(w -> ChangeBridges.widths(w, LengthField.SIZE.parse(typed, width(w))))));
+		between.control().setToolTipText(Messages.HoldForm_betweenTip);
 		bars = new BarRows(this);
+	}
+
+	/** How wide the bridges between letters are that were set on the bench; empty if there are none. */
+	private String between() {
+		List<Double> widths = subject.wordings().stream().flatMap(w -> w.getBridges().stream()).map(Bridge::getWidth)
+				.distinct().toList();
+		return widths.isEmpty() ? "" : widths.size() > 1 ? null : LengthField.text(widths.get(0)); //$NON-NLS-1$
+	}
+
+	private static double width(Wording wording) {
+		return wording.getBridges().isEmpty() ? wording.getTieWidth() : wording.getBridges().get(0).getWidth();
 	}
 
 	@Override

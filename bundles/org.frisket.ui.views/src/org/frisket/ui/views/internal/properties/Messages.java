@@ -25,6 +25,8 @@ final class Messages extends NLS {
 	public static String BarRows_removeTip;
 	public static String BarRows_thickness;
 	public static String BarRows_underline;
+	public static String HoldForm_between;
+	public static String HoldForm_betweenTip;
 	public static String ElementForm_locked;
 	public static String ElementForm_name;
 	public static String ElementForm_title;
