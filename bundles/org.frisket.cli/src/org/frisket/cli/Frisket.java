@@ -42,6 +42,7 @@ public final class Frisket implements Runnable {
 		CommandLine line = new CommandLine(new Frisket());
 		line.setOut(answers).setErr(complaints);
 		line.setUsageHelpAutoWidth(true);
+		line.setCaseInsensitiveEnumValuesAllowed(true);
 		line.registerConverter(Tolerance.class, text -> new Tolerance(Conversions.positiveLength(text)));
 		line.setParameterExceptionHandler((e, args) -> refuse(e.getCommandLine(), e.getMessage() + " (see "
 				+ e.getCommandLine().getCommandSpec().qualifiedName() + " --help)"));

@@ -15,7 +15,7 @@ public final class HelpPages {
 	public static final String FIRST = "start";
 
 	/** Ids of the pages. */
-	public static final List<String> IDS = List.of(FIRST, "bench", "layout", "wording", "outlines", "mats", "properties",
+	public static final List<String> IDS = List.of(FIRST, "bench", "layout", "wording", "typecase", "outlines", "mats", "properties",
 			"stack", "makeready", "export", "files", "keys", "safety");
 
 	private static final List<String> LANGUAGES = List.of("en", "de");

@@ -20,6 +20,7 @@ import java.util.stream.Stream;
 
 import javax.imageio.ImageIO;
 
+import org.frisket.geometry.Point;
 import org.frisket.model.Alignment;
 import org.frisket.model.BarKind;
 import org.frisket.model.Flow;
@@ -28,6 +29,9 @@ import org.frisket.model.Jobs;
 import org.frisket.model.OperationKind;
 import org.frisket.model.PenStyle;
 import org.frisket.model.Wording;
+import org.frisket.page.chart.ChartLayout;
+import org.frisket.page.chart.ChartPages;
+import org.frisket.prepare.layout.Paper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -237,11 +241,16 @@ class LetteringVerbsTest {
 		Answer answer = frisket("glyphs", "--font", "Liberation Sans", "--find", "U+2588", "--out", file.toString());
 		assertEquals(0, answer.status(), answer.toString());
 		BufferedImage chart = ImageIO.read(file.toFile());
-		assertTrue(chart.getRGB(50, 48 + 50) == 0xFF000000, "a full block is black in its middle");
-		assertTrue(chart.getRGB(150, 48 + 50) == 0xFFFFFFFF, "the next cell is empty");
-		byte[] first = Files.readAllBytes(file);
+		double perMm = ChartPages.DPI / 25.4;
+		Point first = new ChartLayout(Paper.A4).cell(0).centre();
+		Point second = new ChartLayout(Paper.A4).cell(1).centre();
+		assertTrue(chart.getRGB((int) (first.x() * perMm), (int) (first.y() * perMm)) == 0xFF000000,
+				"a full block is black in its middle");
+		assertTrue(chart.getRGB((int) (second.x() * perMm), (int) (second.y() * perMm)) == 0xFFFFFFFF,
+				"the next cell is empty");
+		byte[] bytes = Files.readAllBytes(file);
 		frisket("glyphs", "--font", "Liberation Sans", "--find", "U+2588", "--out", file.toString());
-		assertArrayEquals(first, Files.readAllBytes(file));
+		assertArrayEquals(bytes, Files.readAllBytes(file));
 	}
 
 	@Test
@@ -255,10 +264,27 @@ class LetteringVerbsTest {
 	}
 
 	@Test
+	void chartIsOnePdfThatIsTheSameEachTime() throws Exception {
+		Path file = folder.resolve("chart.PDF");
+		for (String paper : List.of("a4", "letter")) {
+			Answer answer = frisket("glyphs", "--font", "Liberation Sans", "--find", "greek", "--paper", paper, "--out",
+					file.toString());
+			assertEquals(0, answer.status(), answer.toString());
+			assertTrue(answer.out().contains("wrote " + file), answer.out());
+			byte[] bytes = Files.readAllBytes(file);
+			assertEquals("%PDF-", new String(bytes, 0, 5, StandardCharsets.US_ASCII));
+			frisket("glyphs", "--font", "Liberation Sans", "--find", "greek", "--paper", paper, "--out", file.toString());
+			assertArrayEquals(bytes, Files.readAllBytes(file));
+		}
+	}
+
+	@Test
 	void chartsThatCannotBeMadeAreRefused() throws Exception {
 		String file = folder.resolve("chart.png").toString();
-		assertRefused(frisket("glyphs", "--font", "Liberation Sans", "--out", folder.resolve("chart.pdf").toString()),
-				"chart.pdf", ".png");
+		assertRefused(frisket("glyphs", "--font", "Liberation Sans", "--out", folder.resolve("chart.svg").toString()),
+				"chart.svg", ".png", ".pdf");
+		assertRefused(frisket("glyphs", "--font", "Liberation Sans", "--paper", "foolscap", "--out", file), "--paper");
+		assertRefused(frisket("glyphs", "--font", "Liberation Sans", "--date", "today", "--out", file), "--date");
 		assertRefused(frisket("glyphs", "--font", "Liberation Sans", "--find", "no such glyph", "--out", file), "--find");
 		assertRefused(frisket("glyphs", "--font", "Harbour Lane Grotesk", "--out", file), "Harbour Lane Grotesk");
 		assertRefused(frisket("glyphs", "--font", "Liberation Sans", "--find", "U+0041", "--out",

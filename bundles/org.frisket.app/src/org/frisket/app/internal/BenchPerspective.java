@@ -15,6 +15,8 @@ public final class BenchPerspective implements IPerspectiveFactory {
 	/** What makeready below leaves to the rest. */
 	private static final float BENCH_HEIGHT = 0.78f;
 	private static final float STACK_WIDTH = 0.2f;
+	/** What the type case below leaves to the stack. */
+	private static final float STACK_HEIGHT = 0.45f;
 	private static final float PROPERTIES_START = 0.74f;
 	private static final String RIGHT = "org.frisket.app.bench.right"; //$NON-NLS-1$
 
@@ -23,6 +25,7 @@ public final class BenchPerspective implements IPerspectiveFactory {
 		layout.setEditorAreaVisible(true);
 		layout.addView(Views.MAKEREADY_ID, IPageLayout.BOTTOM, BENCH_HEIGHT, layout.getEditorArea());
 		layout.addView(Views.STACK_ID, IPageLayout.LEFT, STACK_WIDTH, layout.getEditorArea());
+		layout.addView(Views.TYPE_CASE_ID, IPageLayout.BOTTOM, STACK_HEIGHT, Views.STACK_ID);
 		IFolderLayout right = layout.createFolder(RIGHT, IPageLayout.RIGHT, PROPERTIES_START, layout.getEditorArea());
 		right.addView(Views.PROPERTIES_ID);
 		right.addPlaceholder(HelpView.ID);

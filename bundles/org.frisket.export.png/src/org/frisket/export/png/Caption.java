@@ -9,6 +9,7 @@ import java.util.List;
 
 import org.frisket.geometry.Monitor;
 import org.frisket.model.Job;
+import org.frisket.page.AwtPath;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.typography.FontFace;
 import org.frisket.typography.SetText;
@@ -72,7 +73,7 @@ final class Caption {
 			bar.append(new Rectangle2D.Double(centimetre * 10 - 0.1, CAP_HEIGHT / 2 - TICK, 0.2, 2 * TICK), false);
 		}
 		painter.fill(bar, ProofPainter.INK);
-		Path2D letters = ProofPainter.path(text.outline().contours());
+		Path2D letters = AwtPath.of(text.outline().contours());
 		letters.transform(AffineTransform.getTranslateInstance(BAR + 3, CAP_HEIGHT));
 		painter.fill(letters, ProofPainter.INK);
 	}

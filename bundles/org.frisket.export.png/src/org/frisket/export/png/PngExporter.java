@@ -11,6 +11,7 @@ import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.options.Option;
 import org.frisket.geometry.options.OptionValues;
+import org.frisket.page.Png;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.PreparedLayer;
 

@@ -10,15 +10,12 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
-import java.util.List;
 import java.util.regex.Pattern;
 
 import org.frisket.export.OperationInk;
-import org.frisket.geometry.Contour;
-import org.frisket.geometry.Cubic;
-import org.frisket.geometry.Segment;
 import org.frisket.model.Operation;
 import org.frisket.model.OperationKind;
+import org.frisket.page.AwtPath;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedLayer;
 
@@ -51,8 +48,8 @@ final class ProofPainter implements AutoCloseable {
 
 	void layer(PreparedLayer layer) {
 		for (PreparedElement element : layer.shown()) {
-			Path2D region = path(element.region().contours());
-			Path2D lines = path(element.lines());
+			Path2D region = AwtPath.of(element.region().contours());
+			Path2D lines = AwtPath.of(element.lines());
 			String colour = layer.layer().getColour();
 			boolean part = element.has(OperationKind.CUT) || element.has(OperationKind.KISS_CUT);
 			if (part && colour != null && COLOUR.matcher(colour).matches()) {
@@ -111,28 +108,6 @@ final class ProofPainter implements AutoCloseable {
 			graphics.draw(new Line2D.Double(x, box.getMaxY(), x + box.getHeight(), box.getMinY()));
 		}
 		graphics.setClip(before);
-	}
-
-	static Path2D path(List<Contour> contours) {
-		Path2D path = new Path2D.Double(Path2D.WIND_NON_ZERO);
-		for (Contour contour : contours) {
-			if (contour.isEmpty()) {
-				continue;
-			}
-			path.moveTo(contour.start().x(), contour.start().y());
-			for (Segment segment : contour.segments()) {
-				if (segment instanceof Cubic c) {
-					path.curveTo(c.control1().x(), c.control1().y(), c.control2().x(), c.control2().y(), c.end().x(),
-							c.end().y());
-				} else {
-					path.lineTo(segment.end().x(), segment.end().y());
-				}
-			}
-			if (contour.isClosed()) {
-				path.closePath();
-			}
-		}
-		return path;
 	}
 
 	@Override

@@ -45,8 +45,13 @@ public final class GlyphChart {
 
 	/** At a cap height in mm, with the origin on the baseline; empty for a blank. */
 	public Outline outline(GlyphEntry entry, double capHeight) {
+		return outline(entry.glyph(), capHeight);
+	}
+
+	/** The same by the glyph's number. */
+	public Outline outline(int glyph, double capHeight) {
 		double scale = capHeight / face.capHeight();
-		return face.outline(entry.glyph()).transformed(Transform.scaling(scale, scale));
+		return face.outline(glyph).transformed(Transform.scaling(scale, scale));
 	}
 
 	/**

@@ -11,6 +11,7 @@ import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Point;
 import org.frisket.model.Element;
 import org.frisket.model.Job;
+import org.frisket.model.Wording;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.checks.Cure;
@@ -95,6 +96,15 @@ public interface JobOnBench {
 
 	/** Around these elements as they are shown now, in mm; empty where nothing of them is shown. */
 	Bounds bounds(List<? extends Element> elements);
+
+	/** Where something new is put that nobody has chosen a place for: a place in mm that is seen now. */
+	Point openPlace();
+
+	/** The wording that is being typed; empty if there is no caret. */
+	Optional<Wording> typed();
+
+	/** Puts characters in at the caret; nothing happens if there is none. */
+	void type(String characters);
 
 	/** Scrolls a place in mm into view if it is not seen yet. */
 	void reveal(Point place);

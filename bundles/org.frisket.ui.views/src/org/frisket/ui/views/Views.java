@@ -12,6 +12,9 @@ public final class Views {
 	/** Place, size, wording, mats and operations of the selection. */
 	public static final String PROPERTIES_ID = "org.frisket.ui.views.properties"; //$NON-NLS-1$
 
+	/** Fonts and a picture of every glyph. */
+	public static final String TYPE_CASE_ID = "org.frisket.ui.views.typeCase"; //$NON-NLS-1$
+
 	private Views() {
 	}
 }

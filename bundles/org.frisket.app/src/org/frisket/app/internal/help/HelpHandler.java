@@ -20,7 +20,7 @@ public final class HelpHandler extends AbstractHandler {
 
 	private static final Map<String, String> PAGES = Map.of(Bench.EDITOR_ID, "bench", //$NON-NLS-1$
 			Views.MAKEREADY_ID, "makeready", Views.STACK_ID, "stack", //$NON-NLS-1$ //$NON-NLS-2$
-			Views.PROPERTIES_ID, "properties"); //$NON-NLS-1$
+			Views.PROPERTIES_ID, "properties", Views.TYPE_CASE_ID, "typecase"); //$NON-NLS-1$ //$NON-NLS-2$
 	private static final String TYPING_PAGE = "wording"; //$NON-NLS-1$
 
 	@Override

@@ -32,6 +32,7 @@ import org.frisket.ui.bench.internal.looks.Looks;
 import org.frisket.ui.bench.internal.letters.LetterMode;
 import org.frisket.ui.bench.internal.nodes.NodeMode;
 import org.frisket.ui.bench.internal.rulers.Rulers;
+import org.frisket.ui.bench.internal.tools.DropOnBench;
 import org.frisket.ui.bench.internal.typing.Typing;
 
 /**
@@ -110,6 +111,7 @@ public final class BenchEditor extends GraphicalEditor implements IPersistableEd
 		getGraphicalViewer().setContents(document);
 		tools = new BenchTools(this, picture, keys);
 		lookMemory.restore(tools.looks());
+		new DropOnBench(getGraphicalViewer().getControl(), zoom(), onBench);
 	}
 
 	/** The job has changed within the edit that was made last, and may go on to do so. */

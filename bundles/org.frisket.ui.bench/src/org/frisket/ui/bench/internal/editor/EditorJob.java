@@ -18,6 +18,7 @@ import org.frisket.geometry.Point;
 import org.frisket.model.Element;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
+import org.frisket.model.Wording;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.checks.Cure;
@@ -27,6 +28,7 @@ import org.frisket.ui.bench.internal.parts.ElementPart;
 import org.frisket.ui.bench.internal.parts.JobPart;
 import org.frisket.ui.bench.internal.parts.Selection;
 import org.frisket.ui.bench.internal.tools.PickTool;
+import org.frisket.ui.bench.internal.typing.Typing;
 
 /** The job of an editor as the views see it. */
 final class EditorJob implements JobOnBench {
@@ -172,6 +174,23 @@ final class EditorJob implements JobOnBench {
 		Set<Element> wanted = new HashSet<>(elements);
 		return Selection.all(editor.viewer()).stream().filter(part -> wanted.contains(part.element()))
 				.map(ElementPart::boundsInMm).reduce(Bounds.EMPTY, Bounds::with);
+	}
+
+	@Override
+	public Point openPlace() {
+		return editor.typing().openPlace();
+	}
+
+	@Override
+	public Optional<Wording> typed() {
+		return Optional.ofNullable(editor.typing()).filter(Typing::isActive).map(Typing::wording);
+	}
+
+	@Override
+	public void type(String characters) {
+		if (typed().isPresent()) {
+			editor.typing().insert(characters);
+		}
 	}
 
 	@Override

@@ -136,12 +136,17 @@ public final class Typing {
 
 	/** Begins a new wording where there is room for it. */
 	public void begin() {
-		if (isBlank() && viewer.getContents() instanceof JobPart part && !part.sheet().isEmpty()) {
-			begin(NewWording.firstPlace(part.sheet()));
-		} else if (viewer.getContents() instanceof JobPart part) {
-			org.eclipse.swt.graphics.Point size = viewer.getControl().getSize();
-			begin(part.zoom().toMm(size.x / 4.0, size.y / 2.0));
+		begin(openPlace());
+	}
+
+	/** Where something new begins: at the left of an empty sheet, otherwise at the left of what is seen; in mm. */
+	public Point openPlace() {
+		JobPart part = (JobPart) viewer.getContents();
+		if (isBlank() && !part.sheet().isEmpty()) {
+			return NewWording.firstPlace(part.sheet());
 		}
+		org.eclipse.swt.graphics.Point size = viewer.getControl().getSize();
+		return part.zoom().toMm(size.x / 4.0, size.y / 2.0);
 	}
 
 	/** Puts the caret at the end of a wording that lies on the bench; not if it is locked. */

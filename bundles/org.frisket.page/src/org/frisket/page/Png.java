@@ -1,4 +1,4 @@
-package org.frisket.export.png;
+package org.frisket.page;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -14,14 +14,14 @@ import javax.imageio.metadata.IIOMetadataNode;
 import javax.imageio.stream.ImageOutputStream;
 
 /** PNG with its resolution (the pHYs chunk of ISO/IEC 15948), so that it prints at its size. */
-final class Png {
+public final class Png {
 
 	private static final String FORMAT = "javax_imageio_png_1.0";
 
 	private Png() {
 	}
 
-	static void write(BufferedImage image, int dpi, OutputStream out) throws IOException {
+	public static void write(BufferedImage image, int dpi, OutputStream out) throws IOException {
 		ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
 		try (ImageOutputStream stream = ImageIO.createImageOutputStream(out)) {
 			ImageWriteParam parameters = writer.getDefaultWriteParam();

@@ -1,0 +1,28 @@
+package org.frisket.page;
+
+import java.io.IOException;
+
+import org.frisket.geometry.Bounds;
+import org.frisket.geometry.Outline;
+
+/** Paints one page. Lengths are mm from its upper left corner, y down; greys run from 0, black, to 1, white. */
+public interface PagePainter {
+
+	/** Fills an outline by the nonzero rule. */
+	void fill(Outline outline, double grey) throws IOException;
+
+	/** A thin line around a box. */
+	void frame(Bounds box, double grey) throws IOException;
+
+	/**
+	 * One line of words in the font of the pages. What it lacks is written as a question mark; a line that is too long
+	 * is set narrower.
+	 *
+	 * @param x         left end
+	 * @param baseline  y of it
+	 * @param capHeight of its capitals
+	 * @param room      how wide it may be
+	 */
+	void words(String text, double x, double baseline, double capHeight, double room, double grey)
+			throws IOException;
+}
