@@ -11,6 +11,8 @@ public final class Contour {
 	private final boolean closed;
 	/** Asked for again and again; made on first use. */
 	private Bounds bounds;
+	/** 0 as long as it is not known; contours are parts of the keys that results are kept under. */
+	private int hash;
 
 	private Contour(List<? extends Segment> segments, boolean closed) {
 		this.segments = List.copyOf(segments);
@@ -135,12 +137,18 @@ public final class Contour {
 
 	@Override
 	public boolean equals(Object other) {
-		return other instanceof Contour c && closed == c.closed && segments.equals(c.segments);
+		return this == other || other instanceof Contour c && hashCode() == c.hashCode() && closed == c.closed
+				&& segments.equals(c.segments);
 	}
 
 	@Override
 	public int hashCode() {
-		return segments.hashCode() * 2 + (closed ? 1 : 0);
+		int known = hash;
+		if (known == 0) {
+			known = segments.hashCode() * 2 + (closed ? 1 : 0);
+			hash = known;
+		}
+		return known;
 	}
 
 	@Override

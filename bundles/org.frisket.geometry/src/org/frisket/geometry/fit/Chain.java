@@ -1,5 +1,6 @@
 package org.frisket.geometry.fit;
 
+import java.util.Arrays;
 import java.util.List;
 
 import org.frisket.geometry.Point;
@@ -30,6 +31,11 @@ final class Chain {
 
 	Point point(int index) {
 		return points[index];
+	}
+
+	/** A stretch with both its ends. */
+	List<Point> points(int from, int to) {
+		return List.of(Arrays.copyOfRange(points, from, to + 1));
 	}
 
 	/** Length of the way from the first point. */

@@ -7,6 +7,7 @@ import java.util.List;
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Cubic;
 import org.frisket.geometry.Line;
+import org.frisket.geometry.Memory;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Segment;
 import org.frisket.geometry.Tolerance;
@@ -31,6 +32,7 @@ public final class CurveFitter {
 	private final double tolerance;
 	private final double sampling;
 	private final double cornerAngle;
+	private final Memory memory;
 
 	/** Expects points whose chords keep to half the tolerance from the curve they stand for. */
 	public CurveFitter(Tolerance tolerance) {
@@ -43,9 +45,15 @@ public final class CurveFitter {
 	 *            from their neighbourhood
 	 */
 	public CurveFitter(Tolerance tolerance, double sampling, double cornerAngle) {
+		this(tolerance, sampling, cornerAngle, Memory.NONE);
+	}
+
+	/** @param memory of runs between two nodes, to which the same is fitted wherever they come again */
+	CurveFitter(Tolerance tolerance, double sampling, double cornerAngle, Memory memory) {
 		this.tolerance = tolerance.mm() * (1 - THINNING - MENDING / 2);
 		this.sampling = sampling;
 		this.cornerAngle = cornerAngle;
+		this.memory = memory;
 	}
 
 	/** Segments along an open run of at least two different points. */
@@ -121,7 +129,7 @@ public final class CurveFitter {
 		Chain chain = new Chain(closed);
 		if (smooth) {
 			Point tangent = chain.tangentAtClosure();
-			return Contour.closed(new RunFitter(chain, tolerance).fit(0, chain.last(), tangent, tangent));
+			return Contour.closed(run(closed, tangent, tangent));
 		}
 		CornerFinder turned = new CornerFinder(thinned, true, sampling, cornerAngle);
 		List<Integer> nodes = new ArrayList<>();
@@ -153,7 +161,6 @@ public final class CurveFitter {
 
 	private List<Segment> alongNodes(Chain chain, List<Integer> nodes, CornerFinder corners, Point startTangent,
 			Point endTangent) {
-		RunFitter runs = new RunFitter(chain, tolerance);
 		List<Segment> segments = new ArrayList<>();
 		for (int i = 1; i < nodes.size(); i++) {
 			int from = nodes.get(i - 1);
@@ -164,11 +171,19 @@ public final class CurveFitter {
 			}
 			boolean first = i == 1;
 			boolean last = i == nodes.size() - 1;
-			segments.addAll(runs.fit(from, to,
+			segments.addAll(run(chain.points(from, to),
 					first && startTangent != null ? startTangent : leaving(from, to, chain, corners),
 					last && endTangent != null ? endTangent : arriving(from, to, chain, corners)));
 		}
 		return segments;
+	}
+
+	/** What is fitted to a run depends on nothing but its points and the directions at its ends. */
+	private List<Segment> run(List<Point> points, Point startTangent, Point endTangent) {
+		record Key(List<Point> points, Point startTangent, Point endTangent, double tolerance) {
+		}
+		return memory.get(new Key(List.copyOf(points), startTangent, endTangent, tolerance),
+				() -> new RunFitter(new Chain(points), tolerance).fit(startTangent, endTangent));
 	}
 
 	/**

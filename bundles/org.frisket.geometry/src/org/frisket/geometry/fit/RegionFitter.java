@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.List;
 
 import org.frisket.geometry.Contour;
+import org.frisket.geometry.Memory;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Piece;
 import org.frisket.geometry.Point;
@@ -31,6 +32,7 @@ public final class RegionFitter {
 	private final Tolerance tolerance;
 	private final double sampling;
 	private final double cornerAngle;
+	private final Memory memory;
 
 	/**
 	 * @param tolerance how far the curves may lie from the polygons
@@ -42,9 +44,19 @@ public final class RegionFitter {
 
 	/** @param cornerAngle see {@link CurveFitter#CurveFitter(Tolerance, double, double)} */
 	public RegionFitter(Tolerance tolerance, double sampling, double cornerAngle) {
+		this(tolerance, sampling, cornerAngle, Memory.NONE);
+	}
+
+	private RegionFitter(Tolerance tolerance, double sampling, double cornerAngle, Memory memory) {
 		this.tolerance = tolerance;
 		this.sampling = sampling;
 		this.cornerAngle = cornerAngle;
+		this.memory = memory;
+	}
+
+	/** The same one, but what it has fitted to a stretch between two corners is remembered. */
+	public RegionFitter remembering(Memory stretches) {
+		return new RegionFitter(tolerance, sampling, cornerAngle, stretches);
 	}
 
 	/**
@@ -63,7 +75,7 @@ public final class RegionFitter {
 		BitSet open = new BitSet();
 		open.set(0, contours.size());
 		for (int attempt = 0; attempt < SHARES.length && !open.isEmpty(); attempt++) {
-			CurveFitter fitter = new CurveFitter(tolerance.share(SHARES[attempt]), sampling, cornerAngle);
+			CurveFitter fitter = new CurveFitter(tolerance.share(SHARES[attempt]), sampling, cornerAngle, memory);
 			for (int i = open.nextSetBit(0); i >= 0; i = open.nextSetBit(i + 1)) {
 				monitor.check();
 				fitted.set(i, fit(fitter, contours.get(i)));

@@ -9,7 +9,7 @@ import org.frisket.geometry.Point;
 import org.frisket.geometry.Segment;
 
 /**
- * Covers one smooth run of a chain with as few cubics as will do: each reaches as far as the tolerance allows, and
+ * Covers a chain that is one smooth run with as few cubics as will do: each reaches as far as the tolerance allows, and
  * then the nodes are spread so that all share the error.
  * <p>
  * The error of a fitted cubic grows with about the fifth power of its length, which tells from one trial how far the
@@ -39,8 +39,8 @@ final class RunFitter {
 	 * @param startTangent direction of travel at the start, null if free
 	 * @param endTangent direction of travel at the end, null if free
 	 */
-	List<Segment> fit(int from, int to, Point startTangent, Point endTangent) {
-		List<Stretch> stretches = reachFarthest(from, to, startTangent, endTangent);
+	List<Segment> fit(Point startTangent, Point endTangent) {
+		List<Stretch> stretches = reachFarthest(0, chain.last(), startTangent, endTangent);
 		if (stretches.size() > 1) {
 			List<Stretch> even = spreadEvenly(stretches, startTangent, endTangent);
 			if (even != null) {

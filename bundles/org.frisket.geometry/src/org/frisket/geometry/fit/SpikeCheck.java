@@ -36,7 +36,8 @@ final class SpikeCheck {
 		List<Segment> edges = polygon.segments();
 		double sum = 0;
 		for (int i = 0; i < edges.size(); i++) {
-			if (edges.get(i).start().distance(place) <= reach) {
+			Point vertex = edges.get(i).start();
+			if (Math.abs(vertex.x() - place.x()) <= reach && vertex.distance(place) <= reach) {
 				sum += turn(edges, i);
 			}
 		}

@@ -1,31 +1,27 @@
 package org.frisket.geometry.offset;
 
-import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 import org.frisket.geometry.Memory;
+import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Piece;
 import org.frisket.geometry.Polygons;
 import org.frisket.geometry.Region;
 import org.locationtech.jts.geom.Geometry;
 
 /**
- * Round outward offsets of one region as polygons, the farther ones from the nearer: all within b of all within a of a
- * shape is all within a + b of it. Most of the work of a far offset is in places that a near one has filled already, so
- * to go in steps is several times faster, and offsets at several distances share them.
- * <p>
- * The steps lie at fixed distances, so that an offset is the same whatever others were asked for. Safe for several
- * threads.
+ * Round outward offsets of one region as polygons: all within a distance of any of its pieces. Each piece is grown for
+ * itself, and what grows together is united quarter by quarter of the plane, so that where one piece is another than
+ * before, all the rest is known. The result depends on the pieces alone. Safe for several threads.
  */
 final class Growth {
-
-	/** The first step in mm; each further one goes twice as far. */
-	private static final double FIRST_STEP = 2;
 
 	private final Region region;
 	private final double sampling;
 	private final Memory memory;
-	private final List<Geometry> steps = new ArrayList<>();
+	private final Map<Piece, PieceGrowth> growths = new HashMap<>();
 	private Geometry start;
 
 	/** @param sampling how far in mm flattening may go from the curves, and all arcs together from the truth */
@@ -43,39 +39,33 @@ final class Growth {
 		return start;
 	}
 
-	/** Everything within a distance above 0. */
-	Geometry by(double distance) {
-		int passed = 0;
-		while (reach(passed) < distance) {
-			passed++;
-		}
-		return passed == 0 ? PolygonOffset.round(start(), distance, sampling)
-				: PolygonOffset.round(step(passed - 1), distance - reach(passed - 1), sampling / 2);
+	/**
+	 * Everything within a distance above 0.
+	 *
+	 * @throws java.util.concurrent.CancellationException if the monitor says so
+	 */
+	Geometry by(double distance, Monitor monitor) {
+		return grown(new Quarters(region.pieces()), distance, monitor);
 	}
 
-	private static double reach(int step) {
-		return Math.scalb(FIRST_STEP, step);
+	private Geometry grown(Quarters part, double distance, Monitor monitor) {
+		record Key(List<Piece> pieces, double distance, double sampling) {
+		}
+		return memory.get(new Key(part.pieces(), distance, sampling), () -> {
+			monitor.check();
+			if (part.pieces().size() == 1) {
+				return growth(part.pieces().get(0)).by(distance);
+			}
+			Geometry sum = null;
+			for (Quarters each : part.parted()) {
+				Geometry grown = grown(each, distance, monitor);
+				sum = sum == null ? grown : PolygonUnion.of(sum, grown);
+			}
+			return sum;
+		});
 	}
 
-	/** All steps together may spend half of what arcs may, the first half of that, and so on. */
-	private synchronized Geometry step(int index) {
-		for (int i = steps.size(); i <= index; i++) {
-			double deviation = Math.scalb(sampling, -2 - i);
-			steps.add(i == 0 ? firstStep(deviation)
-					: PolygonOffset.round(steps.get(i - 1), reach(i) - reach(i - 1), deviation));
-		}
-		return steps.get(index);
-	}
-
-	/** By far the dearest step: parts that it cannot bring together go alone, and each is kept for when it comes again. */
-	private Geometry firstStep(double deviation) {
-		record Key(List<Piece> part, double sampling) {
-		}
-		List<Geometry> grown = new ArrayList<>();
-		for (List<Piece> part : Parts.apart(region.pieces(), 2 * reach(0))) {
-			grown.add(memory.get(new Key(part, sampling),
-					() -> PolygonOffset.round(Polygons.of(new Region(part), sampling), reach(0), deviation)));
-		}
-		return grown.size() == 1 ? grown.get(0) : Polygons.together(grown);
+	private synchronized PieceGrowth growth(Piece piece) {
+		return growths.computeIfAbsent(piece, key -> new PieceGrowth(key, sampling, memory));
 	}
 }

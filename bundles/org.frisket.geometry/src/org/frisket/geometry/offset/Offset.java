@@ -1,5 +1,6 @@
 package org.frisket.geometry.offset;
 
+import org.frisket.geometry.Memory;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Polygons;
 import org.frisket.geometry.Region;
@@ -64,7 +65,7 @@ public final class Offset {
 			monitor.check();
 			geometry = PolygonOffset.round(geometry, distance, sampling);
 		}
-		return fitted(geometry, tolerance, monitor);
+		return fitted(geometry, tolerance, Memory.NONE, monitor);
 	}
 
 	/** How far in mm flattening and arcs may go each. */
@@ -72,7 +73,7 @@ public final class Offset {
 		return tolerance.mm() * SAMPLING_SHARE;
 	}
 
-	static Region fitted(Geometry polygonal, Tolerance tolerance, Monitor monitor) {
-		return new RegionFitter(tolerance.share(FIT_SHARE), sampling(tolerance)).fit(polygonal, monitor);
+	static Region fitted(Geometry polygonal, Tolerance tolerance, Memory curves, Monitor monitor) {
+		return new RegionFitter(tolerance.share(FIT_SHARE), sampling(tolerance)).remembering(curves).fit(polygonal, monitor);
 	}
 }

@@ -17,17 +17,24 @@ public final class Offsets {
 	private final Tolerance tolerance;
 	private final double sampling;
 	private final Growth growth;
+	private final Memory curves;
 
 	public Offsets(Region region, Tolerance tolerance) {
-		this(region, tolerance, Memory.NONE);
+		this(region, tolerance, Memory.NONE, Memory.NONE);
 	}
 
-	/** @param memory of offsets of other regions that have parts in common with this one */
-	public Offsets(Region region, Tolerance tolerance, Memory memory) {
+	/**
+	 * Of a region that has parts in common with others. The result is the same whatever is remembered.
+	 *
+	 * @param parts  memory of parts that were grown, a few for each piece and distance
+	 * @param curves memory of stretches of edge that were given curves, many for each piece and distance, but small
+	 */
+	public Offsets(Region region, Tolerance tolerance, Memory parts, Memory curves) {
 		this.region = region;
 		this.tolerance = tolerance;
+		this.curves = curves;
 		sampling = Offset.sampling(tolerance);
-		growth = new Growth(region, sampling, memory);
+		growth = new Growth(region, sampling, parts);
 	}
 
 	/**
@@ -39,12 +46,12 @@ public final class Offsets {
 		if (region.isEmpty() || distance == 0 && holes == Holes.KEEP) {
 			return region;
 		}
-		Geometry result = polygons(distance, corners, holes);
+		Geometry result = polygons(distance, corners, holes, monitor);
 		monitor.check();
-		return Offset.fitted(holes == Holes.FILL ? PolygonOffset.filled(result) : result, tolerance, monitor);
+		return Offset.fitted(holes == Holes.FILL ? PolygonOffset.filled(result) : result, tolerance, curves, monitor);
 	}
 
-	private Geometry polygons(double distance, Corners corners, Holes holes) {
+	private Geometry polygons(double distance, Corners corners, Holes holes, Monitor monitor) {
 		if (distance == 0) {
 			return growth.start();
 		}
@@ -53,7 +60,7 @@ public final class Offsets {
 			return new SharpOffset(distance, corners, sampling).of(region, fillFirst);
 		}
 		if (distance > 0) {
-			return growth.by(distance);
+			return growth.by(distance, monitor);
 		}
 		Geometry flattened = Polygons.of(region, sampling);
 		return PolygonOffset.round(fillFirst ? PolygonOffset.filled(flattened) : flattened, distance, sampling);

@@ -24,8 +24,10 @@ public final class ElementSteps {
 	private static final int RESULTS_PER_ELEMENT = 4;
 	/** Far larger than results, and of use only while the mats behind the same elements are made. */
 	private static final int KEPT_GROUNDS = 16;
-	/** Those are about the words of a text. */
-	private static final int KEPT_PARTS = 128;
+	/** The words of a text, what they grow to in each mat, and that of neighbours together; some kB each. */
+	private static final int KEPT_PARTS = 2048;
+	/** The stretches between two corners in the mats of a text; far below a kB each. */
+	private static final int KEPT_CURVES = 16384;
 	/** Those are about the joined words, or the loose letters, of a text. */
 	private static final int KEPT_CLUSTERS = 512;
 	/** Of use only until the carets in a text that was just worked out are asked for. */
@@ -38,6 +40,7 @@ public final class ElementSteps {
 	private final ContentCache cache = new ContentCache(KEPT_RESULTS);
 	private final ContentCache grounds = new ContentCache(KEPT_GROUNDS);
 	private final ContentCache parts = new ContentCache(KEPT_PARTS);
+	private final ContentCache curves = new ContentCache(KEPT_CURVES);
 	private final ContentCache clusters = new ContentCache(KEPT_CLUSTERS);
 	private final ContentCache texts = new ContentCache(KEPT_TEXTS);
 	private final ContentCache held = new ContentCache(KEPT_TEXTS);
@@ -138,9 +141,14 @@ public final class ElementSteps {
 		Key key = new Key(places, mat.getDistance(), mat.getCorners(), mat.getMitreLimit(), mat.getHoles(),
 				mat.getSmoothing(), tolerance);
 		Made made = made(key, () -> MatStep.shape(mat, grounds.get(new Ground(places, tolerance), () -> MatStep.ground(
-				before.stream().map(shape -> shape.shape().body().transformed(shape.transform().then(toFirst))).toList(),
-				parts::get, tolerance, monitor)), tolerance, monitor));
+				before.stream().map(shape -> moved(shape.shape().body(), shape.transform().then(toFirst))).toList(),
+				parts::get, curves::get, tolerance, monitor)), tolerance, monitor));
 		return placed(made, Transform.translation(first.e(), first.f()).then(own));
+	}
+
+	/** Those that stay where they are stay the same objects, which are soon found again by what is kept. */
+	private static Region moved(Region region, Transform transform) {
+		return transform.equals(Transform.IDENTITY) ? region : region.transformed(transform);
 	}
 
 	public PlacedShape matBehindItself(Transform own) {

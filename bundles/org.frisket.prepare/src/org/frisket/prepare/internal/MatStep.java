@@ -29,9 +29,10 @@ final class MatStep {
 	}
 
 	/** @param before the placed regions of the elements that mats follow */
-	static Ground ground(List<Region> before, Memory memory, Tolerance tolerance, Monitor monitor) {
+	static Ground ground(List<Region> before, Memory parts, Memory curves, Tolerance tolerance,
+			Monitor monitor) {
 		Region whole = before.size() == 1 ? before.get(0) : new RegionBoolean().union(before, tolerance, monitor);
-		return new Ground(whole, new Offsets(whole, tolerance, memory));
+		return new Ground(whole, new Offsets(whole, tolerance, parts, curves));
 	}
 
 	static Shape shape(Mat mat, Ground ground, Tolerance tolerance, Monitor monitor) {
