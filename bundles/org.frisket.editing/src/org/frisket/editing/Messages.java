@@ -112,6 +112,7 @@ final class Messages extends NLS {
 	public static String PasteElements_name;
 	public static String RemoveGuide_name;
 	public static String RemoveLayer_name;
+	public static String ReloadJob_name;
 	public static String RemoveMat_name;
 	public static String RenameElements_name;
 	public static String RenameGroup_name;

@@ -10,6 +10,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.function.Function;
 
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.frisket.model.Alignment;
 import org.frisket.model.BarKind;
 import org.frisket.model.CornerJoin;
@@ -141,6 +142,7 @@ final class RandomEdits {
 		maker(PasteElements.class, (job, c) -> c.fragment(job)
 				.map(fragment -> new PasteElements(job, fragment, c.signed(), c.signed())).orElse(null));
 		maker(PlaceElement.class, (job, c) -> new PlaceElement(job, c.outline(), c.word(), "#5b3a57"));
+		maker(ReloadJob.class, (job, c) -> new ReloadJob(job, c.changedOutside(job)));
 		maker(RemoveGuide.class, (job, c) -> c.guide(job, RemoveGuide::new));
 		maker(RemoveLayer.class, (job, c) -> new RemoveLayer(c.of(job.getLayers())));
 		maker(RemoveMat.class, (job, c) -> c.mats(job).isEmpty() ? null : new RemoveMat(c.of(c.mats(job))));
@@ -311,6 +313,16 @@ final class RandomEdits {
 		Optional<Job> fragment(Job job) {
 			List<Element> some = some(job);
 			return some.isEmpty() ? Optional.empty() : JobFragment.read(JobFragment.write(some));
+		}
+
+		/** The job as another program may have left its file. */
+		Job changedOutside(Job job) {
+			Job outside = EcoreUtil.copy(job);
+			outside.setTitle(word());
+			if (!job.getLayers().isEmpty() && coin()) {
+				new DuplicateLayer(outside.getLayers().get(0), "Copy").apply();
+			}
+			return outside;
 		}
 
 		Outline outline() {

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Monitor;
 import org.frisket.model.Job;
 import org.frisket.page.AwtPath;
@@ -38,20 +39,20 @@ final class Caption {
 	static Caption of(Job job) throws IOException {
 		List<String> parts = new ArrayList<>();
 		if (job.getNumber() != null) {
-			parts.add("Job " + job.getNumber());
+			parts.add(NLS.bind(Messages.Caption_job, job.getNumber()));
 		}
 		if (job.getTitle() != null) {
 			parts.add(job.getTitle().lines().findFirst().orElse(""));
 		}
 		if (job.getDue() != null) {
-			parts.add("due " + job.getDue());
+			parts.add(NLS.bind(Messages.Caption_due, job.getDue()));
 		}
 		String line = "50 mm" + (parts.isEmpty() ? "" : "    ") + String.join(" · ", parts);
 		try {
 			FontFace face = FontLibraries.installed().find(FONT);
 			return new Caption(TextSetter.set(line, face, Setting.ofCapHeight(CAP_HEIGHT), Monitor.NONE));
 		} catch (UnknownFontException | UnreadableFontException e) {
-			throw new IOException("the caption cannot be set: " + e.getMessage(), e);
+			throw new IOException(NLS.bind(Messages.Caption_trouble, e.getMessage()), e);
 		}
 	}
 

@@ -22,6 +22,7 @@ public final class PngExporter implements Exporter {
 	private static final Option MARGIN = Option.length("margin", Messages.PngExporter_margin, "10mm", 0, 1000);
 	/** 400 MB of pixels; larger proofs are a slip of the finger. */
 	private static final long MOST_PIXELS = 100_000_000L;
+	private static final int MILLION = 1_000_000;
 
 	@Override
 	public List<Option> options() {
@@ -40,10 +41,12 @@ public final class PngExporter implements Exporter {
 		double width = Math.max(drawing.width(), caption.width()) + 2 * margin;
 		double height = drawing.height() + 2 * margin + caption.height();
 		double scale = dpi / 25.4;
-		long wide = (long) Math.ceil(width * scale);
-		long high = (long) Math.ceil(height * scale);
-		if (wide * high > MOST_PIXELS) {
-			throw new IOException(NLS.bind(Messages.PngExporter_tooMany, wide, high));
+		// as numbers that cannot run over: artwork may be of any size
+		double wide = Math.ceil(width * scale);
+		double high = Math.ceil(height * scale);
+		if (!(wide * high <= MOST_PIXELS)) {
+			throw new IOException(NLS.bind(Messages.PngExporter_tooMany,
+					new Object[] { (long) wide, (long) high, MOST_PIXELS / MILLION }));
 		}
 		BufferedImage image = new BufferedImage((int) wide, (int) high, BufferedImage.TYPE_INT_RGB);
 		try (ProofPainter painter = new ProofPainter(image, scale)) {

@@ -31,6 +31,8 @@ public record Option(String name, String description, Kind kind, String initial,
 		TEXT
 	}
 
+	/** Characters of a number that somebody means. */
+	private static final int LONGEST_QUOTE = 40;
 	private static final Pattern NAME = Pattern.compile("[a-z]+(-[a-z]+)*");
 
 	public Option {
@@ -63,26 +65,42 @@ public record Option(String name, String description, Kind kind, String initial,
 	 * @throws IllegalArgumentException if the text is no value of this option; the message names it and the reason
 	 */
 	Object parse(String text) {
-		try {
-			return switch (kind) {
-			case LENGTH -> inRange(Length.parse(text), text, " mm");
-			case COUNT -> (int) inRange(Integer.parseInt(text.strip()), text, "");
-			case CHOICE -> oneOf(text);
-			case TEXT -> text;
-			};
-		} catch (NumberFormatException e) {
-			throw new IllegalArgumentException(name + ": “" + text + "” is not a whole number", e);
-		} catch (IllegalArgumentException e) {
-			throw new IllegalArgumentException(name + ": " + e.getMessage(), e);
-		}
+		return switch (kind) {
+		case LENGTH -> length(text);
+		case COUNT -> count(text);
+		case CHOICE -> oneOf(text);
+		case TEXT -> text;
+		};
 	}
 
-	private double inRange(double value, String text, String unit) {
-		if (value < least || value > most) {
-			throw new IllegalArgumentException(
-					"“%s” is not between %s%s and %s%s".formatted(text, plain(least), unit, plain(most), unit));
+	private double length(String text) {
+		try {
+			double mm = Length.parse(text);
+			if (mm >= least && mm <= most) {
+				return mm;
+			}
+		} catch (IllegalArgumentException e) {
+			throw new IllegalArgumentException(wrong("Option_length", text), e);
 		}
-		return value;
+		throw new IllegalArgumentException(wrong("Option_lengthRange", text));
+	}
+
+	private int count(String text) {
+		try {
+			int count = Integer.parseInt(text.strip());
+			if (count >= least && count <= most) {
+				return count;
+			}
+		} catch (NumberFormatException e) {
+			throw new IllegalArgumentException(wrong("Option_count", text), e);
+		}
+		throw new IllegalArgumentException(wrong("Option_countRange", text));
+	}
+
+	private String wrong(String message, String text) {
+		// a long one is not quoted whole: nobody could read what else is said
+		String quoted = text.length() <= LONGEST_QUOTE ? text : text.substring(0, LONGEST_QUOTE) + "…";
+		return Words.of(message, name, quoted, plain(least), plain(most));
 	}
 
 	private static String plain(double value) {
@@ -91,7 +109,8 @@ public record Option(String name, String description, Kind kind, String initial,
 
 	private String oneOf(String text) {
 		if (!choices.contains(text)) {
-			throw new IllegalArgumentException("“" + text + "” is not one of " + String.join(", ", choices));
+			throw new IllegalArgumentException(
+					Words.of("Option_choice", name, text, String.join(", ", choices)));
 		}
 		return text;
 	}

@@ -71,8 +71,9 @@ public final class PageLayout {
 		return rows;
 	}
 
+	/** At most as many as can be counted. */
 	public int pages() {
-		return columns * rows;
+		return (int) Math.min(Integer.MAX_VALUE, (long) columns * rows);
 	}
 
 	/** The part of the paper that shows the job. */

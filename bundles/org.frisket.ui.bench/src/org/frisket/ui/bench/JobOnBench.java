@@ -64,8 +64,17 @@ public interface JobOnBench {
 	/** Whether regions and findings are those of the job as it is now. */
 	boolean isUpToDate();
 
-	/** Whether it is known what helps against the findings of the job as it is now. */
+	/** Whether it is known what helps against the gravest findings of the job as it is now. */
 	boolean areCuresKnown();
+
+	/** Whether it is known what helps against this finding of the job as it is now. */
+	boolean areCuresKnown(Finding finding);
+
+	/**
+	 * Has what helps against a finding looked for where it is not known; of a long list, only the gravest are cured unasked.
+	 * It is told by {@link Listener#curesMade()}.
+	 */
+	void seekCures(Finding finding);
 
 	/** What helps against a finding, the best first; empty where nothing does, and before it is known. */
 	List<Cure> cures(Finding finding);

@@ -20,6 +20,8 @@ import org.frisket.model.OperationKind;
 import org.frisket.testkit.ExporterContract;
 import org.frisket.testkit.SampleJobs;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PngExporterTest extends ExporterContract {
 
@@ -78,5 +80,15 @@ class PngExporterTest extends ExporterContract {
 		Job job = SampleJobs.outline("M0 0H9000V9000H0Z", OperationKind.CUT);
 		IOException refusal = assertThrows(IOException.class, () -> image(job, Map.of("dpi", "1200")));
 		assertTrue(refusal.getMessage().contains("fewer dpi"), refusal.getMessage());
+		assertTrue(refusal.getMessage().contains("100 million"), refusal.getMessage());
+	}
+
+	/** 2^32 by 2^32 pixels and some: counted in 64 bits they would be few. */
+	@ParameterizedTest
+	@ValueSource(strings = { "9E7", "4E9", "1E12" })
+	void absurdSizeIsRefusedBeforeAPictureIsMade(String size) {
+		Job job = SampleJobs.outline("M0 0H" + size + "V" + size + "H0Z", OperationKind.CUT);
+		IOException refusal = assertThrows(IOException.class, () -> image(job, Map.of("dpi", "1200")));
+		assertTrue(refusal.getMessage().contains(" pixels are too many"), refusal.getMessage());
 	}
 }

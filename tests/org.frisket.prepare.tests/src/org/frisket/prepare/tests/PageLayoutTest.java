@@ -54,6 +54,16 @@ class PageLayoutTest {
 		assertEquals(3, PageLayout.of(box(0, 0, 2 * width - PageSetup.OVERLAP + 0.1, 10), UPRIGHT).columns());
 	}
 
+	/** Counted in 32 bits, columns times rows would be any number, a small one too. */
+	@Test
+	void absurdlyLargeJobHasMorePagesThanCanBeCounted() {
+		for (double size : new double[] { 1e8, 1e9, 1e12, 1e300 }) {
+			PageLayout layout = PageLayout.of(box(0, 0, size, size), UPRIGHT);
+			assertEquals(Integer.MAX_VALUE, layout.pages(), String.valueOf(size));
+			assertEquals(1, PageLayout.of(box(0, 0, size, size), new PageSetup(Paper.A4, true, true)).pages());
+		}
+	}
+
 	@Test
 	void lyingPaperIsWider() {
 		PageSetup lying = new PageSetup(Paper.A4, true, false);

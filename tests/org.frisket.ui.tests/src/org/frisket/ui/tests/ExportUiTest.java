@@ -111,6 +111,26 @@ class ExportUiTest extends OpenBench {
 		assertFalse(Dialogs.isOpen(TITLE));
 	}
 
+	@Test
+	void absurdSizesAreRefusedInPlaceWithWhatIsAllowed() throws IOException {
+		Shell shell = pressExport();
+		Text margin = field(shell, Text.class, "margin");
+		for (String absurd : List.of("1e308mm", "-5mm", "99999999in", "NaN", "", "1/0", "9".repeat(10_000))) {
+			margin.setText(absurd);
+			Screen.settle();
+			assertFalse(Dialogs.button(shell, "Export").isEnabled(), absurd);
+			String told = texts(shell).filter(text -> text.contains("mm to ") || text.contains("mm and ")).findFirst()
+					.orElse("nothing is said of " + absurd);
+			assertTrue(told.contains("margin: “") && told.endsWith(" mm") && told.length() < 160, told);
+		}
+		Screen.keep(Screen.picture(shell), "export-absurd");
+		margin.setText("0mm");
+		Screen.settle();
+		assertTrue(Dialogs.button(shell, "Export").isEnabled());
+		Screen.key("Escape");
+		assertFalse(Dialogs.isOpen(TITLE));
+	}
+
 	private static void choose(Combo combo, String choice) {
 		combo.select(combo.indexOf(choice));
 		combo.notifyListeners(SWT.Selection, new Event());

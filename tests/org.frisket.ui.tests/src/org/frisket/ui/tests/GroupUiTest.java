@@ -15,6 +15,7 @@ import org.frisket.model.Element;
 import org.frisket.model.Jobs;
 import org.frisket.model.Matrix;
 import org.frisket.ui.ThemeColour;
+import org.frisket.ui.bench.internal.surface.SurfaceOption;
 import org.junit.jupiter.api.Test;
 
 /** Elements taken together, hidden and locked, by pointer and keys. */
@@ -153,6 +154,34 @@ class GroupUiTest extends OpenBench {
 		assertEquals(List.of(), selectedIds());
 		Screen.holding("ctrl", () -> Screen.drag(canvas(), from.x, from.y, to.x, to.y));
 		assertEquals(Set.of(sample.disc.getId(), sample.mat.getId()), selected());
+	}
+
+	/** What the user prefers the other way round is shown the other way round, too. */
+	@Test
+	void boxCanTakeWhatItTouchesAndWithControlWhatItEncloses() {
+		SurfaceOption.BOX_TOUCHES.set(true);
+		try {
+			Point from = pixelOf(128, 5);
+			Point to = pixelOf(150, 70);
+			Screen.moveTo(canvas(), from.x, from.y);
+			Screen.pressButton();
+			Screen.moveTo(canvas(), from.x + 20, from.y + 20);
+			Screen.moveTo(canvas(), to.x, to.y);
+			assertEquals("2 touched", tags().get(0).getText());
+			ImageData touching = Screen.picture(canvas());
+			assertTrue(gaps(touching, from, to) * 3 > accents(touching, from, to));
+			Screen.holding("ctrl", () -> {
+				assertEquals("0 enclosed", tags().get(0).getText());
+				ImageData enclosing = Screen.picture(canvas());
+				assertTrue(accents(enclosing, from, to) > 2 * gaps(enclosing, from, to));
+			});
+			Screen.releaseButton();
+			assertEquals(Set.of(sample.disc.getId(), sample.mat.getId()), selected());
+			Screen.holding("ctrl", () -> Screen.drag(canvas(), from.x, from.y, to.x, to.y));
+			assertEquals(List.of(), selectedIds());
+		} finally {
+			SurfaceOption.BOX_TOUCHES.set(false);
+		}
 	}
 
 	@Test

@@ -37,6 +37,8 @@ import org.junit.jupiter.api.Test;
 class MakereadyViewUiTest extends OpenBench {
 
 	private static final double CLOSE = 20;
+	/** More than are cured unasked. */
+	private static final int MANY = 62;
 
 	private final TroubledJob troubled = new TroubledJob();
 	private MakereadyView view;
@@ -200,6 +202,36 @@ class MakereadyViewUiTest extends OpenBench {
 		assertCuredInOneStep(troubled.strip.getId());
 	}
 
+	/** Of so many findings only the first are cured unasked, and only nine have a number for a key. */
+	@Test
+	void findingFarDownTheListIsCuredByKeyOnceItIsLookedAt() throws Exception {
+		TroubledJob many = new TroubledJob();
+		many.addSpecks(MANY);
+		bench = open(many.save(folder.resolve("many.frjob")));
+		onBench = Adapters.adapt(bench, JobOnBench.class);
+		Screen.waitUntil("the job is checked", bench::isUpToDate);
+		Screen.waitUntil("the findings are listed", () -> view.findings().size() > MANY);
+		Screen.waitUntil("the first cures are known", onBench::areCuresKnown);
+		before = text(bench.document().job());
+		int index = view.findings().size() - 1;
+		Finding last = view.findings().get(index);
+		assertTrue(onBench.areCuresKnown(view.findings().get(0)));
+		assertFalse(onBench.areCuresKnown(last), "nobody has looked at it");
+		clickLine(0);
+		Screen.key("End");
+		assertEquals(index, view.table().getSelectionIndex());
+		Screen.waitUntil("what helps is known", () -> onBench.areCuresKnown(last));
+		Screen.settle();
+		assertEquals(onBench.cures(last).get(0).name(), line(index, 5));
+		Screen.keep(Screen.picture(view.table()), "makeready-many");
+		Screen.key("ctrl+k");
+		assertSame(view, page().getActivePart());
+		assertTrue(bench.commandStack().canUndo());
+		Screen.waitUntil("the finding is gone", () -> bench.isUpToDate() && !hasFindings(last.element()));
+		assertEquals(view.findings().size() - 1, view.table().getSelectionIndex(), "the next one, for the same key");
+		assertCuredInOneStep(last.element());
+	}
+
 	@Test
 	void chordOnTheBenchCuresTheFindingOfAFlag() throws IOException {
 		int number = numberOn(troubled.speck.getId());
@@ -262,7 +294,8 @@ class MakereadyViewUiTest extends OpenBench {
 		clickLine(number - 1);
 		Menu menu = view.table().getMenu();
 		menu.notifyListeners(SWT.Show, new Event());
-		List<String> items = Stream.of(menu.getItems()).map(MenuItem::getText).toList();
+		assertTrue(menu.getItem(0).getText().endsWith("\tCtrl+K"), menu.getItem(0).getText());
+		List<String> items = Stream.of(menu.getItems()).map(item -> item.getText().split("\t")[0]).toList();
 		onBench.cures(findingOn(troubled.strip.getId())).forEach(cure -> assertTrue(items.contains(cure.name())));
 		MenuItem cautions = Stream.of(menu.getItems()).filter(item -> item.getText().equals("List: Caution")).findFirst()
 				.orElseThrow();

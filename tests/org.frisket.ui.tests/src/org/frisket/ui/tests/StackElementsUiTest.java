@@ -14,10 +14,12 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Listener;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.ui.PlatformUI;
 import org.frisket.editing.GroupElements;
+import org.frisket.editing.MoveLayer;
 import org.frisket.editing.SetLayers;
 import org.frisket.model.Element;
 import org.frisket.model.Jobs;
@@ -56,10 +58,9 @@ class StackElementsUiTest extends OpenBench {
 		Screen.click(stack, place.x + 90, place.y + place.height / 2);
 	}
 
-	/** Not at the same distance from the edge as elements: rows move up, and two clicks at one place are a double one. */
 	private void clickLayer(String name) {
 		Rectangle place = stack.boundsOf(layer(name));
-		Screen.click(stack, place.x + 70, place.y + 10);
+		Screen.click(stack, place.x + 90, place.y + 10);
 	}
 
 	private void assertUndoneIn(int steps) throws IOException {
@@ -209,6 +210,28 @@ class StackElementsUiTest extends OpenBench {
 		Screen.type("Moon");
 		Screen.key("Return");
 		assertEquals("Moon", element(sample.disc).getName());
+		assertUndoneIn(1);
+	}
+
+	/** Two clicks in quick succession at one place, and in between another element comes there. */
+	@Test
+	void twoClicksOnDifferentRowsAreNoDoubleClick() throws IOException {
+		Rectangle place = stack.boundsOf(element(sample.disc));
+		Listener once = new Listener() {
+
+			@Override
+			public void handleEvent(Event event) {
+				stack.removeListener(SWT.MouseUp, this);
+				edits().execute(new MoveLayer(Jobs.layerOf(element(sample.disc)), 0));
+			}
+		};
+		stack.addListener(SWT.MouseUp, once);
+		int[] doubles = { 0 };
+		stack.addListener(SWT.MouseDoubleClick, event -> doubles[0]++);
+		Screen.doubleClick(stack, 100, place.y + place.height / 2);
+		assertEquals(1, doubles[0], "to the platform it is one");
+		assertFalse(place.equals(stack.boundsOf(element(sample.disc))), "the row has moved");
+		assertTrue(stack.isFocusControl(), "no name is edited");
 		assertUndoneIn(1);
 	}
 

@@ -38,6 +38,13 @@ final class TroubledJob {
 		return outline;
 	}
 
+	/** Many more pieces that are too small, each on its own. */
+	void addSpecks(int count) {
+		for (int i = 0; i < count; i++) {
+			cut(strips, 130 + i % 10 * 4, 20 + i / 10 * 4, 1, 1);
+		}
+	}
+
 	Path save(Path file) throws IOException {
 		JobFile.save(job, file);
 		return file;

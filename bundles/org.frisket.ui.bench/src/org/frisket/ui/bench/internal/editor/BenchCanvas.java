@@ -24,11 +24,6 @@ final class BenchCanvas {
 	private final Runnable changed;
 	private Point pointer;
 	private boolean fitted;
-	private Look first;
-
-	/** What is seen: the scale, 1 at true size, and the place in mm in the middle. */
-	record Look(double scale, Point middle) {
-	}
 
 	/** @param changed called when the pointer or the zoom has moved */
 	BenchCanvas(GraphicalViewer viewer, Runnable changed) {
@@ -84,24 +79,6 @@ final class BenchCanvas {
 		}
 	}
 
-	Look look() {
-		org.eclipse.swt.graphics.Point size = viewer.getControl().getSize();
-		return new Look(root.zoom().scale(), root.zoom().toMm(size.x / 2.0, size.y / 2.0));
-	}
-
-	/** What is shown in place of the whole sheet when there is a picture for the first time. */
-	void beginWith(Look look) {
-		first = look;
-	}
-
-	private void show(Look look) {
-		org.eclipse.swt.graphics.Point size = viewer.getControl().getSize();
-		root.zoom().about(size.x / 2.0, size.y / 2.0, look.scale() / root.zoom().scale());
-		((FigureCanvas) viewer.getControl()).getViewport().getUpdateManager().performUpdate();
-		org.eclipse.draw2d.geometry.Point middle = root.zoom().toPixel(look.middle());
-		root.zoom().pan(middle.x - size.x / 2, middle.y - size.y / 2);
-	}
-
 	/** Shows the whole sheet the first time that there is both a picture and room for it. */
 	void fitOnce() {
 		if (fitted || viewer.getControl() == null || viewer.getControl().isDisposed()
@@ -111,11 +88,7 @@ final class BenchCanvas {
 		org.eclipse.swt.graphics.Rectangle room = viewer.getControl().getBounds();
 		if (room.width > 1 && room.height > 1) {
 			((FigureCanvas) viewer.getControl()).getViewport().getUpdateManager().performUpdate();
-			if (first == null) {
-				fit();
-			} else {
-				show(first);
-			}
+			fit();
 			fitted = true;
 		}
 	}

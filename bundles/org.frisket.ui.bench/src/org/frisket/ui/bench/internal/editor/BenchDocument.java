@@ -132,6 +132,13 @@ public final class BenchDocument {
 		detached = false;
 	}
 
+	/** It holds what its file held when it had this stamp. */
+	void reloaded(FileStamp stamp) {
+		path().ifPresent(path -> origin = Unsaved.of(path, stamp));
+		recovered = false;
+		detached = false;
+	}
+
 	/** Whether somebody else has written or removed the file since it was read or saved here. */
 	OutsideChange outsideChange() {
 		return path().map(path -> OutsideChange.between(origin.stamp(), FileStamp.of(path)))

@@ -20,6 +20,7 @@ import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.contexts.IContextService;
 import org.frisket.editing.EditExecutor;
 import org.frisket.model.Job;
+import org.frisket.prepare.Finding;
 import org.frisket.ui.bench.JobInput;
 import org.frisket.ui.bench.JobOnBench;
 import org.frisket.ui.bench.internal.bridges.BridgeMode;
@@ -127,6 +128,11 @@ public final class BenchEditor extends GraphicalEditor implements IPersistableEd
 		UndoState.announce(getSite());
 		status.update();
 		onBench.jobChanged();
+	}
+
+	/** Has what helps against a finding looked for. */
+	void seekCures(Finding finding) {
+		picture.seekCures(finding);
 	}
 
 	/** Says something to the user; null for nothing. */

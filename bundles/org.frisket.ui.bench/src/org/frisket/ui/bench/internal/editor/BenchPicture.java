@@ -55,6 +55,11 @@ final class BenchPicture implements PictureJob.Client {
 		}
 	}
 
+	/** Has what helps against a finding looked for. */
+	void seekCures(Finding finding) {
+		maker.seekCures(finding);
+	}
+
 	/** Whether it is that of the job as it is, findings included. */
 	boolean isComplete() {
 		return complete;

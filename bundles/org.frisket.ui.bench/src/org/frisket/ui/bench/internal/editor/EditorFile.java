@@ -1,24 +1,27 @@
 package org.frisket.ui.bench.internal.editor;
 
+import java.nio.file.Path;
 import java.util.List;
 
+import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Display;
-import org.eclipse.ui.IEditorInput;
-import org.eclipse.ui.IWorkbenchPage;
-import org.eclipse.ui.PartInitException;
-import org.eclipse.ui.statushandlers.StatusManager;
+import org.frisket.editing.ReloadJob;
 import org.frisket.model.Job;
-import org.frisket.ui.bench.Bench;
-import org.frisket.ui.bench.JobInput;
+import org.frisket.model.JobFile;
+import org.frisket.model.UnreadableJobException;
 import org.frisket.ui.bench.internal.files.Autosave;
 import org.frisket.ui.bench.internal.files.BenchPreferences;
+import org.frisket.ui.bench.internal.files.FileStamp;
 import org.frisket.ui.bench.internal.files.Recovery;
+import org.frisket.ui.bench.internal.files.Unsaved;
 
 /** All that an editor has to do with its job's file: saving, recovery copies, and what other programs do to it. */
 final class EditorFile {
 
 	private final BenchEditor editor;
+	private final NoticeBar notices;
 	private final JobSaver saver;
 	private final Autosave autosave;
 	private final AutosaveStatus status;
@@ -26,6 +29,7 @@ final class EditorFile {
 
 	EditorFile(BenchEditor editor, NoticeBar notices) {
 		this.editor = editor;
+		this.notices = notices;
 		saver = new JobSaver(editor);
 		Display display = notices.getDisplay();
 		autosave = new Autosave(Recovery.store(), () -> tellStatus(display));
@@ -68,23 +72,54 @@ final class EditorFile {
 	}
 
 	/**
-	 * Shows the job as its file has it, as large and at the same place as now, and gives up what was not saved; a job
-	 * without a file is closed.
+	 * Takes the job over as its file has it now, which is one edit that can be undone, and is then as saved. A job
+	 * without a file is closed, and what was not saved of it given up.
 	 */
 	void reload() {
-		BenchCanvas.Look look = editor.canvas().look();
-		IWorkbenchPage page = editor.getSite().getPage();
-		IEditorInput input = editor.getEditorInput();
-		page.closeEditor(editor, false);
-		if (input instanceof JobInput) {
-			try {
-				if (page.openEditor(input, Bench.EDITOR_ID) instanceof BenchEditor again && again.canvas() != null) {
-					again.canvas().beginWith(look);
-				}
-			} catch (PartInitException e) {
-				StatusManager.getManager().handle(e.getStatus(), StatusManager.SHOW);
-			}
+		Unsaved origin = editor.document().origin();
+		if (origin.original().isEmpty()) {
+			editor.getSite().getPage().closeEditor(editor, false);
+			return;
 		}
+		Path path = origin.original().get();
+		Display display = notices.getDisplay();
+		org.eclipse.core.runtime.jobs.Job.createSystem(Messages.EditorFile_reloading, (ICoreRunnable) monitor -> {
+			// the stamp first: a change between the two is then noticed rather than missed
+			FileStamp stamp = FileStamp.of(path);
+			try {
+				Job read = JobFile.load(path);
+				tell(display, origin, () -> take(read, stamp));
+			} catch (UnreadableJobException e) {
+				tell(display, origin, () -> cannotReload(e.getMessage()));
+			}
+		}).schedule();
+	}
+
+	/** Unless the editor is closed meanwhile, or the job was saved. */
+	private void tell(Display display, Unsaved origin, Runnable news) {
+		if (!display.isDisposed()) {
+			display.asyncExec(() -> {
+				if (!notices.isDisposed() && origin.equals(editor.document().origin())) {
+					news.run();
+				}
+			});
+		}
+	}
+
+	private void take(Job read, FileStamp stamp) {
+		editor.typing().end(true);
+		editor.onBench().edits().execute(new ReloadJob(editor.document().job(), read));
+		editor.commandStack().markSaveLocation();
+		editor.document().reloaded(stamp);
+		notices.hide();
+		watch.settled();
+		editor.fileRelationChanged();
+	}
+
+	private void cannotReload(String reason) {
+		notices.show(NLS.bind(Messages.EditorFile_notReloaded, reason),
+				List.of(new NoticeBar.Choice(Messages.OutsideWatch_reload, this::reload),
+						new NoticeBar.Choice(Messages.OutsideWatch_keep, watch::keep)));
 	}
 
 	/** Whether the editor is the one in front. */

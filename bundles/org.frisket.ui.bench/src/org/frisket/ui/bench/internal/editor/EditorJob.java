@@ -1,5 +1,6 @@
 package org.frisket.ui.bench.internal.editor;
 
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -74,7 +75,9 @@ final class EditorJob implements JobOnBench {
 	}
 
 	void curesMade(Map<Finding, List<Cure>> made) {
-		cures = made;
+		Map<Finding, List<Cure>> known = curesKnown ? new HashMap<>(cures) : new HashMap<>();
+		known.putAll(made);
+		cures = known;
 		curesKnown = true;
 		if (editor.viewer().getContents() instanceof JobPart part) {
 			part.sayCures(this::said);
@@ -97,6 +100,18 @@ final class EditorJob implements JobOnBench {
 	@Override
 	public boolean areCuresKnown() {
 		return curesKnown;
+	}
+
+	@Override
+	public boolean areCuresKnown(Finding finding) {
+		return curesKnown && cures.containsKey(finding);
+	}
+
+	@Override
+	public void seekCures(Finding finding) {
+		if (isUpToDate() && !areCuresKnown(finding)) {
+			editor.seekCures(finding);
+		}
 	}
 
 	@Override

@@ -23,7 +23,9 @@ final class Messages extends NLS {
 	public static String BenchStatus_zoom;
 	public static String EditorFile_discardRecovered;
 	public static String EditorFile_keepRecovered;
+	public static String EditorFile_notReloaded;
 	public static String EditorFile_recovered;
+	public static String EditorFile_reloading;
 	public static String EditorJob_cure;
 	public static String FerryBanner_narrowMat;
 	public static String FerryBanner_title;

@@ -27,7 +27,7 @@ final class OutsideWatch implements IPartListener2 {
 	private final Listener shellActivated = event -> look();
 	private OutsideChange told = OutsideChange.NONE;
 
-	/** @param reload shows the job as its file has it */
+	/** @param reload takes the job over as its file has it */
 	OutsideWatch(BenchEditor editor, NoticeBar notices, Runnable reload) {
 		this.editor = editor;
 		this.reload = reload;
@@ -93,7 +93,13 @@ final class OutsideWatch implements IPartListener2 {
 		}
 	}
 
-	private void keep() {
+	/** The job is as its file again. */
+	void settled() {
+		told = OutsideChange.NONE;
+	}
+
+	/** What is shown is to stand, whatever the file holds. */
+	void keep() {
 		told = OutsideChange.NONE;
 		editor.document().keepDespiteFile();
 		editor.fileRelationChanged();

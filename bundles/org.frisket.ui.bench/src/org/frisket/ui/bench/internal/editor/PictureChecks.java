@@ -1,7 +1,9 @@
 package org.frisket.ui.bench.internal.editor;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BiConsumer;
@@ -24,6 +26,11 @@ import org.frisket.ui.bench.internal.picture.PictureMaker;
  */
 final class PictureChecks extends Job {
 
+	/** How many findings are cured unasked; what helps against the others is sought once somebody looks at them. */
+	private static final int CURED_AT_ONCE = 60;
+	/** How many cures are told of at a time when they are asked for. */
+	private static final int CURED_TOGETHER = 8;
+
 	/** In a fluent hand keys follow each other faster than this, in ms. */
 	private static final int QUIET_MS = 200;
 
@@ -31,7 +38,13 @@ final class PictureChecks extends Job {
 	private record Round(org.frisket.model.Job snapshot, PictureMaker maker, PictureMaker.Stage stage) {
 	}
 
+	/** A picture that was looked through, whose findings may be asked about. */
+	private record Checked(Round round, JobPicture picture) {
+	}
+
 	private final AtomicReference<Round> next = new AtomicReference<>();
+	private final Set<Finding> asked = new LinkedHashSet<>();
+	private Checked last;
 	private final PictureJob.Client client;
 	private final BiConsumer<org.frisket.model.Job, Runnable> teller;
 	private final BiConsumer<org.frisket.model.Job, Throwable> failed;
@@ -52,38 +65,91 @@ final class PictureChecks extends Job {
 
 	/** Looks this picture through in place of all before it. */
 	void begin(org.frisket.model.Job snapshot, PictureMaker maker, PictureMaker.Stage stage) {
+		forget();
 		next.set(new Round(snapshot, maker, stage));
 		cancel();
 		schedule(QUIET_MS);
 	}
 
-	/** There is something newer to come. */
+	/** There is something newer to come. What was looked through must not outlive the editor. */
 	void drop() {
 		next.set(null);
+		forget();
 		cancel();
+	}
+
+	private synchronized void forget() {
+		last = null;
+		asked.clear();
+	}
+
+	private synchronized void keep(Round round, JobPicture picture) {
+		if (next.compareAndSet(round, null)) {
+			last = new Checked(round, picture);
+		}
+	}
+
+	/** Has what helps against a finding of the last picture looked for. */
+	synchronized void seek(Finding finding) {
+		if (last != null && asked.add(finding)) {
+			schedule();
+		}
+	}
+
+	/** The next ones to be cured; empty if there are none, or there is a newer picture. */
+	private synchronized List<Finding> asked(Checked of) {
+		return of == null || of != last ? List.of() : asked.stream().limit(CURED_TOGETHER).toList();
+	}
+
+	private synchronized void answered(List<Finding> findings) {
+		asked.removeAll(findings);
+	}
+
+	private synchronized Checked last() {
+		return last;
 	}
 
 	@Override
 	protected IStatus run(IProgressMonitor monitor) {
 		Round round = next.get();
-		if (round == null) {
+		Checked checked = last();
+		if (round == null && checked == null) {
 			return Status.CANCEL_STATUS;
 		}
+		org.frisket.model.Job snapshot = round == null ? checked.round().snapshot() : round.snapshot();
 		try {
-			JobPicture checked = round.stage().checked(Limits.CARD, monitor::isCanceled);
-			teller.accept(round.snapshot(), () -> client.pictureMade(checked, true));
-			Map<Finding, List<Cure>> cures = round.maker().cures(checked, Limits.CARD, Tolerance.DEFAULT,
-					monitor::isCanceled);
-			teller.accept(round.snapshot(), () -> client.curesMade(cures));
+			if (round != null) {
+				check(round, monitor);
+			}
+			answer(last(), monitor);
 			return Status.OK_STATUS;
 		} catch (CancellationException e) {
 			return Status.CANCEL_STATUS;
 		} catch (RuntimeException | LinkageError e) {
-			failed.accept(round.snapshot(), e);
+			failed.accept(snapshot, e);
 			return Status.OK_STATUS;
 		} finally {
-			// what was looked through must not outlive the editor
 			next.compareAndSet(round, null);
 		}
+	}
+
+	private void check(Round round, IProgressMonitor monitor) {
+		JobPicture checked = round.stage().checked(Limits.CARD, monitor::isCanceled);
+		teller.accept(round.snapshot(), () -> client.pictureMade(checked, true));
+		cure(round, checked, checked.findings().stream().limit(CURED_AT_ONCE).toList(), monitor);
+		keep(round, checked);
+	}
+
+	private void answer(Checked checked, IProgressMonitor monitor) {
+		for (List<Finding> some = asked(checked); !some.isEmpty(); some = asked(checked)) {
+			cure(checked.round(), checked.picture(), some, monitor);
+			answered(some);
+		}
+	}
+
+	private void cure(Round round, JobPicture checked, List<Finding> findings, IProgressMonitor monitor) {
+		Map<Finding, List<Cure>> cures = round.maker().cures(checked, findings, Limits.CARD, Tolerance.DEFAULT,
+				monitor::isCanceled);
+		teller.accept(round.snapshot(), () -> client.curesMade(cures));
 	}
 }

@@ -42,7 +42,7 @@ final class PictureJob extends Job {
 		/** Where the letters of the wording stand that were asked for, in its own frame; told after its picture. */
 		void lettersMade(List<LetterPlace> letters);
 
-		/** What helps against the findings of the picture made last. */
+		/** What helps against some findings of the picture made last: first the gravest, later those that were asked about. */
 		void curesMade(Map<Finding, List<Cure>> cures);
 
 		/** Something went wrong that is a bug; it has been logged. */
@@ -93,6 +93,11 @@ final class PictureJob extends Job {
 			cancel();
 		}
 		schedule();
+	}
+
+	/** Has what helps against a finding of the picture made last looked for. */
+	void seekCures(Finding finding) {
+		checks.seek(finding);
 	}
 
 	/** The id of the wording whose carets are wanted with each picture; null for none. */

@@ -30,7 +30,10 @@ public final class CureHandler extends BenchHandler {
 
 	private static void cure(BenchEditor bench, JobOnBench job, Finding finding) {
 		List<Cure> cures = job.cures(finding);
-		if (cures.isEmpty()) {
+		if (!job.areCuresKnown(finding)) {
+			job.seekCures(finding);
+			bench.say(Messages.CureHandler_soon);
+		} else if (cures.isEmpty()) {
 			bench.say(NLS.bind(Messages.CureHandler_byHand, finding.cure()));
 		} else {
 			bench.say(null);

@@ -40,7 +40,6 @@ public final class PictureMaker {
 	/** A tenth of what a person sees at true size. */
 	private static final double FLATNESS = 0.01;
 	private static final double HATCH_SPACING = 1.5;
-	private static final int MOST_CURED = 60;
 
 	private final JobPreparer preparer;
 	/** The pictures made last: most elements are the same in the next. Only whole maps are put here. */
@@ -124,15 +123,15 @@ public final class PictureMaker {
 	}
 
 	/**
-	 * What helps against the first findings of a picture: whoever has more of them looks at the list again when these
-	 * are cured.
+	 * What helps against some findings of a picture, for each of them.
 	 *
 	 * @throws java.util.concurrent.CancellationException if the monitor cancels
 	 */
-	public Map<Finding, List<Cure>> cures(JobPicture picture, Limits limits, Tolerance tolerance, Monitor monitor) {
+	public Map<Finding, List<Cure>> cures(JobPicture picture, List<Finding> findings, Limits limits, Tolerance tolerance,
+			Monitor monitor) {
 		Trial trial = Makeready.trial(picture.prepared(), preparer, FontLibraries.installed(), limits, tolerance, monitor);
 		Map<Finding, List<Cure>> cures = new HashMap<>();
-		for (Finding finding : picture.findings().stream().limit(MOST_CURED).toList()) {
+		for (Finding finding : findings) {
 			monitor.check();
 			cures.put(finding, Makeready.cures(finding, trial));
 		}

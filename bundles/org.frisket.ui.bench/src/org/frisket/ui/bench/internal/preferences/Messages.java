@@ -9,6 +9,7 @@ final class Messages extends NLS {
 	public static String BenchPreferencePage_language;
 	public static String BenchPreferencePage_millimetres;
 	public static String BenchPreferencePage_unit;
+	public static String SurfacePreferencePage_boxTouches;
 	public static String SurfacePreferencePage_grid;
 	public static String SurfacePreferencePage_guides;
 	public static String SurfacePreferencePage_lockGuides;

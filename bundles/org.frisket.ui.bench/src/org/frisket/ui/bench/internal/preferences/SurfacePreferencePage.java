@@ -32,6 +32,7 @@ public final class SurfacePreferencePage extends FieldEditorPreferencePage imple
 		add(SurfaceOption.GRID, Messages.SurfacePreferencePage_grid);
 		add(SurfaceOption.GUIDES, Messages.SurfacePreferencePage_guides);
 		add(SurfaceOption.GUIDES_LOCKED, Messages.SurfacePreferencePage_lockGuides);
+		add(SurfaceOption.BOX_TOUCHES, Messages.SurfacePreferencePage_boxTouches);
 		add(SurfaceOption.SNAP, Messages.SurfacePreferencePage_snap);
 		add(SurfaceOption.SNAP_GUIDES, Messages.SurfacePreferencePage_snapGuides);
 		add(SurfaceOption.SNAP_NODES, Messages.SurfacePreferencePage_snapNodes);

@@ -25,6 +25,8 @@ public final class CalibrationDialog extends TitleAreaDialog {
 
 	private static final int MARGIN_PX = 12;
 	private static final int LINE_PX = 400;
+	/** Characters; more is no length, and would fill the window when it is told that it is none. */
+	private static final int LONGEST_LENGTH = 40;
 	private static final int FORGET_ID = IDialogConstants.CLIENT_ID;
 
 	private Gauge gauge;
@@ -57,6 +59,7 @@ public final class CalibrationDialog extends TitleAreaDialog {
 		GridDataFactory.fillDefaults().span(2, 1).grab(true, true).applyTo(gauge);
 		new Label(area, SWT.NONE).setText(Messages.CalibrationDialog_read);
 		read = new Text(area, SWT.BORDER);
+		read.setTextLimit(LONGEST_LENGTH);
 		read.addListener(SWT.Modify, event -> validate());
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(read);
 		told = new Label(area, SWT.WRAP);

@@ -11,7 +11,7 @@ import org.frisket.ui.bench.internal.files.BenchPreferences;
 public enum SurfaceOption {
 
 	RULERS("showRulers", true), GRID("showGrid", false), GUIDES("showGuides", true), GUIDES_LOCKED("lockGuides", false),
-	SNAP("snap", true), SNAP_GUIDES("snapToGuides", true), SNAP_NODES("snapToNodes", true),
+	BOX_TOUCHES("boxTouches", false), SNAP("snap", true), SNAP_GUIDES("snapToGuides", true), SNAP_NODES("snapToNodes", true),
 	SNAP_EDGES("snapToEdges", true), SNAP_CENTRES("snapToCentres", true), SNAP_GRID("snapToGrid", true);
 
 	private final String key;

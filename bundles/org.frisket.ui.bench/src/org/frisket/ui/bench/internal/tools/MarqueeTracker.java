@@ -14,11 +14,12 @@ import org.frisket.ui.bench.internal.figures.MarqueeFigure;
 import org.frisket.ui.bench.internal.parts.ElementPart;
 import org.frisket.ui.bench.internal.parts.JobPart;
 import org.frisket.ui.bench.internal.parts.Selection;
+import org.frisket.ui.bench.internal.surface.SurfaceOption;
 import org.frisket.ui.bench.internal.typing.Typing;
 
 /**
- * Gathers what lies wholly inside a box: a wording can so be taken without the large mat behind it. While Control is
- * held, all that the box touches. With Shift it adds to the selection. A click without a drag selects nothing; a double
+ * Gathers what lies wholly inside a box: a wording can so be taken without the large mat behind it. Or all that the box
+ * touches, if the user prefers that; while Control is held, the other of the two. With Shift it adds to the selection. A click without a drag selects nothing; a double
  * click begins a wording.
  */
 public final class MarqueeTracker extends AbstractTool implements DragTracker {
@@ -49,9 +50,13 @@ public final class MarqueeTracker extends AbstractTool implements DragTracker {
 	@Override
 	protected boolean handleDragInProgress() {
 		if (isInState(STATE_DRAG_IN_PROGRESS)) {
-			show(getCurrentInput().isModKeyDown(SWT.MOD1));
+			show(isTouching(getCurrentInput().isModKeyDown(SWT.MOD1)));
 		}
 		return true;
+	}
+
+	private static boolean isTouching(boolean other) {
+		return SurfaceOption.BOX_TOUCHES.isOn() != other;
 	}
 
 	private void show(boolean touching) {
@@ -79,11 +84,11 @@ public final class MarqueeTracker extends AbstractTool implements DragTracker {
 		return switched(event, false) || super.handleKeyUp(event);
 	}
 
-	private boolean switched(KeyEvent event, boolean touching) {
+	private boolean switched(KeyEvent event, boolean other) {
 		if (event.keyCode != SWT.MOD1 || marquee == null) {
 			return false;
 		}
-		show(touching);
+		show(isTouching(other));
 		return true;
 	}
 

@@ -56,10 +56,12 @@ final class MakereadyMenu {
 	private void addCures(Menu menu, Finding finding) {
 		List<Cure> cures = view.job().cures(finding);
 		for (Cure cure : cures) {
-			item(menu, SWT.PUSH, cure.name()).addListener(SWT.Selection, event -> view.job().cure(cure));
+			String key = cure == cures.get(0) ? CureSelectedHandler.key() : ""; //$NON-NLS-1$
+			item(menu, SWT.PUSH, cure.name() + key).addListener(SWT.Selection, event -> view.job().cure(cure));
 		}
 		if (cures.isEmpty()) {
-			item(menu, SWT.PUSH, view.job().areCuresKnown() ? NLS.bind(Messages.MakereadyView_byHand, finding.cure())
+			view.job().seekCures(finding);
+			item(menu, SWT.PUSH, view.job().areCuresKnown(finding) ? NLS.bind(Messages.MakereadyView_byHand, finding.cure())
 					: Messages.MakereadyMenu_soon).setEnabled(false);
 		}
 		new MenuItem(menu, SWT.SEPARATOR);

@@ -28,7 +28,8 @@ import org.frisket.ui.views.internal.SeverityText;
 
 /**
  * The findings of the job in front, the gravest first, numbered as their flags on the bench are. Going to a line shows
- * its place; Enter or a double click goes there. The number of a line is the key of its cure.
+ * its place; Enter or a double click goes there. The number of a line is the key of its cure, and that of the line gone
+ * to has a key of its own.
  */
 public final class MakereadyView extends BenchView {
 
@@ -47,6 +48,8 @@ public final class MakereadyView extends BenchView {
 	private List<Finding> all = List.of();
 	/** Those that are listed. */
 	private List<Finding> findings = List.of();
+	/** Where a finding was cured whose line is about to go; -1 if none was. */
+	private int curedLine = -1;
 	private final MakereadyMenu menu = new MakereadyMenu(this);
 
 	@Override
@@ -92,6 +95,11 @@ public final class MakereadyView extends BenchView {
 		if (bench() == null || !bench().areCuresKnown()) {
 			return finding.cure();
 		}
+		if (!bench().areCuresKnown(finding)) {
+			// a line is filled when it comes into view
+			bench().seekCures(finding);
+			return Messages.MakereadyMenu_soon;
+		}
 		List<Cure> cures = bench().cures(finding);
 		int number = all.indexOf(finding) + 1;
 		if (cures.isEmpty()) {
@@ -117,6 +125,27 @@ public final class MakereadyView extends BenchView {
 		if (finding != null && bench() != null) {
 			bench().reveal(finding);
 		}
+	}
+
+	/** Carries out the first cure of the line that is gone to, or says why it does not. */
+	void cureSelected() {
+		Finding finding = selected();
+		if (finding == null || bench() == null) {
+			say(Messages.MakereadyView_noLine);
+		} else if (!bench().isUpToDate() || !bench().areCuresKnown(finding)) {
+			bench().seekCures(finding);
+			say(Messages.MakereadyView_soon);
+		} else if (bench().cures(finding).isEmpty()) {
+			say(NLS.bind(Messages.MakereadyView_byHand, finding.cure()));
+		} else {
+			say(null);
+			curedLine = table.getSelectionIndex();
+			bench().cure(bench().cures(finding).get(0));
+		}
+	}
+
+	private void say(String message) {
+		getViewSite().getActionBars().getStatusLineManager().setErrorMessage(message);
 	}
 
 	void goThere() {
@@ -195,9 +224,13 @@ public final class MakereadyView extends BenchView {
 		int index = before == null ? -1 : findings.indexOf(before);
 		if (index >= 0) {
 			table.setSelection(index);
+		} else if (curedLine >= 0 && !findings.isEmpty()) {
+			// the next one has come to its place: who cures by key goes on from there
+			table.setSelection(Math.min(curedLine, findings.size() - 1));
 		} else {
 			table.deselectAll();
 		}
+		curedLine = -1;
 		setPartName(all.isEmpty() ? Messages.MakereadyView_title
 				: NLS.bind(Messages.MakereadyView_titleCount, all.size()));
 		Icon icon = all.isEmpty() ? Icon.MAKEREADY : SeverityText.icon(all.get(0).severity());

@@ -18,8 +18,10 @@ final class Messages extends NLS {
 	public static String MakereadyView_measured;
 	public static String MakereadyView_noBench;
 	public static String MakereadyView_noFindings;
+	public static String MakereadyView_noLine;
 	public static String MakereadyView_number;
 	public static String MakereadyView_severity;
+	public static String MakereadyView_soon;
 	public static String MakereadyView_title;
 	public static String MakereadyView_titleCount;
 

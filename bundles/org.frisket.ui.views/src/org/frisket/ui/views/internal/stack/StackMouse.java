@@ -22,6 +22,9 @@ final class StackMouse {
 	private final RowDrag drag;
 	private final ThreadPull pull;
 	private Finding revealed;
+	/** What was pressed last, and what before; rows may have moved in between. */
+	private Row pressed;
+	private Row pressedBefore;
 	private Mat pointedAt;
 
 	StackMouse(StackCanvas canvas) {
@@ -38,6 +41,8 @@ final class StackMouse {
 		canvas.setFocus();
 		canvas.commitName();
 		Row row = canvas.rowAt(event.y);
+		pressedBefore = pressed;
+		pressed = event.button == 1 ? row : null;
 		if (row == null) {
 			return;
 		}
@@ -123,7 +128,8 @@ final class StackMouse {
 
 	private void doubleClicked(Event event) {
 		Row row = canvas.rowAt(event.y);
-		if (row != null && event.button == 1 && canvas.threadAt(event.x, event.y) == null
+		// two presses in quick succession are a double click to the platform even when another row has come there
+		if (row != null && row.equals(pressedBefore) && row.equals(pressed) && canvas.threadAt(event.x, event.y) == null
 				&& event.x >= canvas.nameOf(row).x && !canvas.findingsOf(row).contains(event.x, event.y)) {
 			drag.cancel();
 			if (row.isLayer() && canvas.sheetOf(row).contains(event.x, event.y)) {
