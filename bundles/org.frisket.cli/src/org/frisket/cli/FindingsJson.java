@@ -2,20 +2,23 @@ package org.frisket.cli;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 import org.frisket.prepare.Finding;
+import org.frisket.prepare.Fitness;
+import org.frisket.prepare.PreparedElement;
 
 import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 
-/** Findings for machines: an object with one array, {@code findings}. */
+/** Findings for machines: an object with two arrays, {@code findings} and, how they measure, {@code wordings}. */
 final class FindingsJson {
 
 	private FindingsJson() {
 	}
 
-	static String text(List<Finding> findings) {
+	static String text(List<Finding> findings, Map<PreparedElement, Fitness> wordings) {
 		JsonArray array = new JsonArray();
 		for (Finding finding : findings) {
 			JsonObject object = new JsonObject();
@@ -32,6 +35,9 @@ final class FindingsJson {
 		}
 		JsonObject root = new JsonObject();
 		root.add("findings", array);
-		return new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().create().toJson(root);
+		JsonArray measured = new JsonArray();
+		wordings.forEach((element, fitness) -> measured.add(FitnessJson.wording(element, fitness)));
+		root.add("wordings", measured);
+		return new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().serializeNulls().create().toJson(root);
 	}
 }

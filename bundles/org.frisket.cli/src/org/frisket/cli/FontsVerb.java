@@ -25,9 +25,6 @@ import picocli.CommandLine.Spec;
 @Command(name = "fonts", description = "Lists how well fonts can be cut for a text, the fittest first.", sortOptions = false)
 final class FontsVerb implements Callable<Integer> {
 
-	/** The one stock whose limits are known. */
-	private static final String CARD = "card";
-
 	@Spec
 	private CommandSpec spec;
 
@@ -41,7 +38,7 @@ final class FontsVerb implements Callable<Integer> {
 	@Option(names = "--font", paramLabel = "FILE|NAME", description = "A font to look at; may be given several times (default all at hand that have the characters).")
 	private List<String> fonts = List.of();
 
-	@Option(names = "--stock", paramLabel = "ID", defaultValue = CARD, description = "What it is cut from (default ${DEFAULT-VALUE}).")
+	@Option(names = "--stock", paramLabel = "ID", defaultValue = Stocks.USUAL, description = "What it is cut from: card, heavy-card, paper or film (default ${DEFAULT-VALUE}).")
 	private String stock;
 
 	@Option(names = "--thinnest", paramLabel = "LENGTH", converter = Conversions.PositiveLength.class, //
@@ -71,27 +68,18 @@ final class FontsVerb implements Callable<Integer> {
 		if (wording.isBlank()) {
 			throw new Refusal("--for: there is nothing in it to set");
 		}
-		Limits limits = limits();
+		Limits limits = Stocks.limits(stock, thinnest, smallest);
 		FontFitness.Ranking ranking = ranking(wording, limits);
 		if (ranking.fonts().isEmpty()) {
 			throw new Refusal("--for: no font can set it: " + String.join("; ", ranking.leftOut()));
 		}
 		PrintWriter out = spec.commandLine().getOut();
 		if (json) {
-			out.println(FitnessJson.text(ranking.fonts(), limits));
+			out.println(FitnessJson.text(ranking.fonts()));
 		} else {
-			table(out, ranking, limits);
+			table(out, ranking);
 		}
 		return Frisket.DONE;
-	}
-
-	private Limits limits() throws Refusal {
-		if (!stock.equals(CARD)) {
-			throw new Refusal("--stock: there is no stock “" + stock + "”; " + CARD + " is known");
-		}
-		Limits limits = Limits.CARD;
-		limits = thinnest == null ? limits : limits.withThinnestStroke(thinnest);
-		return smallest == null ? limits : limits.withSmallestPiece(smallest);
 	}
 
 	private FontFitness.Ranking ranking(String wording, Limits limits) throws Refusal {
@@ -103,14 +91,14 @@ final class FontsVerb implements Callable<Integer> {
 		}
 	}
 
-	private void table(PrintWriter out, FontFitness.Ranking ranking, Limits limits) {
+	private void table(PrintWriter out, FontFitness.Ranking ranking) {
 		int width = ranking.fonts().stream().mapToInt(font -> font.name().length()).max().orElse(0);
 		String row = "%-" + Math.max(4, width) + "s  %4s  %8s  %7s  %7s  %7s  %6s  %7s  %6s%n";
 		out.printf(row, "font", "cuts", "from", "stroke", "gap", "counter", "point", "piece", "pieces");
 		for (FontFitness.Font font : ranking.fonts()) {
 			Fitness fitness = font.fitness();
-			double from = fitness.smallestHeight(limits).orElse(Double.POSITIVE_INFINITY);
-			out.printf(row, font.name(), from <= height ? "yes" : "no", number(Optional.of(from)),
+			double from = fitness.smallestHeight().orElse(Double.POSITIVE_INFINITY);
+			out.printf(row, font.name(), fitness.cuts() ? "yes" : "no", number(Optional.of(from)),
 					measure(fitness.thinnestStroke()), measure(fitness.narrowestGap()),
 					measure(fitness.smallestCounter()), measure(fitness.sharpestPoint()),
 					measure(fitness.smallestPiece()), fitness.pieces());

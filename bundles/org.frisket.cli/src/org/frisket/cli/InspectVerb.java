@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 
 import org.frisket.geometry.Tolerance;
-import org.frisket.prepare.checks.Limits;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -24,12 +23,15 @@ final class InspectVerb implements Callable<Integer> {
 	@Parameters(paramLabel = "FILE", description = "The job, a .frjob file.")
 	private Path file;
 
+	@Option(names = "--stock", paramLabel = "ID", defaultValue = Stocks.USUAL, description = "What it is cut from: card, heavy-card, paper or film (default ${DEFAULT-VALUE}).")
+	private String stock;
+
 	@Option(names = "--thinnest", paramLabel = "LENGTH", converter = Conversions.PositiveLength.class, //
-			description = "The narrowest stroke allowed (default 1mm).")
+			description = "The narrowest stroke allowed (default that of the stock).")
 	private Double thinnest;
 
 	@Option(names = "--smallest", paramLabel = "LENGTH", converter = Conversions.PositiveLength.class, //
-			description = "The shortest piece allowed (default 2mm).")
+			description = "The shortest piece allowed (default that of the stock).")
 	private Double smallest;
 
 	@Option(names = "--tolerance", paramLabel = "LENGTH", defaultValue = "0.02mm", description = "Greatest deviation of curves (default ${DEFAULT-VALUE}).")
@@ -47,22 +49,17 @@ final class InspectVerb implements Callable<Integer> {
 	@Override
 	public Integer call() throws Refusal {
 		studio.choose();
-		Limits limits = Limits.CARD;
-		if (thinnest != null) {
-			limits = limits.withThinnestStroke(thinnest);
-		}
-		if (smallest != null) {
-			limits = limits.withSmallestPiece(smallest);
-		}
-		Preparation preparation = Preparation.of(Preparation.load(file), tolerance, limits);
+		Preparation preparation = Preparation.measured(Preparation.load(file), tolerance,
+				Stocks.limits(stock, thinnest, smallest));
 		PrintWriter out = spec.commandLine().getOut();
 		if (json) {
-			out.println(FindingsJson.text(preparation.findings()));
+			out.println(FindingsJson.text(preparation.findings(), preparation.wordings()));
 		} else {
 			new Report(out).findings(preparation.findings());
 			if (preparation.findings().isEmpty()) {
 				out.println("nothing found");
 			}
+			new Report(out).wordings(preparation.wordings());
 		}
 		return preparation.status();
 	}

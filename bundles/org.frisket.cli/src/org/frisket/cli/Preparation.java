@@ -2,21 +2,25 @@ package org.frisket.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
 import org.frisket.prepare.Finding;
+import org.frisket.prepare.Fitness;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.Makeready;
+import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.checks.Limits;
 
 /** A job worked through and checked, as every verb needs it. */
-record Preparation(PreparedJob prepared, List<Finding> findings) {
+record Preparation(PreparedJob prepared, List<Finding> findings, Map<PreparedElement, Fitness> wordings) {
 
 	static Preparation of(Job job, Tolerance tolerance) throws Refusal {
 		return of(job, tolerance, Limits.CARD);
@@ -25,7 +29,21 @@ record Preparation(PreparedJob prepared, List<Finding> findings) {
 	static Preparation of(Job job, Tolerance tolerance, Limits limits) throws Refusal {
 		try {
 			PreparedJob prepared = new JobPreparer(FontLibraries.installed()).prepare(job, tolerance, Monitor.NONE);
-			return new Preparation(prepared, Makeready.findings(prepared, limits, tolerance, Monitor.NONE));
+			return new Preparation(prepared, Makeready.findings(prepared, limits, tolerance, Monitor.NONE), Map.of());
+		} catch (IllegalArgumentException e) {
+			throw new Refusal(e);
+		}
+	}
+
+	/** With how the letters of each wording measure. */
+	static Preparation measured(Job job, Tolerance tolerance, Limits limits) throws Refusal {
+		try {
+			JobPreparer preparer = new JobPreparer(FontLibraries.installed());
+			PreparedJob prepared = preparer.prepare(job, tolerance, Monitor.NONE);
+			Map<PreparedElement, Fitness> wordings = new LinkedHashMap<>();
+			prepared.elements().forEach(element -> preparer.fitness(element, limits, tolerance, Monitor.NONE)
+					.ifPresent(fitness -> wordings.put(element, fitness)));
+			return new Preparation(prepared, Makeready.findings(prepared, limits, tolerance, Monitor.NONE), wordings);
 		} catch (IllegalArgumentException e) {
 			throw new Refusal(e);
 		}

@@ -4,10 +4,13 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Length;
 import org.frisket.prepare.Finding;
+import org.frisket.prepare.Fitness;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.typography.FontFace;
@@ -55,6 +58,22 @@ final class Report {
 					finding.severity().name().toLowerCase(Locale.ROOT), finding.id(), finding.element(),
 					finding.place().x(), finding.place().y(), values(finding), finding.message(), finding.cure());
 		}
+	}
+
+	/** How the letters of each wording measure, one a line; places in the job's frame. */
+	void wordings(Map<PreparedElement, Fitness> wordings) {
+		wordings.forEach((element, fitness) -> out.printf(Locale.ROOT,
+				"wording %s (%s): %d pieces, stroke %s, gap %s, counter %s, point %s, piece %s, cuts from %s%n",
+				element.element().getId(), element.element().getName(), fitness.pieces(),
+				measure(fitness.thinnestStroke(), "mm"), measure(fitness.narrowestGap(), "mm"),
+				measure(fitness.smallestCounter(), "mm"), measure(fitness.sharpestPoint(), "°"),
+				measure(fitness.smallestPiece(), "mm"), fitness.smallestHeight().isPresent()
+						? Length.text(fitness.smallestHeight().getAsDouble(), 1) : "no height"));
+	}
+
+	private static String measure(Optional<Fitness.Measure> measure, String unit) {
+		return measure.map(found -> String.format(Locale.ROOT, "%.2f %s at %.2f,%.2f", found.value(), unit,
+				found.place().x(), found.place().y())).orElse("none");
 	}
 
 	private static String values(Finding finding) {

@@ -54,12 +54,12 @@ public final class FontFitness {
 	public Ranking ofAll(Limits limits, Monitor monitor) {
 		List<Outcome> outcomes = entries(monitor).parallelStream().map(entry -> {
 			try {
-				return outcome(entry.open(), entry.place(), monitor);
+				return outcome(entry.open(), entry.place(), limits, monitor);
 			} catch (UnreadableFontException e) {
 				return new Outcome(Optional.empty(), e.getMessage());
 			}
 		}).toList();
-		return ranking(outcomes, limits);
+		return ranking(outcomes);
 	}
 
 	/** @param fonts files, or names as a library takes them */
@@ -68,9 +68,9 @@ public final class FontFitness {
 		List<Outcome> outcomes = new ArrayList<>();
 		for (String font : fonts) {
 			FontFace face = library.find(font, monitor);
-			outcomes.add(outcome(face, place(face, monitor), monitor));
+			outcomes.add(outcome(face, place(face, monitor), limits, monitor));
 		}
-		return ranking(outcomes, limits);
+		return ranking(outcomes);
 	}
 
 	private record Outcome(Optional<Font> font, String reason) {
@@ -90,7 +90,7 @@ public final class FontFitness {
 				.map(FontEntry::place).findFirst().orElse(""));
 	}
 
-	private Outcome outcome(FontFace face, String place, Monitor monitor) {
+	private Outcome outcome(FontFace face, String place, Limits limits, Monitor monitor) {
 		if (face.isStroke()) {
 			return new Outcome(Optional.empty(), "%s is a font of single lines, which are not cut".formatted(face.fullName()));
 		}
@@ -106,15 +106,15 @@ public final class FontFitness {
 			return new Outcome(Optional.empty(),
 					"%s has no glyph for %s".formatted(face.fullName(), missing.get().label()));
 		}
-		Fitness fitness = Fitness.of(set, tolerance, monitor);
+		Fitness fitness = Fitness.of(set, limits, tolerance, monitor);
 		return fitness.pieces() == 0
 				? new Outcome(Optional.empty(), "%s leaves no mark for it".formatted(face.fullName()))
 				: new Outcome(Optional.of(new Font(face.fullName(), place, fitness)), "");
 	}
 
-	private static Ranking ranking(List<Outcome> outcomes, Limits limits) {
+	private static Ranking ranking(List<Outcome> outcomes) {
 		Comparator<Font> fittest = Comparator.comparingDouble(
-				font -> font.fitness().smallestHeight(limits).orElse(Double.POSITIVE_INFINITY));
+				font -> font.fitness().smallestHeight().orElse(Double.POSITIVE_INFINITY));
 		List<Font> fonts = outcomes.stream().flatMap(outcome -> outcome.font().stream())
 				.sorted(fittest.thenComparing(Font::name).thenComparing(Font::file)).toList();
 		return new Ranking(fonts,

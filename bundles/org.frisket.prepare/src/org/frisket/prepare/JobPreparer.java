@@ -5,9 +5,11 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Outline;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.Transform;
@@ -17,8 +19,11 @@ import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 import org.frisket.model.Mat;
 import org.frisket.model.Matrix;
+import org.frisket.model.OperationKind;
 import org.frisket.model.Wording;
+import org.frisket.prepare.checks.Limits;
 import org.frisket.prepare.internal.ElementSteps;
+import org.frisket.prepare.internal.FitnessMeasures;
 import org.frisket.prepare.internal.PlacedShape;
 import org.frisket.typography.FontLibrary;
 
@@ -83,6 +88,24 @@ public final class JobPreparer {
 	 */
 	public Bridgework bridgework(Wording wording, Tolerance tolerance, Monitor monitor) {
 		return steps.bridgework(wording, tolerance, monitor);
+	}
+
+	/**
+	 * Whether the letters of a wording can be cut as they were prepared, at their size and with all that is done to them;
+	 * places are in the job's frame. Empty for what is no wording, is not cut, or has nothing to cut.
+	 *
+	 * @throws java.util.concurrent.CancellationException if the monitor cancels
+	 */
+	public Optional<Fitness> fitness(PreparedElement element, Limits limits, Tolerance tolerance, Monitor monitor) {
+		if (!(element.element() instanceof Wording wording) || !element.has(OperationKind.CUT)
+				|| element.region().isEmpty() || !(wording.getHeight() > 0)) {
+			return Optional.empty();
+		}
+		Transform placed = transform(wording);
+		double height = wording.getHeight() * Math.sqrt(Math.abs(placed.determinant()));
+		List<Outline> letters = steps.letterOutlines(wording, tolerance, monitor).stream()
+				.map(outline -> outline.transformed(placed)).toList();
+		return Optional.of(FitnessMeasures.of(element.region(), letters, height, limits, tolerance, monitor));
 	}
 
 	private final class Run {

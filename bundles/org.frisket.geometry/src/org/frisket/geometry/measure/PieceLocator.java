@@ -27,6 +27,11 @@ public final class PieceLocator {
 		return locator.locate(new Coordinate(point.x(), point.y())) != Location.EXTERIOR;
 	}
 
+	/** How far outside the piece a point lies, in mm; 0 for one within. */
+	public double distance(Point point) {
+		return holds(point) ? 0 : polygon.distance(Polygons.factory().createPoint(new Coordinate(point.x(), point.y())));
+	}
+
 	/** A point well within the piece. */
 	public Point inside() {
 		Coordinate inside = polygon.getInteriorPoint().getCoordinate();

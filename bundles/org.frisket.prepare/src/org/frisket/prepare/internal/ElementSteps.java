@@ -15,6 +15,7 @@ import org.frisket.model.Wording;
 import org.frisket.prepare.Bridgework;
 import org.frisket.prepare.LetterPlace;
 import org.frisket.typography.FontLibrary;
+import org.frisket.typography.Letter;
 
 /** The step for each kind of element, with its results kept by content. */
 public final class ElementSteps {
@@ -112,6 +113,15 @@ public final class ElementSteps {
 		FontResolver.Resolved font = fonts.resolve(wording.getFont());
 		return font.face().map(face -> LetterPlaces.of(text(
 				WordingSource.of(wording, face, font.remarks(), fonts::resolve), tolerance, monitor))).orElse(List.of());
+	}
+
+	/** The outline of each letter where it stands, in the wording's own frame; empty without its font. */
+	public List<org.frisket.geometry.Outline> letterOutlines(Wording wording, Tolerance tolerance, Monitor monitor) {
+		FontResolver.Resolved font = fonts.resolve(wording.getFont());
+		return font.face().map(face -> {
+			WordingSource source = WordingSource.of(wording, face, font.remarks(), fonts::resolve);
+			return text(source, tolerance, monitor).placed().letters().stream().map(Letter::outline).toList();
+		}).orElse(List.of());
 	}
 
 	/** The letters where they stand. */

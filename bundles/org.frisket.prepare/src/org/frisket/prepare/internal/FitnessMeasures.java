@@ -1,12 +1,12 @@
 package org.frisket.prepare.internal;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 
-import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
@@ -18,109 +18,112 @@ import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.Transform;
 import org.frisket.geometry.clean.FillRule;
 import org.frisket.geometry.clean.OutlineCleaner;
-import org.frisket.geometry.measure.Gap;
-import org.frisket.geometry.measure.LocalThickness;
-import org.frisket.geometry.measure.Measures;
+import org.frisket.geometry.measure.NarrowestGap;
 import org.frisket.geometry.measure.PieceLocator;
-import org.frisket.geometry.measure.ThinPlace;
+import org.frisket.geometry.measure.PieceMeasures;
+import org.frisket.geometry.measure.StrokeWidths;
 import org.frisket.prepare.Fitness;
+import org.frisket.prepare.checks.Limits;
 import org.frisket.typography.Letter;
 import org.frisket.typography.SetText;
 
-/** Measures what decides whether letters can be cut. */
+/**
+ * Measures what decides whether letters can be cut. They are measured at one size, whatever size they have: a letter is
+ * then measured once, and what was found serves for every size.
+ */
 public final class FitnessMeasures {
 
+	/** In mm, of a capital H. */
+	private static final double SIZE = 100;
+	/** The largest height in mm that is thought of. */
+	private static final double LARGEST = 1000;
 	/** In degrees: what turns by less is smooth, and only rounding makes it a corner. */
 	private static final double STRAIGHT = 179;
 
-	private static final double FIRST_SHARE = 0.55;
-	private static final double NEXT = 1.4;
+	/** A few hundred fonts' letters of one wording. */
+	private static final ContentCache KNOWN = new ContentCache(8000);
 
-	/** A piece of a letter, and the number of the piece of the whole it is part of. */
-	private record Part(int letter, int home, Piece piece) {
-	}
-
-	private final SetText text;
 	private final Region region;
+	private final List<Outline> letters;
+	private final double height;
+	private final Limits limits;
 	private final Tolerance tolerance;
 	private final Monitor monitor;
 
-	private FitnessMeasures(SetText text, Tolerance tolerance, Monitor monitor) {
-		this.text = text;
+	private FitnessMeasures(Region region, List<Outline> letters, double height, Limits limits, Tolerance tolerance,
+			Monitor monitor) {
+		this.region = region;
+		this.letters = letters;
+		this.height = height;
+		this.limits = limits;
 		this.tolerance = tolerance;
 		this.monitor = monitor;
-		region = clean(text.outline().contours());
 	}
 
-	public static Fitness of(SetText text, Tolerance tolerance, Monitor monitor) {
-		return new FitnessMeasures(text, tolerance, monitor).fitness();
+	public static Fitness of(SetText text, Limits limits, Tolerance tolerance, Monitor monitor) {
+		Transform larger = Transform.scaling(SIZE / text.capHeight(), SIZE / text.capHeight());
+		Region region = new OutlineCleaner(KNOWN::get).clean(text.outline().transformed(larger), FillRule.NON_ZERO,
+				Tolerance.DEFAULT, monitor).region();
+		List<Outline> letters = text.letters().stream().map(Letter::outline).map(o -> o.transformed(larger)).toList();
+		return new FitnessMeasures(region, letters, text.capHeight(), limits, tolerance, monitor).fitness();
 	}
 
-	private Region clean(List<Contour> contours) {
-		return new OutlineCleaner()
-				.clean(new Outline(contours), FillRule.NON_ZERO, tolerance, monitor).region();
+	/** @param letters where they lie in the region; a piece that is made of none belongs to all */
+	public static Fitness of(Region region, List<Outline> letters, double height, Limits limits, Tolerance tolerance,
+			Monitor monitor) {
+		Transform larger = Transform.scaling(SIZE / height, SIZE / height);
+		return new FitnessMeasures(region.transformed(larger), letters.stream().map(o -> o.transformed(larger)).toList(),
+				height, limits, tolerance, monitor).fitness();
 	}
 
 	private Fitness fitness() {
-		return new Fitness(text.capHeight(),
-				thinnestStroke(), narrowestGap(), smallestCounter(), sharpestPoint(), smallestPiece(),
-				region.pieces().size());
+		double back = height / SIZE;
+		PieceMeasures.Looking looking = new PieceMeasures.Looking(Tolerance.DEFAULT, new Tolerance(tolerance.mm() / back),
+				limits.thinnestStroke() * SIZE / LARGEST, tolerance.mm() / limits.thinnestStroke());
+		Fitness.Measure stroke = null;
+		Fitness.Measure counter = null;
+		Fitness.Measure piece = null;
+		double growing = Double.POSITIVE_INFINITY;
+		for (Piece each : region.pieces()) {
+			monitor.check();
+			Point origin = each.outer().start();
+			PieceMeasures measures = PieceMeasures.of(each, looking, KNOWN::get, monitor);
+			stroke = less(stroke, measure(measures.thinnest(), origin, back));
+			growing = Math.min(growing, measures.growing().mm());
+			if (measures.smallestCounter().isPresent()) {
+				counter = less(counter, measure(measures.smallestCounter().get(), origin, back));
+			}
+			piece = less(piece, new Fitness.Measure(measures.length() * back, each.bounds().centre().times(back)));
+		}
+		return new Fitness(height, Optional.ofNullable(stroke), narrowestGap(back), Optional.ofNullable(counter),
+				sharpestPoint(back), Optional.ofNullable(piece), region.pieces().size(),
+				smallestHeight(growing, piece, looking.from()));
+	}
+
+	private static Fitness.Measure measure(StrokeWidths.Width width, Point origin, double back) {
+		return new Fitness.Measure(width.mm() * back, width.place().plus(origin).times(back));
 	}
 
 	private static Fitness.Measure less(Fitness.Measure one, Fitness.Measure other) {
 		return one == null || other.value() < one.value() ? other : one;
 	}
 
-	/**
-	 * Looked for below widths that grow from well under the mean one, where there is little to look at; at the latest
-	 * all of a piece is thinner.
-	 */
-	private Optional<Fitness.Measure> thinnestStroke() {
-		double width = FIRST_SHARE * region.pieces().stream().mapToDouble(FitnessMeasures::meanWidth).min().orElse(0);
-		List<ThinPlace> thin = List.of();
-		while (width > 0 && thin.isEmpty()) {
-			monitor.check();
-			thin = LocalThickness.thinnerThan(region, width, tolerance, monitor);
-			width *= NEXT;
+	private OptionalDouble smallestHeight(double growing, Fitness.Measure piece, double from) {
+		if (piece == null || growing <= from) {
+			return OptionalDouble.empty();
 		}
-		return thin.stream().findFirst().map(place -> new Fitness.Measure(place.thickness(), place.place()));
+		return OptionalDouble.of(Math.max(SIZE * limits.thinnestStroke() / growing,
+				height * limits.smallestPiece() / piece.value()));
 	}
 
-	/** That of a long strip of the same area and perimeter. */
-	private static double meanWidth(Piece piece) {
-		return 2 * piece.area() / piece.contours().stream().mapToDouble(Contour::length).sum();
-	}
-
-	private Optional<Fitness.Measure> smallestPiece() {
-		Fitness.Measure smallest = null;
-		for (Piece piece : region.pieces()) {
-			smallest = less(smallest, new Fitness.Measure(Measures.smallestBox(piece, tolerance).wide(),
-					piece.bounds().centre()));
-		}
-		return Optional.ofNullable(smallest);
-	}
-
-	private Optional<Fitness.Measure> smallestCounter() {
-		Fitness.Measure smallest = null;
-		for (Piece piece : region.pieces()) {
-			for (Contour hole : piece.holes()) {
-				monitor.check();
-				Piece counter = new Piece(hole.reversed(), List.of());
-				smallest = less(smallest, new Fitness.Measure(2 * Measures.inscribedRadius(counter, tolerance),
-						hole.bounds().centre()));
-			}
-		}
-		return Optional.ofNullable(smallest);
-	}
-
-	private Optional<Fitness.Measure> sharpestPoint() {
+	private Optional<Fitness.Measure> sharpestPoint(double back) {
 		Fitness.Measure sharpest = null;
 		for (Contour contour : region.contours()) {
 			Segment before = contour.segments().get(contour.segments().size() - 1);
 			for (Segment after : contour.segments()) {
 				double angle = angle(before.endTangent(), after.startTangent());
 				if (angle < STRAIGHT) {
-					sharpest = less(sharpest, new Fitness.Measure(angle, after.start()));
+					sharpest = less(sharpest, new Fitness.Measure(angle, after.start().times(back)));
 				}
 				before = after;
 			}
@@ -130,60 +133,63 @@ public final class FitnessMeasures {
 
 	/** Of the material, which lies to the left of every contour to the viewer; 180 degrees where the way is straight. */
 	private static double angle(Point in, Point out) {
-		double cross = in.cross(out);
-		double dot = in.x() * out.x() + in.y() * out.y();
-		return 180 + Math.toDegrees(Math.atan2(cross, dot));
+		return 180 + Math.toDegrees(Math.atan2(in.cross(out), in.dot(out)));
 	}
 
-	private Optional<Fitness.Measure> narrowestGap() {
-		List<Part> parts = parts();
-		Fitness.Measure narrowest = null;
-		for (int i = 0; i < parts.size(); i++) {
-			for (int k = i + 1; k < parts.size(); k++) {
-				Part one = parts.get(i);
-				Part other = parts.get(k);
-				if (one.letter() == other.letter() || one.home() == other.home() || narrowest != null
-						&& distance(one.piece().bounds(), other.piece().bounds()) >= narrowest.value()) {
-					continue;
-				}
-				monitor.check();
-				Gap gap = Gap.between(one.piece(), other.piece(), tolerance);
-				narrowest = less(narrowest, new Fitness.Measure(gap.width(), gap.from().plus(gap.to()).times(0.5)));
-			}
-		}
-		return Optional.ofNullable(narrowest);
+	private Optional<Fitness.Measure> narrowestGap(double back) {
+		List<Set<Integer>> lettersOf = lettersOf();
+		return NarrowestGap.of(region, (one, other) -> isBetweenLetters(lettersOf.get(one), lettersOf.get(other)),
+				Tolerance.DEFAULT, monitor).map(gap -> measure(gap, Point.ORIGIN, back));
 	}
 
-	private static double distance(Bounds a, Bounds b) {
-		double dx = Math.max(0, Math.max(b.minX() - a.maxX(), a.minX() - b.maxX()));
-		double dy = Math.max(0, Math.max(b.minY() - a.maxY(), a.minY() - b.maxY()));
-		return Math.hypot(dx, dy);
+	/** The dot of an i and its stem are pieces of one letter. */
+	private static boolean isBetweenLetters(Set<Integer> one, Set<Integer> other) {
+		return !(one.size() == 1 && one.equals(other));
 	}
 
-	private List<Part> parts() {
-		record Key(List<Integer> glyphs, int span) {
-		}
-		List<PieceLocator> homes = region.pieces().stream().map(piece -> new PieceLocator(piece, tolerance)).toList();
-		Map<Key, List<Piece>> known = new HashMap<>();
-		List<Part> parts = new ArrayList<>();
-		for (int i = 0; i < text.letters().size(); i++) {
-			Letter letter = text.letters().get(i);
-			// letters of several glyphs may have their accents anywhere
-			Transform fromOrigin = Transform.translation(letter.origin().x(), letter.origin().y());
-			List<Piece> pieces = letter.glyphs().size() == 1
-					? known.computeIfAbsent(new Key(letter.glyphs(), letter.span()),
-							key -> clean(letter.outline().transformed(fromOrigin.inverse()).contours()).pieces())
-					: clean(letter.outline().transformed(fromOrigin.inverse()).contours()).pieces();
-			for (Piece piece : new Region(pieces).transformed(fromOrigin).pieces()) {
-				Point inside = new PieceLocator(piece, tolerance).inside();
-				for (int home = 0; home < homes.size(); home++) {
-					if (region.pieces().get(home).bounds().contains(inside) && homes.get(home).holds(inside)) {
-						parts.add(new Part(i, home, piece));
-						break;
-					}
+	/** The numbers of the letters that each piece holds. */
+	private List<Set<Integer>> lettersOf() {
+		List<Set<Integer>> found = new ArrayList<>();
+		PieceLocator[] locators = new PieceLocator[region.pieces().size()];
+		region.pieces().forEach(piece -> found.add(new HashSet<>()));
+		for (int letter = 0; letter < letters.size(); letter++) {
+			for (Contour contour : letters.get(letter).contours()) {
+				int piece = pieceAt(contour, locators);
+				if (piece >= 0) {
+					found.get(piece).add(letter);
 				}
 			}
 		}
-		return parts;
+		return found;
+	}
+
+	/** The piece a letter's contour went into: where it starts is within it, or on its edge. */
+	private int pieceAt(Contour contour, PieceLocator[] locators) {
+		Point start = contour.start();
+		int only = -1;
+		int count = 0;
+		for (int i = 0; i < region.pieces().size(); i++) {
+			if (region.pieces().get(i).bounds().grown(Tolerance.DEFAULT.mm()).contains(start)) {
+				only = i;
+				count++;
+			}
+		}
+		if (count <= 1) {
+			return only;
+		}
+		double nearest = Double.POSITIVE_INFINITY;
+		for (int i = 0; i < region.pieces().size(); i++) {
+			if (region.pieces().get(i).bounds().grown(Tolerance.DEFAULT.mm()).contains(start)) {
+				if (locators[i] == null) {
+					locators[i] = new PieceLocator(region.pieces().get(i), Tolerance.DEFAULT);
+				}
+				double distance = locators[i].distance(start);
+				if (distance < nearest) {
+					nearest = distance;
+					only = i;
+				}
+			}
+		}
+		return only;
 	}
 }

@@ -7,8 +7,8 @@ import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Length;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
-import org.frisket.geometry.measure.LocalThickness;
-import org.frisket.geometry.measure.ThinPlace;
+import org.frisket.geometry.measure.StrokeWidths;
+import org.frisket.geometry.measure.ThinStrokes;
 import org.frisket.model.OperationKind;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedElement;
@@ -38,10 +38,10 @@ public final class ThinStrokeCheck implements Check {
 
 	private static void check(PreparedElement element, double limit, Tolerance tolerance, Monitor monitor,
 			Consumer<Finding> findings) {
-		for (ThinPlace thin : LocalThickness.thinnerThan(element.region(), limit, tolerance, KNOWN::get, monitor)) {
+		for (StrokeWidths.Width thin : ThinStrokes.of(element.region(), limit, tolerance, KNOWN::get, monitor)) {
 			findings.accept(Finding.measured(ID, Severity.CAUTION, element.element().getId(),
-					thin.place(), thin.thickness(), limit,
-					NLS.bind(Messages.ThinStrokeCheck_thin, Length.text(thin.thickness(), 2)),
+					thin.place(), thin.mm(), limit,
+					NLS.bind(Messages.ThinStrokeCheck_thin, Length.text(thin.mm(), 2)),
 					Messages.ThinStrokeCheck_thinCure));
 		}
 	}

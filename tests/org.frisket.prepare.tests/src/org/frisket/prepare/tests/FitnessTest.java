@@ -7,12 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 
+import org.frisket.geometry.Memory;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Region;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.clean.FillRule;
 import org.frisket.geometry.clean.OutlineCleaner;
-import org.frisket.geometry.measure.LocalThickness;
+import org.frisket.geometry.measure.ThinStrokes;
 import org.frisket.prepare.Fitness;
 import org.frisket.prepare.FontFitness;
 import org.frisket.prepare.FontLibraries;
@@ -31,7 +32,7 @@ class FitnessTest {
 	}
 
 	private static Fitness fitness(String text, double height) {
-		return Fitness.of(set(text, "Liberation Sans", height), Tolerance.DEFAULT, Monitor.NONE);
+		return Fitness.of(set(text, "Liberation Sans", height), Limits.CARD, Tolerance.DEFAULT, Monitor.NONE);
 	}
 
 	@Test
@@ -39,7 +40,7 @@ class FitnessTest {
 		SetText bars = set("II", "Liberation Sans", 20);
 		double width = bars.letters().get(0).outline().bounds().width();
 		double gap = bars.letters().get(1).outline().bounds().minX() - bars.letters().get(0).outline().bounds().maxX();
-		Fitness fitness = Fitness.of(bars, Tolerance.DEFAULT, Monitor.NONE);
+		Fitness fitness = Fitness.of(bars, Limits.CARD, Tolerance.DEFAULT, Monitor.NONE);
 		assertEquals(2, fitness.pieces());
 		assertEquals(width, fitness.thinnestStroke().orElseThrow().value(), 0.02);
 		assertEquals(gap, fitness.narrowestGap().orElseThrow().value(), 0.02);
@@ -75,7 +76,7 @@ class FitnessTest {
 	void smallestHeightIsWhereTheChecksBeginToPass() {
 		Limits limits = Limits.CARD;
 		for (String text : List.of("Harbour", "ferry", "i")) {
-			double least = fitness(text, 30).smallestHeight(limits).orElseThrow();
+			double least = fitness(text, 30).smallestHeight().orElseThrow();
 			assertTrue(passes(text, 1.01 * least, limits), text);
 			assertFalse(passes(text, 0.97 * least, limits), text);
 		}
@@ -85,7 +86,7 @@ class FitnessTest {
 	@Test
 	void smallestHeightIsNeverTooSmall() {
 		for (String text : List.of("8 gifts", "Quay & Lane", "50% off")) {
-			double least = fitness(text, 30).smallestHeight(Limits.CARD).orElseThrow();
+			double least = fitness(text, 30).smallestHeight().orElseThrow();
 			assertTrue(passes(text, 1.01 * least, Limits.CARD), text);
 			assertFalse(passes(text, 0.8 * least, Limits.CARD), text);
 		}
@@ -93,8 +94,8 @@ class FitnessTest {
 
 	@Test
 	void smallestHeightIsTheSameFromAnyHeight() {
-		double fromSmall = fitness("Harbour", 15).smallestHeight(Limits.CARD).orElseThrow();
-		double fromLarge = fitness("Harbour", 60).smallestHeight(Limits.CARD).orElseThrow();
+		double fromSmall = fitness("Harbour", 15).smallestHeight().orElseThrow();
+		double fromLarge = fitness("Harbour", 60).smallestHeight().orElseThrow();
 		assertEquals(fromLarge, fromSmall, 0.02 * fromLarge);
 	}
 
@@ -102,8 +103,8 @@ class FitnessTest {
 		Region region = region(text, height);
 		double shortest = region.pieces().stream()
 				.mapToDouble(piece -> Math.max(piece.bounds().width(), piece.bounds().height())).min().orElseThrow();
-		return shortest >= limits.smallestPiece() && LocalThickness
-				.thinnerThan(region, limits.thinnestStroke(), Tolerance.DEFAULT, Monitor.NONE).isEmpty();
+		return shortest >= limits.smallestPiece() && ThinStrokes
+				.of(region, limits.thinnestStroke(), Tolerance.DEFAULT, Memory.NONE, Monitor.NONE).isEmpty();
 	}
 
 	private static Region region(String text, double height) {
