@@ -28,7 +28,7 @@ class MonkeyTest {
 	private static final int SEEDS = 4;
 	private static final int ACTIONS = 2000;
 	/** How often each edit is made at least, in all. */
-	private static final int ENOUGH = 20;
+	private static final int ENOUGH = 12;
 	private static final int ACTIONS_PER_ROUND_TRIP = 25;
 
 	/** With a group, a guide, a lock, and attributes that this version does not know. */

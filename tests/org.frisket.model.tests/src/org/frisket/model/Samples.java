@@ -118,5 +118,27 @@ public final class Samples {
 		bar.setThickness(2);
 		bar.setOverhang(-0.5);
 		wording.getBars().add(bar);
+		addBridges(wording);
+	}
+
+	private static void addBridges(Wording wording) {
+		Bridge bridge = FrisketFactory.INSTANCE.createBridge();
+		bridge.setOne(2);
+		bridge.setOther(4);
+		bridge.setWidth(1.2);
+		bridge.setPlaced(true);
+		bridge.setOneX(3);
+		bridge.setOneY(-4);
+		bridge.setOtherX(0.5);
+		bridge.setOtherY(-2);
+		wording.getBridges().add(bridge);
+		IslandBridges island = FrisketFactory.INSTANCE.createIslandBridges();
+		island.setIndex(1);
+		island.setIsland(1);
+		island.setCount(3);
+		BridgeAngle angle = FrisketFactory.INSTANCE.createBridgeAngle();
+		angle.setAngle(45);
+		island.getAt().add(angle);
+		wording.getIslands().add(island);
 	}
 }
