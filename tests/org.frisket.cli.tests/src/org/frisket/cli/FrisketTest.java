@@ -262,7 +262,7 @@ class FrisketTest {
 		frisket("compose", "--text", "H", "--font", "DejaVu Sans", "--height", "40mm", "--out", job.toString());
 		try {
 			assertRefused(frisket("export", job.toString(), "--out", folder.resolve("x.svg").toString(), "--set",
-					"margin=5"), "margin", "unit");
+					"margin=5"), "margin", "write it like 40mm");
 			assertRefused(frisket("export", job.toString(), "--out", folder.resolve("x.svg").toString(), "--set",
 					"colour=red"), "colour");
 		} finally {
