@@ -28,6 +28,7 @@ import org.frisket.model.Mat;
 import org.frisket.ui.views.Views;
 import org.frisket.ui.views.internal.stack.StackCanvas;
 import org.frisket.ui.views.internal.stack.StackView;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -39,9 +40,17 @@ class StackElementsUiTest extends OpenBench {
 
 	@BeforeEach
 	void openStack() throws Exception {
+		// room for all rows
+		page().hideView(page().findView(Views.TYPE_CASE_ID));
 		stack = ((StackView) page().showView(Views.STACK_ID)).canvas();
 		Screen.settle();
 		first = text(bench.document().job());
+	}
+
+	@AfterEach
+	void bringTheTypeCaseBack() throws Exception {
+		page().showView(Views.TYPE_CASE_ID);
+		Screen.settle();
 	}
 
 	private Layer layer(String name) {
