@@ -10,7 +10,6 @@ import java.util.Set;
 
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
-import org.frisket.geometry.Point;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.Transform;
 import org.frisket.model.Element;
@@ -63,11 +62,11 @@ public final class JobPreparer {
 
 	/**
 	 * Where a caret stands in a wording while it is typed: on the baseline before each character (UTF-16) and after the
-	 * last one, in mm of the wording's own frame. Empty if the wording's font is missing.
+	 * last one, in mm of the wording's own frame, turned as the line is there. Empty if the wording's font is missing.
 	 *
 	 * @throws java.util.concurrent.CancellationException if the monitor cancels
 	 */
-	public List<Point> carets(Wording wording, Tolerance tolerance, Monitor monitor) {
+	public List<CaretPlace> carets(Wording wording, Tolerance tolerance, Monitor monitor) {
 		return steps.carets(wording, tolerance, monitor);
 	}
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.util.ArrayList;
@@ -11,8 +12,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.stream.Collectors;
 
+import org.frisket.model.Bridge;
 import org.frisket.model.FrisketFactory;
+import org.frisket.model.IslandBridges;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
 import org.frisket.model.Jobs;
@@ -23,7 +27,7 @@ import org.frisket.model.Wording;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
-/** Nudges and spans while the text changes, and nudging itself. */
+/** Nudges, spans and bridges while the text changes, and nudging itself. */
 class LetterMarksTest {
 
 	private static final String[] LETTERS = { "a", "a", "e\u0301", "b", " ", "😀", "ب", "ت", "क्ष", "कि" };
@@ -51,6 +55,28 @@ class LetterMarksTest {
 		span.setEnd(end);
 		span.setHeight(9);
 		wording.getSpans().add(span);
+	}
+
+	private void bridge(int one, int other, double width) {
+		Bridge bridge = FrisketFactory.INSTANCE.createBridge();
+		bridge.setOne(one);
+		bridge.setOther(other);
+		bridge.setWidth(width);
+		wording.getBridges().add(bridge);
+	}
+
+	private void island(int index) {
+		IslandBridges island = FrisketFactory.INSTANCE.createIslandBridges();
+		island.setIndex(index);
+		wording.getIslands().add(island);
+	}
+
+	private List<String> bridged() {
+		return wording.getBridges().stream().map(b -> b.getOne() + "-" + b.getOther() + " " + b.getWidth()).toList();
+	}
+
+	private List<Integer> islands() {
+		return wording.getIslands().stream().map(IslandBridges::getIndex).toList();
 	}
 
 	private Map<Integer, Double> nudged() {
@@ -170,6 +196,109 @@ class LetterMarksTest {
 			assertArrayEquals(before, JobFile.toBytes(job));
 			edit.redo();
 			assertArrayEquals(after, JobFile.toBytes(job));
+		}
+	}
+
+	@Test
+	void bridgesGoWithBothTheirLettersAndIslandsWithTheirOne() throws IOException {
+		bridge(0, 1, 1);
+		bridge(3, 4, 2);
+		island(1);
+		island(4);
+		turnOver(ChangeWording.text(wording, "The ferr"));
+		assertEquals(List.of("4-5 1.0"), bridged());
+		assertEquals(List.of(5), islands());
+		turnOver(ChangeWording.text(wording, null));
+		assertEquals(List.of(), bridged());
+		assertEquals(List.of(), islands());
+	}
+
+	/** Letters are known by objects beside the model, bridges by a width of their own. */
+	@Test
+	void bridgesKeepToTheirLettersThroughAnyTyping() throws IOException {
+		Random random = new Random(22);
+		int kept = 0;
+		int gone = 0;
+		for (int round = 0; round < 150; round++) {
+			aWordingOfAJob();
+			List<Letter> letters = new ArrayList<>();
+			for (int i = 2 + random.nextInt(8); i > 0; i--) {
+				letters.add(new Letter(LETTERS[random.nextInt(LETTERS.length)]));
+			}
+			wording.setText(Letter.text(letters));
+			List<Letter> ones = new ArrayList<>();
+			List<Letter> others = new ArrayList<>();
+			List<Letter> isles = new ArrayList<>();
+			for (int i = 0; i < letters.size(); i++) {
+				int other = random.nextInt(letters.size());
+				if (other != i && random.nextBoolean()) {
+					bridge(Letter.start(letters, letters.get(i)), Letter.start(letters, letters.get(other)), ones.size());
+					ones.add(letters.get(i));
+					others.add(letters.get(other));
+				}
+				if (random.nextBoolean()) {
+					island(Letter.start(letters, letters.get(i)));
+					isles.add(letters.get(i));
+				}
+			}
+			byte[] before = JobFile.toBytes(job);
+			TypeWording edit = null;
+			for (int key = 0; key < 6; key++) {
+				int from = random.nextInt(letters.size() + 1);
+				int to = Math.min(letters.size(), from + random.nextInt(3));
+				boolean types = random.nextBoolean() || from == to;
+				letters.subList(from, to).clear();
+				if (types) {
+					letters.add(from, new Letter(Character.toString(0x10000 + key + 100 * round)));
+				}
+				String text = Letter.text(letters);
+				int caret = Letter.text(letters.subList(0, types ? from + 1 : from)).length();
+				if (edit == null) {
+					edit = TypeWording.into(wording, text, caret);
+					edit.apply();
+				} else {
+					edit.retype(text, caret);
+				}
+				List<String> expected = new ArrayList<>();
+				for (int i = 0; i < ones.size(); i++) {
+					int one = Letter.start(letters, ones.get(i));
+					int other = Letter.start(letters, others.get(i));
+					if (one >= 0 && other >= 0) {
+						expected.add(one + "-" + other + " " + (double) i);
+					}
+				}
+				assertEquals(expected, bridged(), text);
+				assertEquals(isles.stream().map(isle -> Letter.start(letters, isle)).filter(at -> at >= 0).toList(),
+						islands(), text);
+				kept += expected.size();
+				gone += ones.size() - expected.size();
+			}
+			byte[] after = JobFile.toBytes(job);
+			edit.undo();
+			assertArrayEquals(before, JobFile.toBytes(job));
+			edit.redo();
+			assertArrayEquals(after, JobFile.toBytes(job));
+		}
+		assertTrue(kept > 100 && gone > 100, kept + " kept, " + gone + " gone");
+	}
+
+	/** Not a record: two of the same characters are two letters. */
+	private static final class Letter {
+
+		private final String characters;
+
+		Letter(String characters) {
+			this.characters = characters;
+		}
+
+		static String text(List<Letter> letters) {
+			return letters.stream().map(letter -> letter.characters).collect(Collectors.joining());
+		}
+
+		/** -1 if it is gone. */
+		static int start(List<Letter> letters, Letter letter) {
+			int number = letters.indexOf(letter);
+			return number < 0 ? -1 : text(letters.subList(0, number)).length();
 		}
 	}
 

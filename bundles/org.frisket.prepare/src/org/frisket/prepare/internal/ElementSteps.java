@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.function.Supplier;
 
 import org.frisket.geometry.Monitor;
-import org.frisket.geometry.Point;
 import org.frisket.geometry.Region;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.Transform;
@@ -12,6 +11,7 @@ import org.frisket.model.Element;
 import org.frisket.model.Mat;
 import org.frisket.model.Outline;
 import org.frisket.model.Wording;
+import org.frisket.prepare.CaretPlace;
 import org.frisket.prepare.Bridgework;
 import org.frisket.prepare.LetterPlace;
 import org.frisket.typography.FontLibrary;
@@ -100,7 +100,7 @@ public final class ElementSteps {
 	}
 
 	/** Where a caret stands in a wording, in its own frame; nowhere if its font is missing. */
-	public List<Point> carets(Wording wording, Tolerance tolerance, Monitor monitor) {
+	public List<CaretPlace> carets(Wording wording, Tolerance tolerance, Monitor monitor) {
 		FontResolver.Resolved font = fonts.resolve(wording.getFont());
 		return font.face().map(face -> {
 			WordingSource source = WordingSource.of(wording, face, font.remarks(), fonts::resolve);

@@ -9,6 +9,7 @@ import org.frisket.geometry.Outline;
 import org.frisket.geometry.Point;
 import org.frisket.model.Flow;
 import org.frisket.model.Wording;
+import org.frisket.prepare.CaretPlace;
 import org.frisket.typography.Letter;
 import org.frisket.typography.SetText;
 import org.frisket.typography.TextLine;
@@ -45,13 +46,22 @@ sealed interface TextCurve {
 		return new Laid(text.withLetters(bent.letters()), bent.overflowing(), bent.needed(), bent.available());
 	}
 
-	/** Points of the straight text, one for each index, brought to the curve. */
-	default List<Point> bend(SetText text, List<Point> points) {
-		List<Letter> places = new ArrayList<>();
-		for (int i = 0; i < points.size(); i++) {
-			places.add(new Letter(i, i, lineOf(text, i), 0, List.of(), Outline.EMPTY, points.get(i), 0, -1));
+	/** Carets of the straight text, one for each index, brought to the curve and turned with it. */
+	default List<CaretPlace> carets(SetText text, List<Point> feet) {
+		List<Letter> ends = new ArrayList<>();
+		for (int i = 0; i < feet.size(); i++) {
+			Point foot = feet.get(i);
+			for (Point end : List.of(foot, new Point(foot.x(), foot.y() - 1))) {
+				ends.add(new Letter(i, i, lineOf(text, i), 0, List.of(), Outline.EMPTY, end, 0, -1));
+			}
 		}
-		return bend(places, text).letters().stream().map(Letter::origin).toList();
+		List<Letter> bent = bend(ends, text).letters();
+		List<CaretPlace> carets = new ArrayList<>();
+		for (int i = 0; i < feet.size(); i++) {
+			Point foot = bent.get(2 * i).origin();
+			carets.add(new CaretPlace(foot, bent.get(2 * i + 1).origin().minus(foot).unit()));
+		}
+		return carets;
 	}
 
 	/** Places of a line of the straight text, at any height, brought to the curve as parts of that line. */

@@ -16,6 +16,7 @@ import org.frisket.geometry.clean.OutlineCleaner;
 import org.frisket.model.Flow;
 import org.frisket.model.PenStyle;
 import org.frisket.model.Wording;
+import org.frisket.prepare.CaretPlace;
 import org.frisket.prepare.Severity;
 import org.frisket.prepare.Uncleaned;
 import org.frisket.typography.FontFace;
@@ -68,10 +69,11 @@ final class WordingStep {
 	}
 
 	/** Where a caret stands before each character and after the last one, in the wording's own frame. */
-	static List<Point> carets(WordingSource source, WordingText text, Monitor monitor) {
+	static List<CaretPlace> carets(WordingSource source, WordingText text, Monitor monitor) {
 		List<Point> straight = source.wording().getFlow() == Flow.STACKED ? StackCaretPlaces.of(text.set())
 				: CaretPlaces.of(text.set(), monitor);
-		return text.curve().map(curve -> curve.bend(text.set(), straight)).orElse(straight);
+		return text.curve().map(curve -> curve.carets(text.set(), straight))
+				.orElseGet(() -> straight.stream().map(CaretPlace::straight).toList());
 	}
 
 	private static Shape.Remark missing(MissingGlyph missing, FontFace face) {

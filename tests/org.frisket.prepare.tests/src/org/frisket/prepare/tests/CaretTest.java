@@ -16,6 +16,7 @@ import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Nudge;
 import org.frisket.model.Wording;
+import org.frisket.prepare.CaretPlace;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.LetterPlace;
@@ -31,7 +32,7 @@ class CaretTest {
 	private List<Point> carets(String text) {
 		wording.setText(text);
 		wording.setFont(Jobs.font("Liberation Sans", "Regular", null, null));
-		return preparer.carets(wording, Tolerance.DEFAULT, Monitor.NONE);
+		return preparer.carets(wording, Tolerance.DEFAULT, Monitor.NONE).stream().map(CaretPlace::foot).toList();
 	}
 
 	@Test
@@ -85,6 +86,39 @@ class CaretTest {
 	}
 
 	@Test
+	void caretsStandUprightOnStraightLines() {
+		carets("HH\nH");
+		for (CaretPlace place : preparer.carets(wording, Tolerance.DEFAULT, Monitor.NONE)) {
+			assertEquals(new Point(0, -1), place.up());
+		}
+	}
+
+	/** All carets of a line on a circle point away from its middle, or to it where the text runs inward. */
+	@Test
+	void caretsTurnWithTheirLineOnAnArc() {
+		wording.setFlow(Flow.ARC);
+		wording.setArcRadius(30);
+		for (boolean inward : new boolean[] { false, true }) {
+			wording.setArcInward(inward);
+			carets("HHHHH");
+			List<CaretPlace> places = preparer.carets(wording, Tolerance.DEFAULT, Monitor.NONE);
+			assertEquals(6, places.size());
+			CaretPlace first = places.get(0);
+			CaretPlace last = places.get(5);
+			assertTrue(Math.abs(first.up().cross(last.up())) > 0.1, places.toString());
+			double radius = first.foot().distance(last.foot()) / first.up().distance(last.up());
+			Point middle = first.above(inward ? radius : -radius);
+			for (CaretPlace place : places) {
+				assertEquals(1, place.up().length(), 1e-9);
+				assertEquals(0, place.above(inward ? radius : -radius).distance(middle), 1e-6);
+				assertEquals(0, place.seen(place.above(3)).distance(new Point(0, -3)), 1e-9);
+			}
+			// what is read next is at the right of a caret
+			assertTrue(first.seen(places.get(1).foot()).x() > 0);
+		}
+	}
+
+	@Test
 	void missingFontHasNoPlaces() {
 		carets("H");
 		wording.setFont(Jobs.font("Harbour Lane Grotesk", "Regular", null, null));
@@ -94,7 +128,7 @@ class CaretTest {
 	private List<Point> carets(String text, String font) {
 		wording.setText(text);
 		wording.setFont(Jobs.font(font, null, null, null));
-		return preparer.carets(wording, Tolerance.DEFAULT, Monitor.NONE);
+		return preparer.carets(wording, Tolerance.DEFAULT, Monitor.NONE).stream().map(CaretPlace::foot).toList();
 	}
 
 	/** DejaVu Sans is a package of the system. */

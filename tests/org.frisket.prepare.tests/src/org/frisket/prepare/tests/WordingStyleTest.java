@@ -32,6 +32,7 @@ import org.frisket.model.Outline;
 import org.frisket.model.PenStyle;
 import org.frisket.model.TextSpan;
 import org.frisket.model.Wording;
+import org.frisket.prepare.CaretPlace;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
@@ -145,7 +146,7 @@ class WordingStyleTest {
 		wording.setAlignment(Alignment.JUSTIFY);
 		wording.setMeasure(100);
 		double stem = prepared("I").bounds().width();
-		double advance = preparer.carets(wording, Tolerance.DEFAULT, Monitor.NONE).get(1).x();
+		double advance = preparer.carets(wording, Tolerance.DEFAULT, Monitor.NONE).get(1).foot().x();
 		PreparedElement set = prepared("II II II II II II II II II II II II II II");
 		assertEquals(100 - (advance - stem), set.bounds().width(), 0.01);
 		assertTrue(set.bounds().height() > 2 * HEIGHT, "broken into lines");
@@ -294,7 +295,7 @@ class WordingStyleTest {
 			}
 		}
 		assertEquals(0, bent.bounds().centre().x(), 0.5);
-		for (Point caret : preparer.carets(wording, Tolerance.DEFAULT, Monitor.NONE)) {
+		for (Point caret : preparer.carets(wording, Tolerance.DEFAULT, Monitor.NONE).stream().map(CaretPlace::foot).toList()) {
 			assertEquals(60, caret.distance(Point.ORIGIN), 1e-9);
 		}
 		wording.setArcInside(true);
@@ -320,7 +321,8 @@ class WordingStyleTest {
 		PreparedElement stacked = prepared("HIH");
 		assertEquals(3, stacked.region().pieces().size());
 		assertEquals(2 * 1.6 * HEIGHT + HEIGHT, stacked.bounds().height(), 0.1);
-		List<Point> carets = preparer.carets(wording, Tolerance.DEFAULT, Monitor.NONE);
+		List<Point> carets = preparer.carets(wording, Tolerance.DEFAULT, Monitor.NONE).stream().map(CaretPlace::foot)
+				.toList();
 		assertEquals(4, carets.size());
 		assertEquals(List.of(0.0, 32.0, 64.0, 64.0), carets.stream().map(p -> (double) Math.round(p.y())).toList());
 		wording.setJoined(true);
@@ -340,7 +342,7 @@ class WordingStyleTest {
 		assertEquals(50 + HEIGHT, laid.bounds().maxX(), 0.01);
 		assertTrue(laid.bounds().minY() > 40 && laid.bounds().minY() < 45, laid.bounds().toString());
 		assertEquals(List.of(), ids(laid));
-		assertEquals(40, preparer.carets(wording, Tolerance.DEFAULT, Monitor.NONE).get(0).y(), 1e-6);
+		assertEquals(40, preparer.carets(wording, Tolerance.DEFAULT, Monitor.NONE).get(0).foot().y(), 1e-6);
 		path.setPathData("M0 0L200 0");
 		assertEquals(10, prepared().bounds().maxY(), 1e-6, "its content counts");
 		path.setTransform(new Matrix(1, 0, 0, 1, 50, 25));

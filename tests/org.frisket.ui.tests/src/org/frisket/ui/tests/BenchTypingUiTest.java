@@ -15,6 +15,7 @@ import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.graphics.ImageData;
 import org.frisket.model.Element;
+import org.frisket.model.Flow;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
 import org.frisket.model.Jobs;
@@ -111,6 +112,30 @@ class BenchTypingUiTest extends OpenBench {
 		assertEquals("Tide\nw", onlyWording().getText());
 		type("ctrl+z");
 		assertEquals(List.of(), wordings());
+	}
+
+	@Test
+	void caretLeansWithItsLineOnAnArc() throws Exception {
+		openEmpty();
+		type("T", "i", "d");
+		onlyWording().setFlow(Flow.ARC);
+		onlyWording().setArcRadius(80);
+		type("e");
+		Screen.waitUntil("the letters are bent", bench::isUpToDate);
+		org.frisket.geometry.Point end = leaning();
+		type("Home");
+		org.frisket.geometry.Point start = leaning();
+		double turn = Math.atan2(start.cross(end), start.dot(end));
+		assertTrue(turn > 0.3 && turn < 2, "turned by " + turn);
+		assertEquals(start.length(), end.length(), 1e-9);
+		assertEquals(1.4 * onlyWording().getHeight(), end.length(), 1e-9);
+		type("End", "shift+Left", "shift+Left");
+		assertEquals(2, bench.typing().rangeFigure().letters().size());
+		Screen.keep(Screen.picture(canvas()), "caret-on-arc");
+	}
+
+	private org.frisket.geometry.Point leaning() {
+		return bench.typing().caret().head().minus(bench.typing().caret().foot());
 	}
 
 	@Test

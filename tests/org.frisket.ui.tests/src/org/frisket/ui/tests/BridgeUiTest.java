@@ -27,8 +27,7 @@ class BridgeUiTest extends OpenProperties {
 		page().activate(bench);
 		bench.fit();
 		Screen.settle();
-		Screen.key("ctrl+b");
-		Screen.key("b");
+		Screen.events("key", "ctrl+b", "b");
 		Screen.waitUntil("bridges are set", mode()::isActive);
 		measured();
 	}
@@ -131,7 +130,7 @@ class BridgeUiTest extends OpenProperties {
 	}
 
 	private void enterStencil() {
-		enter("In stencils", "1mm");
+		enter("Bridges", "1mm");
 		assertEquals(1, first().getStencil());
 	}
 
@@ -146,8 +145,7 @@ class BridgeUiTest extends OpenProperties {
 		select(made.second);
 		assertFalse(mode().isActive());
 		begin();
-		Screen.key("ctrl+b");
-		Screen.key("b");
+		Screen.events("key", "ctrl+b", "b");
 		Screen.waitUntil("the same key leaves", () -> !mode().isActive());
 	}
 
@@ -176,7 +174,7 @@ class BridgeUiTest extends OpenProperties {
 		click(gap());
 		Screen.waitUntil("there is a bridge", () -> first().getBridges().size() == 1);
 		page().activate(view);
-		enter("Between letters", "2.5mm");
+		enter("Bridges between letters", "2.5mm");
 		Wording wording = first();
 		assertEquals(2.5, wording.getBridges().get(0).getWidth());
 		measured();

@@ -36,10 +36,15 @@ class LettersUiTest extends OpenBench {
 		listen(bench);
 		first = text(bench.document().job());
 		Selection.select(bench.viewer(), List.of(wording()));
-		Screen.key("ctrl+b");
-		Screen.key("e");
+		beginByKeys();
 		Screen.waitUntil("the letters are there", () -> letters().letters().size() == 7);
 		Screen.settle();
+	}
+
+	/** Both strokes at once, or a loaded machine may take longer between them than any hand. */
+	private void beginByKeys() {
+		Screen.waitUntil("the bench has the keys", () -> canvas().isFocusControl());
+		Screen.events("key", "ctrl+b", "e");
 	}
 
 	@AfterEach
@@ -142,5 +147,25 @@ class LettersUiTest extends OpenBench {
 		}
 		undoAll();
 		assertEquals(List.of(5, 2), letters().choice().starts());
+	}
+
+	@Test
+	void keysChooseAllPutBackAndLeave() throws Exception {
+		Screen.key("ctrl+a");
+		assertEquals(7, letters().choice().starts().size());
+		Screen.key("Left");
+		Screen.key("ctrl+shift+Left");
+		Screen.key("ctrl+shift+Up");
+		assertEquals(7, wording().getNudges().size());
+		Screen.key("Delete");
+		assertEquals(List.of(), wording().getNudges());
+		undoAll();
+		Screen.key("Escape");
+		assertFalse(letters().isActive());
+		// a slow hand, for which the list of second keys comes up
+		Screen.key("ctrl+b");
+		Screen.rest(1500);
+		Screen.key("e");
+		Screen.waitUntil("the letters are there again", () -> letters().letters().size() == 7);
 	}
 }

@@ -1,12 +1,14 @@
 package org.frisket.typography.internal.shape;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
+import org.frisket.typography.VisualOrder;
 import org.frisket.typography.internal.text.UnicodeTestFile;
 import org.junit.jupiter.api.Test;
 
@@ -31,6 +33,7 @@ class BidiTest {
 	@Test
 	void charactersStandAsUnicodeSays() throws Exception {
 		int compared = 0;
+		int lines = 0;
 		Map<String, Integer> otherwise = new TreeMap<>();
 		for (String line : UnicodeTestFile.lines("BidiCharacterTest.txt")) {
 			Case each = Case.of(line);
@@ -39,9 +42,14 @@ class BidiTest {
 				if (!each.levels().equals(each.levelsHere()) || !each.order().equals(each.orderHere())) {
 					otherwise.merge(each.kind(), 1, Integer::sum);
 				}
+				if (each.isOneLine()) {
+					lines++;
+					assertEquals(each.orderHere(), each.orderOfCaret(), each.codes());
+				}
 			}
 		}
 		assertEquals(45_832, compared);
+		assertTrue(lines > 30_000, lines + " are of one line");
 		assertEquals(new TreeMap<>(OTHERWISE), otherwise);
 	}
 
@@ -100,6 +108,23 @@ class BidiTest {
 					}
 				}
 				here.addAll(inRun);
+			}
+			return String.join(" ", here);
+		}
+
+		/** The caret's order is asked for line by line. */
+		boolean isOneLine() {
+			return text.chars().noneMatch(c -> c == '\n' || c == '\r' || c == 0x85 || c == 0x2028 || c == 0x2029);
+		}
+
+		/** As what a caret goes by has it. */
+		String orderOfCaret() {
+			List<String> here = new ArrayList<>();
+			for (int index : VisualOrder.of(text, 0, text.length()).fromLeft()) {
+				int number = starts.indexOf(index);
+				if (number >= 0 && !levels.get(number).equals(REMOVED)) {
+					here.add(Integer.toString(number));
+				}
 			}
 			return String.join(" ", here);
 		}

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Map;
 
 import org.eclipse.swt.widgets.Display;
-import org.frisket.geometry.Point;
 import org.frisket.model.Job;
+import org.frisket.prepare.CaretPlace;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.LetterPlace;
 import org.frisket.prepare.checks.Cure;
@@ -75,7 +75,7 @@ final class BenchPicture implements PictureJob.Client {
 	}
 
 	@Override
-	public void caretsMade(List<Point> places) {
+	public void caretsMade(List<CaretPlace> places) {
 		editor.typing().caretsMade(places);
 	}
 

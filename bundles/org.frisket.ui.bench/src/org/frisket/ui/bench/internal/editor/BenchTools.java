@@ -15,9 +15,10 @@ import org.frisket.ui.bench.internal.rulers.Rulers;
 import org.frisket.ui.bench.internal.snap.Snapping;
 import org.frisket.ui.bench.internal.tools.SpacePan;
 import org.frisket.ui.bench.internal.typing.Typing;
+import org.frisket.ui.bench.internal.typing.TypingHost;
 
 /** All that a bench can be worked with, and what one tool in use means for the others. They go with the viewer. */
-final class BenchTools implements Typing.Host, NodeMode.Host, LetterMode.Host, BridgeMode.Host {
+final class BenchTools implements TypingHost, NodeMode.Host, LetterMode.Host, BridgeMode.Host {
 
 	private final BenchEditor editor;
 	private final BenchPicture picture;

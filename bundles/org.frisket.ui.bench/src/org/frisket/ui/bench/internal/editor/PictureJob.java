@@ -13,8 +13,8 @@ import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Display;
 import org.frisket.geometry.Monitor;
-import org.frisket.geometry.Point;
 import org.frisket.geometry.Tolerance;
+import org.frisket.prepare.CaretPlace;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
@@ -37,7 +37,7 @@ final class PictureJob extends Job {
 		void pictureMade(JobPicture picture, boolean complete);
 
 		/** Where a caret stands in the wording that is typed, in its own frame; told before its picture. */
-		void caretsMade(List<Point> places);
+		void caretsMade(List<CaretPlace> places);
 
 		/** Where the letters of the wording stand that were asked for, in its own frame; told after its picture. */
 		void lettersMade(List<LetterPlace> letters);
@@ -145,7 +145,7 @@ final class PictureJob extends Job {
 	private void tellPicture(int change, org.frisket.model.Job snapshot, JobPicture picture) {
 		madeAt = System.nanoTime();
 		String id = typed;
-		List<Point> carets = id == null ? List.of() : maker().carets(snapshot, id, Tolerance.DEFAULT, Monitor.NONE);
+		List<CaretPlace> carets = id == null ? List.of() : maker().carets(snapshot, id, Tolerance.DEFAULT, Monitor.NONE);
 		String wanted = lettered;
 		List<LetterPlace> letters = wanted == null ? List.of()
 				: maker().letters(snapshot, wanted, Tolerance.DEFAULT, Monitor.NONE);

@@ -11,7 +11,6 @@ import org.frisket.geometry.Contour;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
-import org.frisket.geometry.Point;
 import org.frisket.geometry.Region;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.Transform;
@@ -22,6 +21,7 @@ import org.frisket.model.Matrix;
 import org.frisket.model.Operation;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Wording;
+import org.frisket.prepare.CaretPlace;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
@@ -111,7 +111,7 @@ public final class PictureMaker {
 	}
 
 	/** Where a caret stands in the wording of this id, in its own frame; empty if there is none. */
-	public List<Point> carets(Job job, String id, Tolerance tolerance, Monitor monitor) {
+	public List<CaretPlace> carets(Job job, String id, Tolerance tolerance, Monitor monitor) {
 		return Jobs.element(job, id).filter(Wording.class::isInstance).map(Wording.class::cast)
 				.map(wording -> preparer.carets(wording, tolerance, monitor)).orElse(List.of());
 	}

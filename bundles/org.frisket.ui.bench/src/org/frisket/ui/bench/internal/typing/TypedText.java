@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.function.Consumer;
 
 import org.frisket.geometry.Point;
+import org.frisket.typography.Characters;
 
 /**
  * A text with a caret in it, and perhaps some letters selected up to the caret. Lines are parted by line feeds; an index
@@ -100,8 +101,8 @@ public final class TypedText {
 	}
 
 	/**
-	 * Puts characters in at the caret, or in place of what is selected, as far as a job can hold them: line ends become line feeds, tabs blanks, and
-	 * other control characters are left out.
+	 * Puts characters in at the caret, or in place of what is selected, as far as a job can hold them: line ends become
+	 * line feeds, tabs blanks, and other control characters are left out.
 	 *
 	 * @return whether all of it found room
 	 */
@@ -135,7 +136,7 @@ public final class TypedText {
 		if (deleteSelection()) {
 			return;
 		}
-		int from = before(caret);
+		int from = Characters.before(text, caret);
 		text = text.substring(0, from) + text.substring(caret);
 		caret = from;
 	}
@@ -144,32 +145,15 @@ public final class TypedText {
 		if (deleteSelection()) {
 			return;
 		}
-		text = text.substring(0, caret) + text.substring(after(caret));
+		text = text.substring(0, caret) + text.substring(Characters.after(text, caret));
 	}
 
 	public void left() {
-		caret = before(caret);
+		caret = Characters.before(text, caret);
 	}
 
 	public void right() {
-		caret = after(caret);
-	}
-
-	private int before(int index) {
-		int at = characters().preceding(index);
-		return at == BreakIterator.DONE ? 0 : at;
-	}
-
-	private int after(int index) {
-		int at = index >= text.length() ? BreakIterator.DONE : characters().following(index);
-		return at == BreakIterator.DONE ? text.length() : at;
-	}
-
-	/** By what a reader takes for one character, accents and all. */
-	private BreakIterator characters() {
-		BreakIterator characters = BreakIterator.getCharacterInstance(Locale.ROOT);
-		characters.setText(text);
-		return characters;
+		caret = Characters.after(text, caret);
 	}
 
 	/** To the beginning of the word, or of the one before it. */

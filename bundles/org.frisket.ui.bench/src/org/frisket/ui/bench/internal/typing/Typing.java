@@ -13,23 +13,19 @@ import org.eclipse.gef.commands.CommandStackEvent;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Control;
-import org.frisket.editing.ChangeSpan;
 import org.frisket.editing.DeleteElements;
-import org.frisket.editing.Edit;
-import org.frisket.editing.EditGroup;
-import org.frisket.editing.TypeWording;
 import org.frisket.geometry.Point;
 import org.frisket.model.Element;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 import org.frisket.model.Wording;
+import org.frisket.prepare.CaretPlace;
 import org.frisket.typography.TextSetter;
 import org.frisket.ui.bench.TextRange;
 import org.frisket.ui.bench.internal.editor.EditCommand;
 import org.frisket.ui.bench.internal.figures.CaretFigure;
 import org.frisket.ui.bench.internal.figures.RangeFigure;
-import org.frisket.ui.bench.internal.parts.JobPart;
 import org.frisket.ui.bench.internal.parts.Selection;
 
 /**
@@ -39,47 +35,29 @@ import org.frisket.ui.bench.internal.parts.Selection;
  */
 public final class Typing {
 
-	/** What typing asks of the editor. */
-	public interface Host {
-
-		/** Carets are wanted of the wording of this id, now and with every further picture; null for none. */
-		void follow(String id);
-
-		/** The job has changed within the step that was done last. */
-		void retyped();
-
-		/** Other letters are selected within what is typed. */
-		void rangeChanged();
-
-		/** While a wording is typed, letters and arrows are no keys of the bench. */
-		void setTyping(boolean typing);
-
-		/** Says something to the user; null for nothing. */
-		void say(String message);
-	}
-
 	private static final String KEY = "org.frisket.ui.bench.typing"; //$NON-NLS-1$
 
 	private final GraphicalViewer viewer;
-	private final Job job;
 	private final CommandStack stack;
-	private final Host host;
+	private final TypingHost host;
+	private final TypingStep step;
+	private final EmptyBench empty;
+	private final TypingPointer pointer;
 
 	private Wording wording;
 	private TypedText text;
-	private TypeWording edit;
 	private WordingCaret caret;
-	private final TypingPointer pointer;
 	/** What was told last of the letters that are selected. */
 	private Optional<TextRange> told = Optional.empty();
 	/** Whether it is this that changes the job just now. */
 	private boolean own;
 
-	public Typing(GraphicalViewer viewer, Job job, CommandStack stack, Host host) {
+	public Typing(GraphicalViewer viewer, Job job, CommandStack stack, TypingHost host) {
 		this.viewer = viewer;
-		this.job = job;
 		this.stack = stack;
 		this.host = host;
+		step = new TypingStep(job, stack);
+		empty = new EmptyBench(viewer, job);
 		viewer.setProperty(KEY, this);
 		Control control = viewer.getControl();
 		control.addListener(SWT.KeyDown, new TypingKeys(this));
@@ -141,12 +119,7 @@ public final class Typing {
 
 	/** Where something new begins: at the left of an empty sheet, otherwise at the left of what is seen; in mm. */
 	public Point openPlace() {
-		JobPart part = (JobPart) viewer.getContents();
-		if (isBlank() && !part.sheet().isEmpty()) {
-			return NewWording.firstPlace(part.sheet());
-		}
-		org.eclipse.swt.graphics.Point size = viewer.getControl().getSize();
-		return part.zoom().toMm(size.x / 4.0, size.y / 2.0);
+		return empty.openPlace();
 	}
 
 	/** Puts the caret at the end of a wording that lies on the bench; not if it is locked. */
@@ -201,12 +174,12 @@ public final class Typing {
 	}
 
 	/** Moves the caret, and selects what it passes if the selection is to be extended. */
-	void move(Consumer<TypedText> step, boolean extending) {
+	void move(Consumer<TypedText> by, boolean extending) {
 		change(t -> {
 			if (extending) {
-				t.extend(step);
+				t.extend(by);
 			} else {
-				step.accept(t);
+				by.accept(t);
 				t.release();
 			}
 		});
@@ -229,21 +202,17 @@ public final class Typing {
 	}
 
 	private void write() {
-		if (edit == null) {
-			edit = Jobs.jobOf(wording) == null ? TypeWording.onto(job, wording, text.text())
-					: TypeWording.into(wording, text.text(), text.caret());
-			stack.execute(new EditCommand(edit));
+		switch (step.write(wording, text)) {
+		case BEGUN -> {
 			if (wording.getId() != null) {
 				host.follow(wording.getId());
 			}
-		} else if (text.text().isEmpty() && edit.isNew()) {
-			stack.undo();
-			edit = null;
+		}
+		case WITHDRAWN -> {
 			caret.setPlaces(List.of());
 			wording = NewWording.like(wording);
-		} else {
-			edit.retype(text.text(), text.caret());
-			host.retyped();
+		}
+		case CONTINUED -> host.retyped();
 		}
 	}
 
@@ -252,7 +221,7 @@ public final class Typing {
 		if (!isActive()) {
 			return;
 		}
-		boolean emptied = edit != null && !edit.isNew() && text.text().isEmpty();
+		boolean emptied = step.hasEmptied(text);
 		Wording typed = close();
 		if (emptied) {
 			stack.undo();
@@ -267,7 +236,7 @@ public final class Typing {
 		caret.remove();
 		caret = null;
 		text = null;
-		edit = null;
+		step.end();
 		wording = null;
 		host.follow(null);
 		host.setTyping(false);
@@ -285,7 +254,7 @@ public final class Typing {
 	}
 
 	/** What was worked out for the words that are there now. */
-	public void caretsMade(List<Point> places) {
+	public void caretsMade(List<CaretPlace> places) {
 		if (isActive()) {
 			caret.setPlaces(places);
 			showCaret();
@@ -303,18 +272,12 @@ public final class Typing {
 		if (own || !isActive()) {
 			return;
 		}
-		if (event.getCommand() instanceof EditCommand command && isOfLetters(command.edit())) {
+		if (event.getCommand() instanceof EditCommand command && TypingStep.isOfLetters(command.edit(), wording)) {
 			// the caret stays; what is typed from now on is another step
-			edit = null;
+			step.end();
 		} else if (event.isPreChangeEvent()) {
 			close();
 		}
-	}
-
-	/** Whether an edit only sets letters of the wording otherwise, so that the text and its caret stay as they are. */
-	private boolean isOfLetters(Edit change) {
-		return change instanceof ChangeSpan span ? span.wording() == wording
-				: change instanceof EditGroup group && group.edits().stream().allMatch(this::isOfLetters);
 	}
 
 	private void selectionChanged() {
@@ -349,12 +312,8 @@ public final class Typing {
 		return caret.places();
 	}
 
-	/** Whether a first character begins a wording: the job is empty, and no tool of its own in use, such as the pen. */
+	/** Whether a first character begins a wording. */
 	boolean isAwaited() {
-		return isBlank() && viewer.getEditDomain().getActiveTool() == viewer.getEditDomain().getDefaultTool();
-	}
-
-	private boolean isBlank() {
-		return job.getLayers().stream().allMatch(layer -> layer.getElements().isEmpty());
+		return empty.isTypedOn();
 	}
 }

@@ -1,10 +1,8 @@
 package org.frisket.ui.bench.internal.typing;
 
-import java.text.BreakIterator;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
+import org.frisket.typography.Characters;
 import org.frisket.typography.VisualOrder;
 
 /** Moves a caret the way its key points, also where text is read from right to left. */
@@ -48,12 +46,6 @@ public final class VisualCaret {
 
 	/** What a reader takes for one character is passed at once. */
 	private static List<Integer> stops(String words, int start, int end) {
-		BreakIterator characters = BreakIterator.getCharacterInstance(Locale.ROOT);
-		characters.setText(words.substring(start, end));
-		List<Integer> stops = new ArrayList<>();
-		for (int at = characters.first(); at != BreakIterator.DONE; at = characters.next()) {
-			stops.add(start + at);
-		}
-		return stops;
+		return Characters.stops(words.substring(start, end)).stream().map(stop -> start + stop).toList();
 	}
 }

@@ -11,6 +11,7 @@ import org.eclipse.gef.editparts.LayerManager;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Transform;
 import org.frisket.model.Wording;
+import org.frisket.prepare.CaretPlace;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.figures.CaretFigure;
 import org.frisket.ui.bench.internal.figures.RangeFigure;
@@ -29,7 +30,7 @@ final class WordingCaret {
 	private final GraphicalViewer viewer;
 	private final CaretFigure figure;
 	private final RangeFigure range;
-	private List<Point> places = List.of();
+	private List<CaretPlace> places = List.of();
 
 	WordingCaret(GraphicalViewer viewer) {
 		this.viewer = viewer;
@@ -49,19 +50,19 @@ final class WordingCaret {
 
 	/** Places in the wording's own frame, one for each index of its text; before the first ones come, its origin. */
 	List<Point> places() {
-		return places;
+		return places.stream().map(CaretPlace::foot).toList();
 	}
 
-	void setPlaces(List<Point> newPlaces) {
+	void setPlaces(List<CaretPlace> newPlaces) {
 		places = List.copyOf(newPlaces);
 	}
 
 	/** Stands before the character of this index; until its place is worked out, at the nearest that is known. */
 	void show(Wording wording, int index) {
-		Point place = places.isEmpty() ? Point.ORIGIN : places.get(Math.min(index, places.size() - 1));
+		CaretPlace place = places.isEmpty() ? CaretPlace.FIRST : places.get(Math.min(index, places.size() - 1));
 		Transform toJob = PictureMaker.transform(wording.getTransform());
-		figure.stand(toJob.apply(new Point(place.x(), place.y() + BELOW * wording.getHeight())),
-				toJob.apply(new Point(place.x(), place.y() - ABOVE * wording.getHeight())));
+		figure.stand(toJob.apply(place.above(-BELOW * wording.getHeight())),
+				toJob.apply(place.above(ABOVE * wording.getHeight())));
 	}
 
 	/** Shows the letters from one index to before another as selected; none if they are the same. */
@@ -70,13 +71,14 @@ final class WordingCaret {
 		double height = wording.getHeight();
 		List<List<Point>> letters = new ArrayList<>();
 		for (int i = start; i < Math.min(end, places.size() - 1); i++) {
-			Point from = places.get(i);
-			Point to = places.get(i + 1);
+			CaretPlace from = places.get(i);
+			CaretPlace to = places.get(i + 1);
+			Point step = from.seen(to.foot());
 			// letters that stand below each other are as wide as they are high; after the last of a line there is nothing
-			boolean below = Math.abs(to.y() - from.y()) > Math.abs(to.x() - from.x());
-			Point side = !below ? to : isLineEnd(wording, i) ? from : new Point(from.x() + height, from.y());
-			letters.add(Stream.of(shifted(from, -ABOVE * height), shifted(side, -ABOVE * height),
-					shifted(side, BELOW * height), shifted(from, BELOW * height)).map(toJob::apply).toList());
+			boolean below = Math.abs(step.y()) > Math.abs(step.x());
+			CaretPlace side = !below ? to : isLineEnd(wording, i) ? from : beside(from, height);
+			letters.add(Stream.of(from.above(ABOVE * height), side.above(ABOVE * height), side.above(-BELOW * height),
+					from.above(-BELOW * height)).map(toJob::apply).toList());
 		}
 		range.show(letters);
 	}
@@ -85,8 +87,8 @@ final class WordingCaret {
 		return wording.getText() != null && index < wording.getText().length() && wording.getText().charAt(index) == '\n';
 	}
 
-	private static Point shifted(Point place, double down) {
-		return new Point(place.x(), place.y() + down);
+	private static CaretPlace beside(CaretPlace place, double mm) {
+		return new CaretPlace(place.foot().plus(place.up().quarterTurn().times(mm)), place.up());
 	}
 
 	/** Scrolls to where it stands. */
@@ -106,10 +108,8 @@ final class WordingCaret {
 		int best = otherwise;
 		double least = Double.POSITIVE_INFINITY;
 		for (int i = 0; i < places.size(); i++) {
-			Point place = places.get(i);
 			// the middle of a capital stands for its line
-			double distance = Math.abs(place.x() - own.x())
-					+ LINE_WEIGHT * Math.abs(place.y() - wording.getHeight() / 2 - own.y());
+			double distance = distance(places.get(i), wording.getHeight() / 2, own);
 			if (distance < least) {
 				least = distance;
 				best = i;
@@ -118,12 +118,21 @@ final class WordingCaret {
 		return best;
 	}
 
+	/** On a curve a line has no height of its own, so there the way itself counts. */
+	private static double distance(CaretPlace place, double middle, Point own) {
+		if (!place.isStraight()) {
+			return place.above(middle).distance(own);
+		}
+		Point seen = place.seen(own);
+		return Math.abs(seen.x()) + LINE_WEIGHT * Math.abs(seen.y() + middle);
+	}
+
 	/** The index of the letter that a place on the bench lies in, in mm; {@code otherwise} if none is known. */
 	int letterAt(Wording wording, Point mm, int otherwise) {
 		int nearest = nearest(wording, mm, otherwise);
 		Transform toJob = PictureMaker.transform(wording.getTransform());
 		boolean before = nearest > 0 && nearest < places.size() && toJob.determinant() != 0
-				&& toJob.inverse().apply(mm).x() < places.get(nearest).x();
+				&& places.get(nearest).seen(toJob.inverse().apply(mm)).x() < 0;
 		return before ? nearest - 1 : nearest;
 	}
 
