@@ -212,7 +212,8 @@ class FontChoiceUiTest extends OpenProperties {
 
 	@Test
 	void twoThousandFontsOpenAndScrollAtOnce() {
-		FontEntry real = FontLibraries.installed().sources().get(0).fonts(Monitor.NONE).get(0);
+		FontEntry real = FontLibraries.installed().sources().stream()
+				.flatMap(source -> source.fonts(Monitor.NONE).stream()).findFirst().orElseThrow();
 		List<FontFamily> many = new ArrayList<>();
 		for (int i = 0; i < 2000; i++) {
 			String name = String.format("Ferry %04d", i);
