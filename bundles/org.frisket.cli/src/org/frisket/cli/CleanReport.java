@@ -1,0 +1,127 @@
+package org.frisket.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+import org.frisket.geometry.Contour;
+import org.frisket.geometry.Length;
+import org.frisket.geometry.Point;
+import org.frisket.geometry.repair.Mend;
+import org.frisket.imports.Remark;
+
+import com.google.gson.GsonBuilder;
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+
+/**
+ * What cleaning did, for people and for machines.
+ *
+ * @param remarks of the importer
+ * @param pen     whether lines that stay open are meant to
+ */
+record CleanReport(Path input, List<Path> outputs, List<CleanedLayer> layers, List<Remark> remarks, boolean pen) {
+
+	/** Whether a line is left that cannot be cut. */
+	boolean isBlocked() {
+		return !pen && layers.stream().anyMatch(layer -> !layer.artwork().openLines().isEmpty());
+	}
+
+	void print(PrintWriter out) {
+		for (CleanedLayer layer : layers) {
+			String name = layer.source().name();
+			for (Mend mend : layer.mends()) {
+				out.printf(Locale.ROOT, "repair %s %s at %.2f,%.2f mm%s%n", mend.kind(), name, mend.place().x(),
+						mend.place().y(), amount(mend));
+			}
+			if (!pen) {
+				for (Contour line : layer.artwork().openLines()) {
+					Point end = line.end();
+					out.printf(Locale.ROOT,
+							"blocking contour-open %s at %.2f,%.2f mm: open by %s; it is drawn, not cut%n", name, end.x(),
+							end.y(), Length.text(end.distance(line.start()), 3));
+				}
+			}
+			out.printf(Locale.ROOT, "layer %s: %d areas, %d lines, %d nodes, %d repairs%n", name, areas(layer),
+					layer.artwork().lines().size(), layer.artwork().toOutline().nodeCount(), layer.mends().size());
+		}
+		allRemarks().forEach(remark -> out.println("remark " + remark));
+		outputs.forEach(file -> out.println("wrote " + file));
+	}
+
+	private static String amount(Mend mend) {
+		return switch (mend.unit()) {
+		case "mm2" -> String.format(Locale.ROOT, " (%.4f mm²)", mend.amount());
+		case "" -> String.format(Locale.ROOT, " (%.0f)", mend.amount());
+		default -> String.format(Locale.ROOT, " (%.4f %s)", mend.amount(), mend.unit());
+		};
+	}
+
+	/** Counted by their outer contours, which run counter-clockwise to the viewer. */
+	private static long areas(CleanedLayer layer) {
+		return layer.artwork().areas().stream().flatMap(area -> area.outline().contours().stream())
+				.filter(contour -> contour.signedArea() < 0).count();
+	}
+
+	private List<String> allRemarks() {
+		List<String> all = new ArrayList<>(remarks.stream().map(Remark::toString).toList());
+		for (CleanedLayer layer : layers) {
+			for (String picture : layer.pictures()) {
+				all.add(layer.source().name() + ": the picture" + (picture.isEmpty() ? "" : " “" + picture + "”")
+						+ " is left out, because a job holds none yet");
+			}
+		}
+		return all;
+	}
+
+	String json() {
+		JsonObject root = new JsonObject();
+		root.addProperty("input", input.toString());
+		JsonArray written = new JsonArray();
+		outputs.forEach(file -> written.add(file.toString()));
+		root.add("output", written);
+		JsonArray layersJson = new JsonArray();
+		JsonArray repairs = new JsonArray();
+		for (CleanedLayer layer : layers) {
+			layersJson.add(json(layer));
+			layer.mends().forEach(mend -> repairs.add(json(layer, mend)));
+		}
+		root.add("layers", layersJson);
+		root.add("repairs", repairs);
+		JsonArray remarksJson = new JsonArray();
+		allRemarks().forEach(remarksJson::add);
+		root.add("remarks", remarksJson);
+		return new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().create().toJson(root);
+	}
+
+	private static JsonObject json(CleanedLayer layer) {
+		JsonObject object = new JsonObject();
+		object.addProperty("name", layer.source().name());
+		object.addProperty("areas", areas(layer));
+		object.addProperty("lines", layer.artwork().lines().size());
+		object.addProperty("nodes", layer.artwork().toOutline().nodeCount());
+		JsonArray open = new JsonArray();
+		for (Contour line : layer.artwork().openLines()) {
+			JsonObject gap = new JsonObject();
+			gap.addProperty("x", line.end().x());
+			gap.addProperty("y", line.end().y());
+			gap.addProperty("gap", line.end().distance(line.start()));
+			open.add(gap);
+		}
+		object.add("open", open);
+		return object;
+	}
+
+	private static JsonObject json(CleanedLayer layer, Mend mend) {
+		JsonObject object = new JsonObject();
+		object.addProperty("layer", layer.source().name());
+		object.addProperty("kind", mend.kind());
+		object.addProperty("x", mend.place().x());
+		object.addProperty("y", mend.place().y());
+		object.addProperty("amount", mend.amount());
+		object.addProperty("unit", mend.unit());
+		return object;
+	}
+}

@@ -1,0 +1,49 @@
+package org.frisket.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+
+import org.frisket.geometry.Outline;
+import org.frisket.geometry.PathData;
+import org.frisket.geometry.repair.Artwork;
+import org.frisket.model.Element;
+import org.frisket.model.Job;
+import org.frisket.model.Jobs;
+import org.frisket.model.Layer;
+import org.frisket.model.OperationKind;
+
+/** A job of cleaned layers: areas are cut; lines are drawn, so that nothing is cut that bounds no area. */
+final class CleanedJob {
+
+	private CleanedJob() {
+	}
+
+	static Job of(Path file, List<CleanedLayer> layers) {
+		String name = file.getFileName().toString();
+		int dot = name.lastIndexOf('.');
+		Job job = Jobs.create("job", dot > 0 ? name.substring(0, dot) : name);
+		for (CleanedLayer cleaned : layers) {
+			Artwork artwork = cleaned.artwork();
+			if (artwork.areas().isEmpty() && artwork.lines().isEmpty()) {
+				continue;
+			}
+			Layer layer = Jobs.addLayer(job, cleaned.source().name());
+			if (!cleaned.source().colour().isEmpty()) {
+				layer.setColour(cleaned.source().colour());
+			}
+			for (Artwork.Area area : artwork.areas()) {
+				add(layer, cleaned.source().name(), area.outline(), OperationKind.CUT);
+			}
+			if (!artwork.lines().isEmpty()) {
+				add(layer, cleaned.source().name() + " lines", new Outline(artwork.lines()), OperationKind.DRAW);
+			}
+		}
+		return job;
+	}
+
+	private static void add(Layer layer, String name, Outline outline, OperationKind kind) {
+		Element element = Jobs.addOutline(layer, PathData.format(outline));
+		element.setName(name);
+		Jobs.addOperation(element, kind);
+	}
+}

@@ -1,0 +1,41 @@
+package org.frisket.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.frisket.geometry.Contour;
+import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Tolerance;
+import org.frisket.geometry.repair.Artwork;
+import org.frisket.geometry.repair.Mend;
+import org.frisket.geometry.repair.Mended;
+import org.frisket.geometry.repair.RepairCourse;
+import org.frisket.imports.ImportedLayer;
+import org.frisket.imports.ImportedShape;
+import org.frisket.prepare.RepairSteps;
+import org.frisket.prepare.extension.ContributionException;
+
+/**
+ * A layer of a file after its repair.
+ *
+ * @param pictures names of the pictures on it, which are left out
+ */
+record CleanedLayer(ImportedLayer source, Artwork artwork, List<Mend> mends, List<String> pictures) {
+
+	static CleanedLayer of(ImportedLayer layer, RepairCourse course, Tolerance tolerance) throws ContributionException {
+		List<Artwork.Area> areas = new ArrayList<>();
+		List<Contour> lines = new ArrayList<>();
+		List<String> pictures = new ArrayList<>();
+		for (ImportedShape shape : layer.shapes()) {
+			if (shape instanceof ImportedShape.Area area) {
+				areas.add(new Artwork.Area(area.outline(), area.rule()));
+			} else if (shape instanceof ImportedShape.Lines more) {
+				lines.addAll(more.outline().contours());
+			} else {
+				pictures.add(shape.name());
+			}
+		}
+		Mended mended = RepairSteps.run(course, new Artwork(areas, lines), tolerance, Monitor.NONE);
+		return new CleanedLayer(layer, mended.artwork(), mended.mends(), pictures);
+	}
+}

@@ -1,0 +1,131 @@
+package org.frisket.geometry.internal.repair;
+
+import static org.frisket.geometry.internal.repair.Courses.TOLERANCE;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.Collectors;
+
+import org.frisket.geometry.Contour;
+import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Outline;
+import org.frisket.geometry.Region;
+import org.frisket.geometry.Shapes;
+import org.frisket.geometry.clean.FillRule;
+import org.frisket.geometry.clean.OutlineCleaner;
+import org.frisket.geometry.clean.RegionBoolean;
+import org.frisket.geometry.repair.Artwork;
+import org.junit.jupiter.api.Test;
+
+/** What the library GEOS, asked through Debian's python3-shapely, says of the same shapes. */
+class UnionAgainstGeosTest {
+
+	private static final String PYTHON = "/usr/bin/python3";
+	private static final int COUNT = 300;
+
+	/** A case a line: rings of the first and the second, as lists of coordinates. */
+	private static final String ASKED = """
+			import sys, json
+			from shapely.geometry import Polygon
+			from shapely.ops import unary_union
+			for line in sys.stdin:
+			    a, b = [unary_union([Polygon(r).buffer(0) for r in rings]) for rings in json.loads(line)]
+			    u = a.union(b)
+			    print(u.area, a.intersection(b).area, a.difference(b).area, a.symmetric_difference(b).area, u.length)
+			""";
+
+	private static boolean installed() {
+		try {
+			return new ProcessBuilder(PYTHON, "-c", "import shapely").redirectErrorStream(true).start().waitFor() == 0;
+		} catch (IOException | InterruptedException e) {
+			return false;
+		}
+	}
+
+	private record Case(List<Contour> one, List<Contour> other) {
+
+		static Case of(Random random) {
+			return new Case(shapes(random), shapes(random));
+		}
+
+		private static List<Contour> shapes(Random random) {
+			List<Contour> shapes = new ArrayList<>();
+			for (int i = 1 + random.nextInt(3); i > 0; i--) {
+				shapes.add(random.nextBoolean()
+						? Shapes.rectangle(random.nextInt(9), random.nextInt(9), 1 + random.nextInt(6), 1 + random.nextInt(6))
+						: Shapes.circle(random.nextInt(9), random.nextInt(9), 1 + 3 * random.nextDouble()));
+			}
+			return shapes;
+		}
+
+		String json() {
+			return "[" + json(one) + "," + json(other) + "]";
+		}
+
+		private static String json(List<Contour> contours) {
+			return contours.stream().map(c -> c.flattened(1e-5).stream().map(p -> "[" + p.x() + "," + p.y() + "]")
+					.collect(Collectors.joining(",", "[", "]"))).collect(Collectors.joining(",", "[", "]"));
+		}
+
+		Artwork artwork() {
+			List<Artwork.Area> areas = new ArrayList<>();
+			one.forEach(c -> areas.add(new Artwork.Area(Outline.of(c), FillRule.NON_ZERO)));
+			other.forEach(c -> areas.add(new Artwork.Area(Outline.of(c.reversed()), FillRule.EVEN_ODD)));
+			return new Artwork(areas, List.of());
+		}
+	}
+
+	private static List<double[]> answers(List<Case> cases) throws IOException, InterruptedException {
+		Process process = new ProcessBuilder(PYTHON, "-c", ASKED).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+		byte[] questions = cases.stream().map(Case::json).collect(Collectors.joining("\n")).getBytes(StandardCharsets.UTF_8);
+		Thread asking = new Thread(() -> {
+			try (OutputStream in = process.getOutputStream()) {
+				in.write(questions);
+			} catch (IOException e) {
+				// the status tells
+			}
+		});
+		asking.start();
+		List<double[]> answers = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8).lines()
+				.map(line -> java.util.Arrays.stream(line.split(" ")).mapToDouble(Double::parseDouble).toArray()).toList();
+		asking.join();
+		assertEquals(0, process.waitFor());
+		return answers;
+	}
+
+	private static Region region(List<Contour> contours) {
+		return new OutlineCleaner().clean(new Outline(contours), FillRule.NON_ZERO, TOLERANCE, Monitor.NONE).region();
+	}
+
+	@Test
+	void areasAreWhatGeosSays() throws Exception {
+		assumeTrue(installed(), "python3-shapely is not installed");
+		Random random = new Random(43);
+		List<Case> cases = new ArrayList<>();
+		for (int i = 0; i < COUNT; i++) {
+			cases.add(Case.of(random));
+		}
+		List<double[]> answers = answers(cases);
+		assertEquals(COUNT, answers.size());
+		RegionBoolean op = new RegionBoolean();
+		for (int i = 0; i < COUNT; i++) {
+			double[] expected = answers.get(i);
+			Region one = region(cases.get(i).one());
+			Region other = region(cases.get(i).other());
+			double slack = TOLERANCE.mm() * (one.perimeter() + other.perimeter()) / 10;
+			String name = "number " + i;
+			assertEquals(expected[0], Courses.area(Courses.run(cases.get(i).artwork()).artwork()), slack, name);
+			assertEquals(expected[1], op.intersect(one, other, TOLERANCE, Monitor.NONE).area(), slack, name);
+			assertEquals(expected[2], op.subtract(one, other, TOLERANCE, Monitor.NONE).area(), slack, name);
+			assertEquals(expected[3], op.xor(one, other, TOLERANCE, Monitor.NONE).area(), slack, name);
+			assertEquals(expected[4], Courses.length(Courses.run(cases.get(i).artwork()).artwork()),
+					expected[4] * 0.001 + slack, name);
+		}
+	}
+}
