@@ -14,6 +14,7 @@ public final class Benchmarks implements IApplication {
 		TextBenchmark.run();
 		CentrelineBenchmark.run();
 		FontIndexBenchmark.run();
+		FitnessBenchmark.run();
 		return IApplication.EXIT_OK;
 	}
 

@@ -7,12 +7,15 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.CancellationException;
 
 import org.frisket.editing.Edit;
 import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Piece;
 import org.frisket.geometry.Tolerance;
 import org.frisket.model.CornerJoin;
 import org.frisket.model.Element;
@@ -202,6 +205,54 @@ class CuresTest {
 		Trial trial = trial(job, Monitor.NONE);
 		List<String> first = names(Makeready.cures(thin.get(0), trial));
 		thin.forEach(finding -> assertEquals(first, names(Makeready.cures(finding, trial))));
+	}
+
+	private static Optional<Cure> heavier(Job job) {
+		return cures(job, findings(job, "stroke-too-thin").get(0)).stream()
+				.filter(cure -> cure.name().startsWith("Make its strokes")).findFirst();
+	}
+
+	@Test
+	void thinLettersAreMadeHeavierByNoMoreThanTheyNeed() throws IOException {
+		Job job = wording("Ferry", "Liberation Serif", 18);
+		Wording ferry = wording(job);
+		ferry.setTransform(new Matrix(0, 1.5, -1.5, 0, 40, -7));
+		ferry.setEmbolden(-0.1);
+		double thinnest = findings(job, "stroke-too-thin").stream().mapToDouble(f -> f.measured().getAsDouble()).min()
+				.getAsDouble();
+		tryAll(job, "stroke-too-thin");
+		Cure cure = heavier(job).orElseThrow();
+		byte[] bytes = JobFile.toBytes(job);
+		Edit edit = cure.edit(job).orElseThrow();
+		edit.apply();
+		assertEquals(List.of(), findings(job, "stroke-too-thin"));
+		assertEquals(18, ferry.getHeight());
+		double needed = (1 - thinnest) / 2 / 1.5;
+		assertTrue(ferry.getEmbolden() + 0.1 >= needed && ferry.getEmbolden() + 0.1 < needed + 0.12,
+				ferry.getEmbolden() + " for " + needed);
+		edit.undo();
+		assertArrayEquals(bytes, JobFile.toBytes(job));
+	}
+
+	@Test
+	void lettersThatWouldFillAreNotMadeHeavier() {
+		// the inside of an e of this size is narrower than what its strokes lack
+		assertEquals(Optional.empty(), heavier(wording("ferry", "Liberation Serif", 4)));
+	}
+
+	@Test
+	void lettersThatWouldRunTogetherAreNotMadeHeavier() {
+		Job job = wording("IIII", "Liberation Serif", 7);
+		List<Piece> pieces = prepared(job).elements().findFirst().orElseThrow().region().pieces().stream()
+				.sorted(Comparator.comparingDouble(piece -> piece.bounds().minX())).toList();
+		double gap = pieces.get(1).bounds().minX() - pieces.get(0).bounds().maxX();
+		// they grow by 0.4 mm on each side
+		wording(job).setTracking(0.85 - gap);
+		assertTrue(heavier(job).isPresent());
+		// one piece with three insides: as many contours as before
+		wording(job).setTracking(0.2 - gap);
+		assertEquals(4, prepared(job).elements().findFirst().orElseThrow().region().pieces().size());
+		assertEquals(Optional.empty(), heavier(job));
 	}
 
 	@Test

@@ -21,6 +21,7 @@ import org.frisket.editing.ChangeWording;
 import org.frisket.geometry.Monitor;
 import org.frisket.model.Jobs;
 import org.frisket.prepare.FontLibraries;
+import org.frisket.prepare.FontVerdict;
 import org.frisket.typography.FontEntry;
 import org.frisket.typography.FontNames;
 import org.frisket.ui.views.internal.fonts.FontFamily;
@@ -137,7 +138,7 @@ class FontChoiceUiTest extends OpenProperties {
 		Screen.waitUntil("all samples are drawn", () -> {
 			ImageData picture = Screen.picture(list);
 			for (int i = 0; i < list.families().size(); i++) {
-				if (ink(picture, sampleBox(list, i)) < 60) {
+				if (ink(picture, list.sample(i)) < 60) {
 					return false;
 				}
 			}
@@ -148,13 +149,8 @@ class FontChoiceUiTest extends OpenProperties {
 		Screen.keep(Screen.picture(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell()), "fontChoice");
 		// a monospaced and a proportional face do not make the same picture of the same words
 		assertTrue(list.families().size() >= 3);
-		assertTrue(ink(picture, sampleBox(list, 0)) != ink(picture, sampleBox(list, 1))
-				|| ink(picture, sampleBox(list, 1)) != ink(picture, sampleBox(list, 2)));
-	}
-
-	private static Rectangle sampleBox(FontList list, int index) {
-		Rectangle row = list.row(index);
-		return new Rectangle(row.x + row.width / 3 + 8, row.y + 2, row.width / 2, row.height - 4);
+		assertTrue(ink(picture, list.sample(0)) != ink(picture, list.sample(1))
+				|| ink(picture, list.sample(1)) != ink(picture, list.sample(2)));
 	}
 
 	private static int ink(ImageData picture, Rectangle box) {
@@ -170,6 +166,60 @@ class FontChoiceUiTest extends OpenProperties {
 			}
 		}
 		return count;
+	}
+
+	private static List<FontVerdict> known(FontPopup popup) {
+		return popup.list().families().stream().map(popup::verdict).toList();
+	}
+
+	private static void waitUntilMeasured(FontPopup popup) {
+		Screen.waitUntil("all fonts are measured", () -> !known(popup).contains(null));
+	}
+
+	@Test
+	void rowsSayWhetherTheirFontCutsAndTheFootWhatItSaysOfItsLicence() throws IOException {
+		FontPopup popup = openList();
+		Screen.waitUntil("the selected font is measured", () -> popup.verdict(popup.list().selection()) != null);
+		FontVerdict verdict = popup.verdict(popup.list().selection());
+		// a cap height of 20 mm in card is a little too low, as the command line says too
+		assertTrue(verdict.word().matches("not below 2[12](\\.\\d)? mm"), verdict.word());
+		assertTrue(verdict.facts().startsWith("7 pieces"), verdict.facts());
+		Screen.waitUntil("the foot tells", () -> popup.foot().contains("is for the licence to say"));
+		assertTrue(popup.foot().endsWith(verdict.licence()));
+		Screen.settle();
+		Screen.keep(Screen.picture(PlatformUI.getWorkbench().getActiveWorkbenchWindow().getShell()), "fontVerdicts");
+		Screen.keepScreen("fontVerdictsScreen");
+		Screen.key("Escape");
+		Screen.waitUntil("the list is closed", popup.shell()::isDisposed);
+		assertEquals(before, text(bench.document().job()));
+		assertFalse(bench.commandStack().canUndo());
+	}
+
+	@Test
+	void tabAndArrowsPutTheFittestFirstAndTheChoiceIsOneStep() throws IOException {
+		FontPopup popup = openList();
+		Screen.type("sans");
+		List<FontFamily> byName = popup.list().families();
+		Screen.key("Tab");
+		Screen.key("Right");
+		waitUntilMeasured(popup);
+		Screen.waitUntil("the list is put in order", () -> !popup.list().families().equals(byName));
+		List<FontVerdict> fittest = known(popup);
+		assertEquals(fittest.stream().sorted(FontVerdict.FITTEST).toList(), fittest);
+		assertEquals("Liberation Sans", popup.list().selection().name());
+		Screen.key("Right");
+		List<FontVerdict> tallest = known(popup);
+		assertEquals(tallest.stream().sorted(FontVerdict.TALLEST).map(FontVerdict::xHeight).toList(),
+				tallest.stream().map(FontVerdict::xHeight).toList());
+		Screen.key("shift+Tab");
+		Screen.waitUntil("the filter listens", () -> popup.filterField().isFocusControl());
+		int at = popup.list().families().indexOf(popup.list().selection());
+		Screen.key(at == 0 ? "Down" : "Up");
+		String next = popup.list().selection().name();
+		Screen.waitUntil("the bench shows " + next, () -> family().equals(next));
+		Screen.key("Return");
+		Screen.waitUntil("the font is set", () -> bench.commandStack().canUndo());
+		assertOneStep();
 	}
 
 	@Test

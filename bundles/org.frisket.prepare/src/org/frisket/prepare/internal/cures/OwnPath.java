@@ -39,7 +39,7 @@ record OwnPath(List<Contour> contours, Transform transform) {
 		}
 	}
 
-	private static Transform transform(Matrix m) {
+	static Transform transform(Matrix m) {
 		return m == null ? Transform.IDENTITY : new Transform(m.a(), m.b(), m.c(), m.d(), m.e(), m.f());
 	}
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 
 import org.eclipse.osgi.util.NLS;
 import org.frisket.editing.ChangePath;
+import org.frisket.editing.ChangeWording;
 import org.frisket.editing.DeleteElements;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Contour;
@@ -17,6 +18,7 @@ import org.frisket.geometry.offset.Corners;
 import org.frisket.geometry.offset.Holes;
 import org.frisket.geometry.offset.Offset;
 import org.frisket.model.Element;
+import org.frisket.model.Wording;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.checks.Cure;
@@ -26,13 +28,14 @@ import org.frisket.prepare.checks.Trial;
 public final class SizeCures {
 
 	private static final double STEP = 0.05;
+	private static final int TRIES = 6;
 
 	private SizeCures() {
 	}
 
 	public static List<Cure> ofThinStroke(Finding finding, Trial trial) {
 		List<Cure> cures = new ArrayList<>(LeastSize.cures(finding, trial));
-		heavier(finding, trial).ifPresent(cures::add);
+		heavier(finding, trial).or(() -> heavierLetters(finding, trial)).ifPresent(cures::add);
 		return cures;
 	}
 
@@ -62,6 +65,57 @@ public final class SizeCures {
 		return Optional.of(Cure.of(NLS.bind(Messages.SizeCures_heavier, Length.text(2 * outset, 2)),
 				finding.element(), org.frisket.model.Outline.class,
 				outline -> ChangePath.repaired(Messages.SizeCures_madeHeavier, outline, data)));
+	}
+
+	/** The letters of a wording are made heavier until nothing is too thin, unless they would fill or run together. */
+	private static Optional<Cure> heavierLetters(Finding finding, Trial trial) {
+		record Key(String element) {
+		}
+		return trial.once(new Key(finding.element()), () -> trial.element(finding).filter(Wording.class::isInstance)
+				.flatMap(element -> heavierLetters((Wording) element, finding, trial)));
+	}
+
+	private static Optional<Cure> heavierLetters(Wording wording, Finding finding, Trial trial) {
+		double scale = Math.sqrt(Math.abs(OwnPath.transform(wording.getTransform()).determinant()));
+		double limit = finding.limit().getAsDouble();
+		double thinnest = LeastSize.least(trial.before(finding.element()), finding.id());
+		Region region = trial.prepared(finding).orElseThrow().region();
+		double outset = 0;
+		for (int i = 0; i < TRIES && scale > 0; i++) {
+			trial.monitor().check();
+			outset += roundedUp(((limit - thinnest) / 2 + trial.tolerance().mm()) / scale);
+			Region heavier = Offset.of(region, outset * scale, Corners.MITRE, Holes.KEEP, trial.tolerance(),
+					trial.monitor());
+			if (heavier.pieces().size() != region.pieces().size()
+					|| heavier.contours().size() != region.contours().size()) {
+				return Optional.empty();
+			}
+			Cure cure = heavierLetters(finding, outset, scale);
+			Optional<List<Finding>> after = trial.after(cure, finding.element());
+			if (after.isEmpty()) {
+				return Optional.empty();
+			}
+			thinnest = LeastSize.least(after.get(), finding.id());
+			if (thinnest == Double.POSITIVE_INFINITY) {
+				return Optional.of(cure);
+			}
+		}
+		return Optional.empty();
+	}
+
+	/** @param outset in mm of the wording's own frame */
+	private static Cure heavierLetters(Finding finding, double outset, double scale) {
+		return Cure.of(NLS.bind(Messages.SizeCures_heavier, Length.text(2 * outset * scale, 2)), finding.element(),
+				Wording.class, wording -> ChangeWording.embolden(wording, rounded(wording.getEmbolden() + outset)));
+	}
+
+	private static double roundedUp(double mm) {
+		return rounded(Math.ceil(mm / STEP - 1e-6) * STEP);
+	}
+
+	/** Without the digits that only adding up leaves. */
+	private static double rounded(double mm) {
+		return Math.rint(mm * 1e6) / 1e6;
 	}
 
 	/** The contours that make a small piece of an outline go; if there are no others, so does the outline. */

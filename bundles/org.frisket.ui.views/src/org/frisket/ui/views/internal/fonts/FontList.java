@@ -1,8 +1,10 @@
 package org.frisket.ui.views.internal.fonts;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Consumer;
 
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.accessibility.AccessibleAdapter;
@@ -18,16 +20,24 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.ScrollBar;
 import org.frisket.geometry.Outline;
+import org.frisket.prepare.FontVerdict;
+import org.frisket.ui.views.internal.Shortened;
 
-/** A list of families, each with the words of the wording in its plain font. Only the rows that are seen are painted. */
+/**
+ * A list of families, each with the words of the wording in its plain font, and with what is to be said of that font if
+ * somebody knows. Only the rows that are seen are painted.
+ */
 public final class FontList extends Canvas {
 
 	private static final int SPACE_PX = 6;
 	private static final int NAME_SHARE = 3;
+	/** With verdicts, of the width: a quarter for names, nearly half for verdicts. */
+	private static final int NARROW_NAME_SHARE = 4;
+	private static final double VERDICT_SHARE = 0.45;
 
 	private final FontSamples samples;
 	private final Consumer<FontFamily> gone;
-	private final Runnable chosen;
+	private final FontVerdicts verdicts;
 	private List<FontFamily> families = List.of();
 	private String words = ""; //$NON-NLS-1$
 	private int selected = -1;
@@ -38,9 +48,14 @@ public final class FontList extends Canvas {
 	 * @param chosen told when the one that is selected is to be kept
 	 */
 	public FontList(Composite parent, Consumer<FontFamily> gone, Runnable chosen) {
+		this(parent, gone, chosen, null);
+	}
+
+	/** @param verdicts what is to be said of the fonts; null for nothing */
+	FontList(Composite parent, Consumer<FontFamily> gone, Runnable chosen, FontVerdicts verdicts) {
 		super(parent, SWT.DOUBLE_BUFFERED | SWT.V_SCROLL | SWT.NO_FOCUS);
 		this.gone = gone;
-		this.chosen = chosen;
+		this.verdicts = verdicts;
 		samples = new FontSamples(getDisplay(), () -> {
 			if (!isDisposed()) {
 				redraw();
@@ -51,6 +66,9 @@ public final class FontList extends Canvas {
 		addListener(SWT.Resize, event -> scroll());
 		addListener(SWT.MouseDown, this::pressed);
 		addListener(SWT.MouseDoubleClick, event -> chosen.run());
+		if (verdicts != null) {
+			addListener(SWT.MouseMove, this::tell);
+		}
 		addListener(SWT.Dispose, event -> samples.close());
 		getVerticalBar().addListener(SWT.Selection, event -> {
 			top = getVerticalBar().getSelection();
@@ -109,7 +127,8 @@ public final class FontList extends Canvas {
 	private int rowHeight() {
 		GC gc = new GC(this);
 		try {
-			return 2 * gc.getFontMetrics().getHeight();
+			int line = gc.getFontMetrics().getHeight();
+			return verdicts == null ? 2 * line : VerdictPainter.LINES * line + SPACE_PX;
 		} finally {
 			gc.dispose();
 		}
@@ -137,10 +156,39 @@ public final class FontList extends Canvas {
 		}
 	}
 
+	/** The small print of the font under the pointer. */
+	private void tell(Event event) {
+		int index = top + event.y / rowHeight();
+		FontVerdict verdict = index < families.size() ? verdicts.known(families.get(index)) : null;
+		String words = verdict == null || verdict.small().isEmpty() ? null : verdict.small();
+		if (!Objects.equals(words, getToolTipText())) {
+			setToolTipText(words);
+		}
+	}
+
 	/** Where a row is seen, for what points at it. */
 	public Rectangle row(int index) {
 		int height = rowHeight();
 		return new Rectangle(0, (index - top) * height, getClientArea().width, height);
+	}
+
+	/** Where a row shows its sample. */
+	public Rectangle sample(int index) {
+		return sample(row(index));
+	}
+
+	private Rectangle sample(Rectangle row) {
+		int name = nameWidth(row);
+		int end = verdicts == null ? row.width : row.width - verdictWidth(row);
+		return new Rectangle(row.x + name + SPACE_PX, row.y + 2, end - name - 2 * SPACE_PX, row.height - 4);
+	}
+
+	private int nameWidth(Rectangle row) {
+		return row.width / (verdicts == null ? NAME_SHARE : NARROW_NAME_SHARE);
+	}
+
+	private static int verdictWidth(Rectangle row) {
+		return (int) (VERDICT_SHARE * row.width);
 	}
 
 	private void paint(Event event) {
@@ -161,15 +209,20 @@ public final class FontList extends Canvas {
 			gc.fillRectangle(row);
 		}
 		gc.setForeground(ink);
-		int name = row.width / NAME_SHARE;
+		int name = nameWidth(row);
 		Point size = gc.textExtent(family.name());
 		gc.setClipping(row.x, row.y, name, row.height);
-		gc.drawText(family.name(), row.x + SPACE_PX, row.y + (row.height - size.y) / 2, true);
+		String shown = verdicts == null ? family.name() : Shortened.of(gc, family.name(), name - SPACE_PX);
+		gc.drawText(shown, row.x + SPACE_PX, row.y + (row.height - size.y) / 2, true);
 		gc.setClipping((Rectangle) null);
 		Outline sample = samples.sample(family.plain(), words);
 		if (sample != null) {
-			SamplePainter.paint(gc, sample, new Rectangle(row.x + name + SPACE_PX, row.y + 2,
-					row.width - name - 2 * SPACE_PX, row.height - 4));
+			SamplePainter.paint(gc, sample, sample(row));
+		}
+		if (verdicts != null) {
+			int width = verdictWidth(row);
+			VerdictPainter.paint(gc, verdicts.of(family),
+					new Rectangle(row.x + row.width - width, row.y, width - SPACE_PX, row.height), isSelected);
 		}
 	}
 
@@ -177,7 +230,7 @@ public final class FontList extends Canvas {
 		getAccessible().addAccessibleListener(new AccessibleAdapter() {
 			@Override
 			public void getName(AccessibleEvent event) {
-				event.result = selection() == null ? Messages.FontList_name : selection().name();
+				event.result = selection() == null ? Messages.FontList_name : spoken(selection());
 			}
 		});
 		getAccessible().addAccessibleControlListener(new AccessibleControlAdapter() {
@@ -191,6 +244,12 @@ public final class FontList extends Canvas {
 				event.detail = families.size();
 			}
 		});
+	}
+
+	private String spoken(FontFamily family) {
+		FontVerdict verdict = verdicts == null ? null : verdicts.known(family);
+		return verdict == null ? family.name()
+				: NLS.bind(Messages.FontList_spoken, new Object[] { family.name(), verdict.word(), verdict.facts() });
 	}
 
 	@Override

@@ -3,13 +3,19 @@ package org.frisket.ui.views.internal.properties;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
 import org.eclipse.swt.widgets.Composite;
+import org.frisket.editing.ChangeSpan;
+import org.frisket.editing.ChangeWording;
 import org.frisket.editing.Edit;
+import org.frisket.geometry.Tolerance;
 import org.frisket.model.FontRef;
 import org.frisket.model.Wording;
+import org.frisket.prepare.FontTrial;
+import org.frisket.prepare.checks.StockLimits;
 import org.frisket.typography.FontEntry;
 import org.frisket.ui.views.internal.fonts.FontFamily;
 import org.frisket.ui.views.internal.fonts.FontField;
@@ -67,7 +73,7 @@ final class FontChoice implements Field {
 
 	private void open() {
 		if (popup == null && !families.isEmpty()) {
-			popup = new FontPopup(field, families, known().orElse(null), sample(), new FontPopup.Client() {
+			popup = new FontPopup(field, families, known().orElse(null), sample(), trial()::of, new FontPopup.Client() {
 
 				@Override
 				public void tried(FontFamily family) {
@@ -97,6 +103,14 @@ final class FontChoice implements Field {
 		String text = subject.wordings().stream().map(Wording::getText).filter(t -> t != null && !t.isBlank())
 				.findFirst().map(t -> t.strip().lines().findFirst().orElse("")).orElse(Messages.WordingForm_sample); //$NON-NLS-1$
 		return text.substring(0, text.offsetByCodePoints(0, Math.min(LONGEST_SAMPLE, text.codePointCount(0, text.length()))));
+	}
+
+	/** The first wording, or the selected letters of it, in other fonts. */
+	private FontTrial trial() {
+		return new FontTrial(subject.wordings().get(0), subject.range()
+				.<BiFunction<Wording, FontRef, Edit>>map(
+						letters -> (wording, font) -> ChangeSpan.font(wording, letters.start(), letters.end(), font))
+				.orElse(ChangeWording::font), StockLimits.BUILT_IN, Tolerance.DEFAULT);
 	}
 
 	private void show(FontEntry font) {
