@@ -26,7 +26,7 @@ public final class Contour {
 	}
 
 	private static void requireJoined(Segment before, Segment after) {
-		if (!before.end().equals(after.start())) {
+		if (before.end() != after.start() && !before.end().equals(after.start())) {
 			throw new IllegalArgumentException("gap in contour between " + before.end() + " and " + after.start());
 		}
 	}
@@ -92,7 +92,10 @@ public final class Contour {
 	public Bounds bounds() {
 		Bounds known = bounds;
 		if (known == null) {
-			known = segments.stream().map(Segment::bounds).reduce(Bounds.EMPTY, Bounds::with);
+			known = Bounds.EMPTY;
+			for (Segment segment : segments) {
+				known = known.with(segment.bounds());
+			}
 			bounds = known;
 		}
 		return known;
@@ -113,7 +116,11 @@ public final class Contour {
 	}
 
 	public Contour transformed(Transform transform) {
-		return new Contour(segments.stream().map(s -> s.transformed(transform)).toList(), closed);
+		List<Segment> moved = new ArrayList<>(segments.size());
+		for (Segment segment : segments) {
+			moved.add(segment.transformed(transform));
+		}
+		return new Contour(moved, closed);
 	}
 
 	/**

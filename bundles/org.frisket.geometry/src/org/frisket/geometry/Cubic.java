@@ -60,13 +60,9 @@ public record Cubic(Point start, Point control1, Point control2, Point end) impl
 		return firstDifference(end, control2, control1, start).times(-1);
 	}
 
-	private static Point firstDifference(Point from, Point... targets) {
-		for (Point target : targets) {
-			if (!target.equals(from)) {
-				return target.minus(from).unit();
-			}
-		}
-		return Point.ORIGIN;
+	private static Point firstDifference(Point from, Point first, Point second, Point third) {
+		Point target = !first.equals(from) ? first : !second.equals(from) ? second : third;
+		return target.equals(from) ? Point.ORIGIN : target.minus(from).unit();
 	}
 
 	@Override

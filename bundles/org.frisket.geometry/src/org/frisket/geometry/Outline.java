@@ -27,7 +27,11 @@ public record Outline(List<Contour> contours) {
 	}
 
 	public Outline transformed(Transform transform) {
-		return new Outline(contours.stream().map(c -> c.transformed(transform)).toList());
+		List<Contour> moved = new ArrayList<>(contours.size());
+		for (Contour contour : contours) {
+			moved.add(contour.transformed(transform));
+		}
+		return new Outline(moved);
 	}
 
 	public Bounds bounds() {

@@ -29,6 +29,9 @@ final class Hooks {
 
 	/** The segments of a closed contour without hooks; the same list if there are none. */
 	List<Segment> removeFrom(List<Segment> contour) {
+		if (!turnsBack(contour)) {
+			return contour;
+		}
 		List<Segment> segments = contour;
 		for (int pass = 0; pass < PASSES; pass++) {
 			List<Segment> straightened = pass(segments);
@@ -40,13 +43,26 @@ final class Hooks {
 		return segments;
 	}
 
+	private static boolean turnsBack(List<Segment> contour) {
+		for (int i = 0; i < contour.size(); i++) {
+			if (turnsBack(contour.get(i), contour.get((i + 1) % contour.size()))) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	private static boolean turnsBack(Segment ending, Segment starting) {
+		return ending.endTangent().dot(starting.startTangent()) < BACK;
+	}
+
 	private List<Segment> pass(List<Segment> contour) {
 		List<Segment> segments = new ArrayList<>(contour);
 		for (int i = 0; i < segments.size(); i++) {
 			int after = (i + 1) % segments.size();
 			Segment ending = segments.get(i);
 			Segment starting = segments.get(after);
-			if (ending.endTangent().dot(starting.startTangent()) < BACK) {
+			if (turnsBack(ending, starting)) {
 				segments.set(i, withoutStart(ending.reversed()).reversed());
 				segments.set(after, withoutStart(segments.get(after)));
 			}

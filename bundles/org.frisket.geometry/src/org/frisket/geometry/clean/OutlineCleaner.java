@@ -1,12 +1,15 @@
 package org.frisket.geometry.clean;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.IntPredicate;
 
+import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Memory;
 import org.frisket.geometry.Monitor;
@@ -121,8 +124,15 @@ public final class OutlineCleaner {
 
 	/** Only notes them: edges that coincide are laid on top of each other later, where their windings add up. */
 	private static void noteDuplicates(List<Contour> contours, List<Repair> repairs) {
+		Map<Bounds, Contour> first = new HashMap<>();
 		Set<Contour> seen = new HashSet<>();
 		for (Contour contour : contours) {
+			Contour before = first.putIfAbsent(contour.bounds(), contour);
+			if (before == null) {
+				// hardly any share a box with another: only those are looked at node by node
+				continue;
+			}
+			seen.add(CanonicalOrder.startedAtTop(before));
 			if (!seen.add(CanonicalOrder.startedAtTop(contour))) {
 				repairs.add(new Repair(Kind.DUPLICATE_REMOVED, contour.start(), contour.length()));
 			}

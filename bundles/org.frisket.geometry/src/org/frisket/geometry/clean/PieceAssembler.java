@@ -16,7 +16,10 @@ final class PieceAssembler {
 
 	/** Nothing if the rings do not lie in each other as outer contours and holes must. */
 	static Optional<List<Piece>> assemble(List<Ring> unordered) {
-		Nesting nesting = new Nesting(unordered);
+		return assemble(new Nesting(unordered));
+	}
+
+	static Optional<List<Piece>> assemble(Nesting nesting) {
 		List<Ring> rings = nesting.rings;
 		List<List<Contour>> holes = new ArrayList<>(rings.size());
 		for (int i = 0; i < rings.size(); i++) {

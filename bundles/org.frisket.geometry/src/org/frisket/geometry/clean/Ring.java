@@ -11,6 +11,9 @@ import org.frisket.geometry.Segment;
 /** A closed contour with what is needed to tell whether another one lies in it. */
 final class Ring {
 
+	/** More than sums of lengths can be off by. */
+	private static final double ROUNDING = 1 + 1e-6;
+
 	final Contour contour;
 	/** Signed; negative for an outer contour. */
 	final double area;
@@ -33,7 +36,16 @@ final class Ring {
 	/** Whether it lies within a square of this side, or is on average narrower than half of it. */
 	boolean isSpeck(double side) {
 		return bounds.width() < side && bounds.height() < side
-				|| 4 * Math.abs(area) < side * contour.length();
+				|| 4 * Math.abs(area) < side * reach() && 4 * Math.abs(area) < side * contour.length();
+	}
+
+	/** No shorter than the contour; its length itself takes an integral for each curve. */
+	private double reach() {
+		double sum = 0;
+		for (Segment segment : contour.segments()) {
+			sum += ShortSegments.polygonLength(segment);
+		}
+		return sum * ROUNDING;
 	}
 
 	/** For contours that do not cross. */

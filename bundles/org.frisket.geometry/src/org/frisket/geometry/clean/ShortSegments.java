@@ -66,11 +66,12 @@ final class ShortSegments {
 		if (segment.start().distance(segment.end()) >= shortest) {
 			return false;
 		}
-		return segment instanceof Line || polygonLength((Cubic) segment) < shortest || segment.length() < shortest;
+		return segment instanceof Line || polygonLength(segment) < shortest || segment.length() < shortest;
 	}
 
-	private static double polygonLength(Cubic c) {
-		return c.start().distance(c.control1()) + c.control1().distance(c.control2()) + c.control2().distance(c.end());
+	/** Of the control points in turn, which is no less than the length of the segment. */
+	static double polygonLength(Segment segment) {
+		return !(segment instanceof Cubic c) ? segment.length() : c.start().distance(c.control1()) + c.control1().distance(c.control2()) + c.control2().distance(c.end());
 	}
 
 	private List<Segment> startMoved(Segment segment, Point start) {

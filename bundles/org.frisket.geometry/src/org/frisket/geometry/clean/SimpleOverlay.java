@@ -50,7 +50,9 @@ final class SimpleOverlay {
 			rings.add(ring);
 		}
 		List<Repair> repairs = new ArrayList<>();
-		return PieceAssembler.assemble(bounding(new Nesting(rings), repairs))
+		Nesting nesting = new Nesting(rings);
+		List<Ring> bounding = bounding(nesting, repairs);
+		return PieceAssembler.assemble(bounding.equals(nesting.rings) ? nesting : new Nesting(bounding))
 				.map(pieces -> new Overlay.Result(pieces, repairs));
 	}
 

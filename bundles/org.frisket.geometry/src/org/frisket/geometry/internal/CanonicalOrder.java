@@ -27,7 +27,7 @@ public final class CanonicalOrder {
 		List<Segment> segments = contour.segments();
 		int first = 0;
 		for (int i = 1; i < segments.size(); i++) {
-			if (PLACES.compare(segments.get(i).start(), segments.get(first).start()) < 0) {
+			if (isBefore(segments.get(i).start(), segments.get(first).start())) {
 				first = i;
 			}
 		}
@@ -37,6 +37,11 @@ public final class CanonicalOrder {
 		List<Segment> turned = new ArrayList<>(segments.subList(first, segments.size()));
 		turned.addAll(segments.subList(0, first));
 		return Contour.closed(turned);
+	}
+
+	/** As {@link #PLACES} has it, for the many nodes of which hardly any two are level. */
+	private static boolean isBefore(Point one, Point other) {
+		return one.y() < other.y() || one.y() == other.y() && PLACES.compare(one, other) < 0;
 	}
 
 	/** The pieces with all contours started at their top, holes and pieces sorted by that place. */

@@ -59,9 +59,11 @@ public abstract class BenchView extends ViewPart implements JobOnBench.Listener 
 
 	/** Shows a sentence in place of the content. */
 	protected final void showNote(String text) {
-		note.setText(text);
-		notePage.layout();
-		show(notePage);
+		if (!note().equals(text)) {
+			note.setText(text);
+			notePage.layout();
+			show(notePage);
+		}
 	}
 
 	protected final void showContent() {

@@ -130,15 +130,20 @@ final class PictureJob extends Job {
 					first -> tellPicture(change, snapshot, first));
 			madeWithMatsAt = System.nanoTime();
 			tellPicture(change, snapshot, stage.picture());
-			if (latest.get() == snapshot) {
-				checks.begin(snapshot, maker(), stage);
-			}
+			// checks must not hold up the painting of what they look through
+			tell(snapshot, () -> display(() -> beginChecks(snapshot, stage)));
 			return Status.OK_STATUS;
 		} catch (CancellationException e) {
 			return Status.CANCEL_STATUS;
 		} catch (RuntimeException | LinkageError e) {
 			failed(snapshot, e);
 			return Status.OK_STATUS;
+		}
+	}
+
+	private void beginChecks(org.frisket.model.Job snapshot, PictureMaker.Stage stage) {
+		if (latest.get() == snapshot) {
+			checks.begin(snapshot, maker(), stage);
 		}
 	}
 

@@ -2,8 +2,10 @@ package org.frisket.ui.bench.internal.figures;
 
 import java.util.IdentityHashMap;
 import java.util.Map;
+import java.util.Optional;
 
 import org.eclipse.draw2d.Graphics;
+import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.graphics.Path;
 import org.eclipse.swt.widgets.Display;
 import org.frisket.geometry.Bounds;
@@ -24,10 +26,16 @@ abstract class CurveFigure extends ZoomedFigure {
 
 	/** The widest line painted across an edge, with room for antialiasing. */
 	private static final int EDGE_PX = 4;
+	/** From so many contours on it is worth while to leave out those that are not seen. */
+	private static final int MANY = 16;
 
 	private ElementPicture picture = ElementPicture.NONE;
 	private Transform shift = Transform.IDENTITY;
 	private final Map<Outline, Path> paths = new IdentityHashMap<>();
+	/** Of what is painted just now, in mm; null for all. */
+	private Bounds window;
+	/** Paths of what is painted just now, without what is out of sight. */
+	private final Map<Outline, Path> inWindow = new IdentityHashMap<>();
 
 	CurveFigure(CanvasZoom zoom) {
 		super(zoom);
@@ -38,11 +46,24 @@ abstract class CurveFigure extends ZoomedFigure {
 		if (picture == newPicture && shift.equals(newShift)) {
 			return;
 		}
+		Optional<Bounds> changed = shift.equals(newShift) && getParent() != null
+				? PictureChange.between(picture, newPicture)
+				: Optional.empty();
 		picture = newPicture;
 		shift = newShift;
 		disposePaths();
-		setBounds(Units.figure(extent()));
-		repaint();
+		if (changed.isEmpty()) {
+			setBounds(Units.figure(extent()));
+			repaint();
+			return;
+		}
+		// to set the bounds would have all of it painted again
+		bounds.setBounds(Units.figure(extent()));
+		invalidate();
+		fireFigureMoved();
+		if (!changed.get().isEmpty()) {
+			getParent().repaint(Units.figure(boxInMm(changed.get(), shift).grown(EDGE_PX / zoom.pixelsPerMm())));
+		}
 	}
 
 	public ElementPicture picture() {
@@ -86,8 +107,26 @@ abstract class CurveFigure extends ZoomedFigure {
 	@Override
 	protected void paintFigure(Graphics graphics) {
 		if (!picture.curves().isEmpty()) {
-			PixelSpace.paint(graphics, zoom.zoom(), () -> paintCurves(graphics));
+			PixelSpace.paint(graphics, zoom.zoom(), () -> {
+				window = window(graphics);
+				paintCurves(graphics);
+				window = null;
+			});
+			inWindow.values().forEach(Path::dispose);
+			inWindow.clear();
 		}
+	}
+
+	/** What is painted of the figure, in mm; null if that is most of it. */
+	private Bounds window(Graphics graphics) {
+		double scale = zoom.pixelsPerMm();
+		Rectangle clip = graphics.getClip(new Rectangle());
+		Bounds seen = new Bounds(clip.x / scale, clip.y / scale, (clip.x + clip.width) / scale,
+				(clip.y + clip.height) / scale).grown(EDGE_PX / scale);
+		Bounds all = drawnInMm();
+		double width = Math.min(seen.maxX(), all.maxX()) - Math.max(seen.minX(), all.minX());
+		double height = Math.min(seen.maxY(), all.maxY()) - Math.max(seen.minY(), all.minY());
+		return 2 * width * height > all.width() * all.height() ? null : seen;
 	}
 
 	/** Paints in pixels, antialiased. */
@@ -100,10 +139,18 @@ abstract class CurveFigure extends ZoomedFigure {
 
 	/** An outline in pixels, moved from where it was made; kept by the figure as long as it is this very outline. */
 	protected Path path(Outline outline, Transform moved) {
-		return paths.computeIfAbsent(outline, key -> {
-			double scale = zoom.pixelsPerMm();
-			return CurvePath.of(Display.getCurrent(), key, moved.then(Transform.scaling(scale, scale)));
-		});
+		Bounds seen = window;
+		if (seen == null || outline.contours().size() < MANY) {
+			return paths.computeIfAbsent(outline, key -> made(key, moved));
+		}
+		// what lies beyond the window would be worked through only to be clipped away
+		return inWindow.computeIfAbsent(outline, key -> made(new Outline(key.contours().stream()
+				.filter(contour -> boxInMm(contour.bounds(), moved).intersects(seen)).toList()), moved));
+	}
+
+	private Path made(Outline outline, Transform moved) {
+		double scale = zoom.pixelsPerMm();
+		return CurvePath.of(Display.getCurrent(), outline, moved.then(Transform.scaling(scale, scale)));
 	}
 
 	/** What is painted is another than before, or in another size. */

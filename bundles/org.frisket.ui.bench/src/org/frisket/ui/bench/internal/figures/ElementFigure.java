@@ -53,6 +53,9 @@ public final class ElementFigure extends CurveFigure implements Shown {
 	 */
 	public void setLook(BenchLook newLook, CleaningPicture newBefore, Transform newShift) {
 		boolean another = before != newBefore || newShift != null && !newShift.equals(beforeShift);
+		if (!another && look == newLook) {
+			return;
+		}
 		look = newLook;
 		before = newBefore;
 		beforeShift = newShift;

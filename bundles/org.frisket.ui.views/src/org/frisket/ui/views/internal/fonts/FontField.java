@@ -1,5 +1,7 @@
 package org.frisket.ui.views.internal.fonts;
 
+import java.util.Objects;
+
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
@@ -62,6 +64,9 @@ public final class FontField extends Canvas {
 	 * @param gone   whether the job misses the font
 	 */
 	public void show(String family, FontEntry plain, boolean gone) {
+		if (name.equals(family) && Objects.equals(font, plain) && missing == gone) {
+			return;
+		}
 		name = family;
 		font = plain;
 		missing = gone;

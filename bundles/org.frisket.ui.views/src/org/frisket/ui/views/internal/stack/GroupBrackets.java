@@ -27,6 +27,11 @@ final class GroupBrackets {
 		}
 	}
 
+	/** What they hold. */
+	List<?> list() {
+		return brackets;
+	}
+
 	private void add(List<Group> groups, int least, StackRows rows, Lanes lanes) {
 		for (Group group : groups) {
 			List<Integer> members = Jobs.elements(group).stream().map(rows::middleOf).filter(y -> y >= 0).sorted().toList();

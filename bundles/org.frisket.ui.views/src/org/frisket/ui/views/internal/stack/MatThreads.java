@@ -53,6 +53,11 @@ final class MatThreads {
 		}
 	}
 
+	/** What they run between. */
+	List<?> list() {
+		return threads;
+	}
+
 	private static int xOf(Thread thread, int width) {
 		return width - EDGE_PX - thread.lane * LANE_PX;
 	}

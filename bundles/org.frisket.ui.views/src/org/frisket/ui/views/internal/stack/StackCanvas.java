@@ -34,6 +34,8 @@ public final class StackCanvas extends Canvas {
 	private MatThreads threads;
 	private GroupBrackets brackets;
 	private Row current;
+	/** What there was to paint when the job was looked at last; null before the first time. */
+	private StackSight sight;
 
 	StackCanvas(Composite parent, IWorkbenchPartSite site) {
 		super(parent, SWT.V_SCROLL | SWT.DOUBLE_BUFFERED | SWT.NO_BACKGROUND);
@@ -43,7 +45,7 @@ public final class StackCanvas extends Canvas {
 		gc.dispose();
 		lay();
 		setBackground(getDisplay().getSystemColor(SWT.COLOR_LIST_BACKGROUND));
-		addListener(SWT.Paint, event -> paint(event.gc));
+		addListener(SWT.Paint, event -> paint(event.gc, event.y, event.y + event.height));
 		addListener(SWT.Resize, event -> {
 			updateScroll();
 			name.place();
@@ -87,7 +89,21 @@ public final class StackCanvas extends Canvas {
 		}
 		updateScroll();
 		name.place();
-		redraw();
+		redrawChanges();
+	}
+
+	/** While words are typed most rows stay as they are. */
+	private void redrawChanges() {
+		StackSight before = sight;
+		sight = StackSight.of(rows, threads, brackets, current);
+		if (!sight.hasSameFrame(before)) {
+			redraw();
+			return;
+		}
+		for (int row : sight.rowsUnlike(before)) {
+			Rectangle place = boundsOf(row);
+			redraw(place.x, place.y, place.width, place.height, false);
+		}
 	}
 
 	private void lay() {
@@ -189,7 +205,8 @@ public final class StackCanvas extends Canvas {
 		return actions;
 	}
 
-	private void paint(GC gc) {
+	/** Paints the rows between two heights; those beyond are not seen. */
+	private void paint(GC gc, int from, int to) {
 		Rectangle area = getClientArea();
 		gc.setBackground(getBackground());
 		gc.fillRectangle(area);
@@ -198,8 +215,11 @@ public final class StackCanvas extends Canvas {
 		for (int i = Math.max(0, rows.indexAt(scrolled())); i < rows.list().size(); i++) {
 			Row row = rows.list().get(i);
 			Rectangle place = boundsOf(i);
-			if (place.y > area.height) {
+			if (place.y > Math.min(area.height, to)) {
 				break;
+			}
+			if (place.y + place.height < from) {
+				continue;
 			}
 			if (row.isLayer()) {
 				painter.paintLayer(place, row, rows.state(row), row.equals(current), isFocusControl());

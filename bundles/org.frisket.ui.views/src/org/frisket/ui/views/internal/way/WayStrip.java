@@ -1,5 +1,9 @@
 package org.frisket.ui.views.internal.way;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.jface.resource.LocalResourceManager;
@@ -42,6 +46,8 @@ public final class WayStrip extends Canvas implements JobOnBench.Listener {
 	private FrontBench front;
 	private final Font bold = JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT);
 	private final int[] widths = new int[Station.values().length];
+	/** What was to be painted when it was asked for last. */
+	private List<Object> said = List.of();
 	private int hovered = -1;
 	private int current;
 
@@ -76,9 +82,14 @@ public final class WayStrip extends Canvas implements JobOnBench.Listener {
 				window = each;
 				front = new FrontBench(each.getPartService(),
 						() -> each.getActivePage() == null ? null : each.getActivePage().getActiveEditor(), this,
-						this::redraw);
+						this::benchChanged);
 			}
 		}
+	}
+
+	private void benchChanged() {
+		said = said();
+		redraw();
 	}
 
 	/** The job on the bench in front; null if there is none. */
@@ -270,11 +281,30 @@ public final class WayStrip extends Canvas implements JobOnBench.Listener {
 
 	@Override
 	public void jobChanged() {
-		redraw();
+		refresh();
 	}
 
 	@Override
 	public void pictureChanged() {
-		redraw();
+		refresh();
+	}
+
+	/** While words are typed most of what is said stays the same. */
+	private void refresh() {
+		List<Object> now = said();
+		if (!now.equals(said)) {
+			said = now;
+			redraw();
+		}
+	}
+
+	private List<Object> said() {
+		List<Object> said = new ArrayList<>();
+		for (Station station : Station.values()) {
+			said.add(state(station));
+			said.add(bench() == null ? Optional.empty() : station.worst(bench()));
+		}
+		said.add(bench() != null && bench().isUpToDate());
+		return said;
 	}
 }
