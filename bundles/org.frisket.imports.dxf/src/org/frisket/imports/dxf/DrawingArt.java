@@ -16,6 +16,7 @@ import org.frisket.geometry.Transform;
 import org.frisket.imports.ImportedArt;
 import org.frisket.imports.ImportedLayer;
 import org.frisket.imports.ImportedShape;
+import org.frisket.imports.Remarks;
 import org.frisket.imports.UnreadableArtException;
 
 /** Goes through the entities of a drawing, blocks within blocks, and sorts what is drawn by layers. */
@@ -65,7 +66,7 @@ final class DrawingArt {
 		if (own != null) {
 			return own;
 		}
-		remarks.once("unit", 0, drawing.unit() == 0 ? Messages.DrawingArt_noUnit
+		remarks.once("", drawing.unit() == 0 ? Messages.DrawingArt_noUnit
 				: NLS.bind(Messages.DrawingArt_unknownUnit, drawing.unit()));
 		return LengthUnit.MILLIMETRE;
 	}
@@ -81,9 +82,9 @@ final class DrawingArt {
 			count(entity, 1);
 			String layer = place.layer() != null && entity.layer().equals("0") ? place.layer() : entity.layer();
 			if (entity.integer(67, 0) == 1) {
-				remarks.count("paper", entity.line(), count -> NLS.bind(Messages.DrawingArt_paperSpace, count));
+				remarks.count("paper", place(entity), count -> NLS.bind(Messages.DrawingArt_paperSpace, count));
 			} else if (drawing.layer(layer).isHidden() || entity.integer(60, 0) == 1) {
-				remarks.count("hidden " + layer, entity.line(),
+				remarks.count("hidden " + layer, place(entity),
 						count -> NLS.bind(Messages.DrawingArt_hiddenLayer, layer, count));
 			} else if (entity.type().equals("INSERT")) {
 				insert(entity, layer, place);
@@ -100,11 +101,11 @@ final class DrawingArt {
 		}
 		Outline outline = new EntityCurves(DEVIATION / stretch).of(entity);
 		if (outline == null) {
-			remarks.count(entity.type(), entity.line(),
+			remarks.count(entity.type(), place(entity),
 					count -> NLS.bind(Messages.DrawingArt_leftOut, count, entity.type()));
 		} else if (outline.isEmpty()) {
 			if (entity.type().equals("SPLINE")) {
-				remarks.once("spline " + entity.line(), entity.line(), Messages.DrawingArt_spline);
+				remarks.once(place(entity), Messages.DrawingArt_spline);
 			}
 		} else {
 			count(entity, outline.nodeCount());
@@ -122,16 +123,20 @@ final class DrawingArt {
 		}
 	}
 
+	private static String place(Entity entity) {
+		return GroupReader.place(entity.line());
+	}
+
 	private void insert(Entity entity, String layer, Place place) throws UnreadableArtException {
 		String name = entity.text(2, "");
 		Drawing.Block block = drawing.block(name);
 		if (block == null) {
-			remarks.once("block " + name, entity.line(), NLS.bind(Messages.DrawingArt_noBlock, name));
+			remarks.once(place(entity), NLS.bind(Messages.DrawingArt_noBlock, name));
 		} else if (!open.add(name)) {
-			remarks.once("cycle " + name, entity.line(), NLS.bind(Messages.DrawingArt_blockCycle, name));
+			remarks.once(place(entity), NLS.bind(Messages.DrawingArt_blockCycle, name));
 		} else {
 			if (place.depth() == DEEPEST) {
-				remarks.once("deep", entity.line(), NLS.bind(Messages.DrawingArt_tooDeep, DEEPEST));
+				remarks.once(place(entity), NLS.bind(Messages.DrawingArt_tooDeep, DEEPEST));
 			} else {
 				put(entity, block, layer, place);
 			}

@@ -10,6 +10,7 @@ import java.util.Map;
 
 import org.apache.batik.css.parser.Parser;
 import org.eclipse.osgi.util.NLS;
+import org.frisket.imports.Remarks;
 import org.w3c.css.sac.CSSException;
 import org.w3c.css.sac.CSSParseException;
 import org.w3c.css.sac.DocumentHandler;
@@ -57,7 +58,7 @@ final class Cascade {
 		try {
 			parser.parseStyleSheet(new InputSource(new StringReader(sheet.allText())));
 		} catch (CSSException | IOException e) {
-			remarks.once(sheet, NLS.bind(Messages.Cascade_sheet, e.getMessage()));
+			remarks.once(sheet.place(), NLS.bind(Messages.Cascade_sheet, e.getMessage()));
 		}
 	}
 
@@ -156,7 +157,7 @@ final class Cascade {
 					cascade.rules.add(new Rule(selector, Selectors.specificity(selector), cascade.rules.size(),
 							Map.copyOf(declarations), Map.copyOf(important)));
 				} else {
-					cascade.remarks.once(sheet, NLS.bind(Messages.Cascade_selector, selector));
+					cascade.remarks.once(sheet.place(), NLS.bind(Messages.Cascade_selector, selector));
 				}
 			}
 		}
@@ -205,7 +206,7 @@ final class Cascade {
 		@Override
 		public void importStyle(String uri, SACMediaList media, String defaultNamespaceURI) {
 			if (cascade != null) {
-				cascade.remarks.once(sheet, NLS.bind(Messages.Walk_remote, uri));
+				cascade.remarks.once(sheet.place(), NLS.bind(Messages.Walk_remote, uri));
 			}
 		}
 

@@ -17,6 +17,7 @@ import org.frisket.geometry.clean.FillRule;
 import org.frisket.geometry.clean.OutlineCleaner;
 import org.frisket.geometry.clean.RegionBoolean;
 import org.frisket.imports.ImportedShape;
+import org.frisket.imports.Remarks;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -104,7 +105,7 @@ final class Clipping {
 			if (inside.covers(line)) {
 				contours.add(contour);
 			} else if (inside.intersects(line)) {
-				remarks.once(node, NLS.bind(Messages.Clipping_line, TOLERANCE.mm()));
+				remarks.once(node.place(), NLS.bind(Messages.Clipping_line, TOLERANCE.mm()));
 				Geometry cut = line.intersection(inside);
 				for (int i = 0; i < cut.getNumGeometries(); i++) {
 					if (cut.getGeometryN(i) instanceof LineString part && part.getLength() > 0) {

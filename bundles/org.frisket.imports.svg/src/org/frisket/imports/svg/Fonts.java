@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 
 import org.eclipse.osgi.util.NLS;
+import org.frisket.imports.Remarks;
 import org.frisket.typography.FontFace;
 import org.frisket.typography.FontLibrary;
 import org.frisket.typography.UnknownFontException;
@@ -40,7 +41,7 @@ final class Fonts {
 			}
 		}
 		FontFace instead = find(SANS, manner);
-		remarks.once(node, NLS.bind(Messages.TextOutlines_font, families, instead == null ? "–" : instead.fullName()));
+		remarks.once(node.place(), NLS.bind(Messages.TextOutlines_font, families, instead == null ? "–" : instead.fullName()));
 		return instead;
 	}
 

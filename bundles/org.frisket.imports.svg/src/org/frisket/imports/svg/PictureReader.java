@@ -16,6 +16,7 @@ import javax.imageio.stream.ImageInputStream;
 import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Transform;
 import org.frisket.imports.ImportedShape;
+import org.frisket.imports.Remarks;
 
 /** Pictures of pixels whose data stand in the file. Nothing is fetched; pictures are measured, not decoded. */
 final class PictureReader {
@@ -33,20 +34,20 @@ final class PictureReader {
 		String address = node.attribute("href", "").strip();
 		if (!address.regionMatches(true, 0, "data:", 0, 5)) {
 			String shown = address.length() > 60 ? address.substring(0, 60) + "…" : address;
-			remarks.once(node, NLS.bind(Messages.Walk_remote, shown));
+			remarks.once(node.place(), NLS.bind(Messages.Walk_remote, shown));
 			return;
 		}
 		int comma = address.indexOf(',');
 		String head = comma < 0 ? "" : address.substring(5, comma).toLowerCase(Locale.ROOT);
 		String type = head.isEmpty() ? "text/plain" : head.split(";")[0];
 		if (comma >= 0 && (type.startsWith("image/svg") || !type.startsWith("image/"))) {
-			remarks.once(node, NLS.bind(Messages.PictureReader_vector, type));
+			remarks.once(node.place(), NLS.bind(Messages.PictureReader_vector, type));
 			return;
 		}
 		byte[] bytes = comma < 0 ? null : bytes(address.substring(comma + 1), head.endsWith("base64"));
 		int[] size = bytes == null ? null : size(bytes);
 		if (size == null) {
-			remarks.once(node, Messages.PictureReader_data);
+			remarks.once(node.place(), Messages.PictureReader_data);
 			return;
 		}
 		out.add(new ImportedShape.Picture(node.attribute("id", ""), bytes, type, place(node, pixels, size).then(toMm)));

@@ -8,6 +8,7 @@ import org.frisket.geometry.OutlineBuilder;
 import org.frisket.geometry.PathData;
 import org.frisket.geometry.PathDataException;
 import org.frisket.geometry.Point;
+import org.frisket.imports.Remarks;
 
 /** The basic shapes and paths, in the pixels of their element: SVG 1.1, chapters 8 and 9. */
 final class ShapeOutlines {
@@ -52,7 +53,7 @@ final class ShapeOutlines {
 		}
 		double value = lengths.parse(text, of);
 		if (Double.isNaN(value)) {
-			remarks.once(node, NLS.bind(Messages.Walk_number, text.length() > 40 ? text.substring(0, 40) + "…" : text));
+			remarks.once(node.place(), NLS.bind(Messages.Walk_number, text.length() > 40 ? text.substring(0, 40) + "…" : text));
 			return 0;
 		}
 		return value;
@@ -73,7 +74,7 @@ final class ShapeOutlines {
 		try {
 			return PathData.parse(data, deviation);
 		} catch (PathDataException e) {
-			remarks.once(node, NLS.bind(Messages.Walk_path, e.getMessage()));
+			remarks.once(node.place(), NLS.bind(Messages.Walk_path, e.getMessage()));
 			return upToTheFault(data, e.position(), deviation);
 		}
 	}

@@ -15,6 +15,7 @@ import org.frisket.imports.ImportedArt;
 import org.frisket.imports.ImportedLayer;
 import org.frisket.imports.ImportedShape;
 import org.frisket.imports.Importer;
+import org.frisket.imports.Remarks;
 import org.frisket.imports.UnreadableArtException;
 import org.frisket.prepare.FontLibraries;
 

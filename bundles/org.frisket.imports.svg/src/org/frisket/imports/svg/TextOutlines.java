@@ -7,6 +7,7 @@ import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Transform;
+import org.frisket.imports.Remarks;
 import org.frisket.typography.Alignment;
 import org.frisket.typography.FontFace;
 import org.frisket.typography.MissingGlyph;
@@ -103,7 +104,7 @@ final class TextOutlines {
 					add(child, own, lengths, line);
 				}
 			} else if (child.is("textPath")) {
-				remarks.once(child, Messages.TextOutlines_path);
+				remarks.once(child.place(), Messages.TextOutlines_path);
 			} else if (!child.text().isEmpty()) {
 				String text = blanks(child.text(), preserves(node), line);
 				int at = 0;
@@ -189,7 +190,7 @@ final class TextOutlines {
 				.withTracking(tracking).withWordSpacing(words);
 		SetText set = TextSetter.set(text, face, setting, monitor);
 		for (MissingGlyph glyph : set.missing()) {
-			remarks.once(node, NLS.bind(Messages.TextOutlines_glyph,
+			remarks.once(node.place(), NLS.bind(Messages.TextOutlines_glyph,
 					new String(Character.toChars(text.codePointAt(glyph.index()))), face.fullName()));
 		}
 		if (style.isVisible()) {

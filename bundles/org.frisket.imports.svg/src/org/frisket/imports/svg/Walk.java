@@ -20,6 +20,7 @@ import org.frisket.geometry.clean.FillRule;
 import org.frisket.imports.ImportedShape;
 import org.frisket.imports.ImportedShape.Area;
 import org.frisket.imports.ImportedShape.Lines;
+import org.frisket.imports.Remarks;
 import org.frisket.imports.UnreadableArtException;
 import org.frisket.typography.FontLibrary;
 
@@ -175,7 +176,7 @@ final class Walk {
 		default -> {
 			Outline outline = shapes.of(node, scope.lengths(), DEVIATION / scope.pixel());
 			if (outline == null) {
-				remarks.count(node.name(), node, count -> NLS.bind(Messages.Walk_leftOut, count, node.name()));
+				remarks.count(node.name(), node.place(), count -> NLS.bind(Messages.Walk_leftOut, count, node.name()));
 			} else if (scope.style().isVisible()) {
 				shape(node, scope, outline, fillRule(scope.style(), "fill-rule"), out);
 			}
@@ -232,7 +233,7 @@ final class Walk {
 			return;
 		}
 		if (!open.add(target)) {
-			remarks.once(node, NLS.bind(Messages.Walk_cycle, node.attribute("href")));
+			remarks.once(node.place(), NLS.bind(Messages.Walk_cycle, node.attribute("href")));
 			return;
 		}
 		Transform shift = Transform.translation(shapes.length(node, "x", scope.lengths(), Lengths.Of.WIDTH),
@@ -253,12 +254,12 @@ final class Walk {
 	private Node target(Node from, String address) {
 		String text = address.strip();
 		if (!text.startsWith("#")) {
-			remarks.once(from, NLS.bind(Messages.Walk_remote, text.length() > 60 ? text.substring(0, 60) + "…" : text));
+			remarks.once(from.place(), NLS.bind(Messages.Walk_remote, text.length() > 60 ? text.substring(0, 60) + "…" : text));
 			return null;
 		}
 		Node target = ids.get(text.substring(1));
 		if (target == null) {
-			remarks.once(from, NLS.bind(Messages.Walk_noTarget, text));
+			remarks.once(from.place(), NLS.bind(Messages.Walk_noTarget, text));
 		}
 		return target;
 	}
