@@ -24,9 +24,18 @@ import com.google.gson.JsonObject;
  */
 record CleanReport(Path input, List<Path> outputs, List<CleanedLayer> layers, List<Remark> remarks, boolean pen) {
 
-	/** Whether a line is left that cannot be cut. */
+	/** Of its length; a line whose ends lie no further apart is nearly a loop. */
+	private static final double LOOP = 0.1;
+
+	/** Whether a line stays open that was meant to go round something, and so cannot be cut. */
 	boolean isBlocked() {
-		return !pen && layers.stream().anyMatch(layer -> !layer.artwork().openLines().isEmpty());
+		return !pen && layers.stream().flatMap(layer -> layer.artwork().openLines().stream())
+				.anyMatch(CleanReport::isUnclosed);
+	}
+
+	/** Ends close together for so long a line were meant to meet; others are a line's ends. Common practice, no source. */
+	private static boolean isUnclosed(Contour line) {
+		return line.end().distance(line.start()) <= LOOP * line.length();
 	}
 
 	void print(PrintWriter out) {
@@ -39,9 +48,9 @@ record CleanReport(Path input, List<Path> outputs, List<CleanedLayer> layers, Li
 			if (!pen) {
 				for (Contour line : layer.artwork().openLines()) {
 					Point end = line.end();
-					out.printf(Locale.ROOT,
-							"blocking contour-open %s at %.2f,%.2f mm: open by %s; it is drawn, not cut%n", name, end.x(),
-							end.y(), Length.text(end.distance(line.start()), 3));
+					out.printf(Locale.ROOT, "%s %s at %.2f,%.2f mm: open by %s; it is drawn, not cut%n",
+							isUnclosed(line) ? "blocking contour-open" : "note line-open", name, end.x(), end.y(),
+							Length.text(end.distance(line.start()), 3));
 				}
 			}
 			out.printf(Locale.ROOT, "layer %s: %d areas, %d lines, %d nodes, %d repairs%n", name, areas(layer),
@@ -108,6 +117,7 @@ record CleanReport(Path input, List<Path> outputs, List<CleanedLayer> layers, Li
 			gap.addProperty("x", line.end().x());
 			gap.addProperty("y", line.end().y());
 			gap.addProperty("gap", line.end().distance(line.start()));
+			gap.addProperty("blocking", isUnclosed(line));
 			open.add(gap);
 		}
 		object.add("open", open);
