@@ -146,7 +146,7 @@ class ExportUiTest extends OpenBench {
 		Shell shell = pressExport();
 		choose(format(shell), "Trouble");
 		List<String> read = Dialogs.answer("OK", () -> Dialogs.press(Dialogs.button(shell, "Export")));
-		assertTrue(read.stream().anyMatch(text -> text.contains("org.frisket.ui.tests") && text.contains("out of ink")),
+		assertTrue(read.stream().anyMatch(text -> text.contains("org.frisket.ui.testkit") && text.contains("out of ink")),
 				read::toString);
 		assertFalse(Files.exists(folder.resolve("sample.trouble")));
 		assertFalse(StatusText.shown().contains("Exported to"), StatusText.shown());
