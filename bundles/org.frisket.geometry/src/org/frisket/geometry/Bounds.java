@@ -43,6 +43,10 @@ public record Bounds(double minX, double minY, double maxX, double maxY) {
 		return isEmpty() ? this : new Bounds(minX - margin, minY - margin, maxX + margin, maxY + margin);
 	}
 
+	public Bounds moved(Point by) {
+		return new Bounds(minX + by.x(), minY + by.y(), maxX + by.x(), maxY + by.y());
+	}
+
 	public boolean contains(Point point) {
 		return point.x() >= minX && point.x() <= maxX && point.y() >= minY && point.y() <= maxY;
 	}

@@ -1,6 +1,7 @@
 package org.frisket.geometry;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 
@@ -9,6 +10,9 @@ public final class Contour {
 
 	private final List<Segment> segments;
 	private final boolean closed;
+	/** The contour that this one is a moved copy of; itself none. */
+	private final Contour model;
+	private final Point offset;
 	/** Asked for again and again; made on first use. */
 	private Bounds bounds;
 	/** 0 as long as it is not known; contours are parts of the keys that results are kept under. */
@@ -17,12 +21,22 @@ public final class Contour {
 	private Contour(List<? extends Segment> segments, boolean closed) {
 		this.segments = List.copyOf(segments);
 		this.closed = closed;
+		model = this;
+		offset = Point.ORIGIN;
 		for (int i = 1; i < this.segments.size(); i++) {
 			requireJoined(this.segments.get(i - 1), this.segments.get(i));
 		}
 		if (closed && !this.segments.isEmpty()) {
 			requireJoined(this.segments.get(this.segments.size() - 1), this.segments.get(0));
 		}
+	}
+
+	/** A moved copy, which is joined where its model is. */
+	private Contour(List<Segment> segments, Contour model, Point offset) {
+		this.segments = segments;
+		closed = model.closed;
+		this.model = model;
+		this.offset = offset;
 	}
 
 	private static void requireJoined(Segment before, Segment after) {
@@ -92,13 +106,18 @@ public final class Contour {
 	public Bounds bounds() {
 		Bounds known = bounds;
 		if (known == null) {
-			known = Bounds.EMPTY;
-			for (Segment segment : segments) {
-				known = known.with(segment.bounds());
-			}
+			known = model == this ? boundsOfSegments() : model.bounds().moved(offset);
 			bounds = known;
 		}
 		return known;
+	}
+
+	private Bounds boundsOfSegments() {
+		Bounds sum = Bounds.EMPTY;
+		for (Segment segment : segments) {
+			sum = sum.with(segment.bounds());
+		}
+		return sum;
 	}
 
 	/** Number of nodes (segment joints and open ends). */
@@ -116,11 +135,31 @@ public final class Contour {
 	}
 
 	public Contour transformed(Transform transform) {
-		List<Segment> moved = new ArrayList<>(segments.size());
-		for (Segment segment : segments) {
-			moved.add(segment.transformed(transform));
+		if (transform.isTranslation() && transform.e() == 0 && transform.f() == 0) {
+			return this;
 		}
-		return new Contour(moved, closed);
+		Segment[] moved = new Segment[segments.size()];
+		for (int i = 0; i < moved.length; i++) {
+			moved[i] = segments.get(i).transformed(transform);
+		}
+		if (transform.isTranslation()) {
+			return new Contour(List.of(moved), model, transform.apply(offset));
+		}
+		return new Contour(Arrays.asList(moved), closed);
+	}
+
+	/**
+	 * The contour that this one is a copy of, but for its place; itself if it was not made by moving another. What
+	 * holds of a shape wherever it stands can be found out once for all copies of it. Copies have the same model, not
+	 * an equal one: contours that are equal by chance are not known to be copies.
+	 */
+	public Contour model() {
+		return model;
+	}
+
+	/** By how much this contour was moved away from its {@linkplain #model() model}. */
+	public Point offset() {
+		return offset;
 	}
 
 	/**

@@ -33,6 +33,11 @@ public record Transform(double a, double b, double c, double d, double e, double
 				next.b * c + next.d * d, next.a * e + next.c * f + next.e, next.b * e + next.d * f + next.f);
 	}
 
+	/** Whether it only moves things. */
+	public boolean isTranslation() {
+		return a == 1 && b == 0 && c == 0 && d == 1;
+	}
+
 	/** Factor by which areas grow; negative if the map mirrors. */
 	public double determinant() {
 		return a * d - b * c;

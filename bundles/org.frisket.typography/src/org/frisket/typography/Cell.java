@@ -26,8 +26,8 @@ record Cell(int start, int end, List<PlacedGlyph> glyphs, double pen, double adv
 		List<Contour> contours = new ArrayList<>();
 		for (PlacedGlyph glyph : glyphs) {
 			double scale = style.scale();
-			Transform place = new Transform(scale, 0, 0, scale, (glyph.x() - pen) * scale, glyph.y() * scale);
-			contours.addAll(style.face().outline(glyph.glyph()).transformed(place).contours());
+			Transform place = Transform.translation((glyph.x() - pen) * scale, glyph.y() * scale);
+			contours.addAll(style.face().outline(glyph.glyph(), scale).transformed(place).contours());
 		}
 		return new Outline(contours);
 	}

@@ -10,9 +10,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.concurrent.ConcurrentHashMap;
 
 import org.frisket.geometry.Outline;
+import org.frisket.typography.internal.GlyphOutlines;
 import org.frisket.typography.internal.shape.FontEngine;
 import org.frisket.typography.internal.shape.HarfBuzzEngine;
 import org.frisket.typography.internal.shape.RuntimeEngine;
@@ -41,7 +41,7 @@ public final class FontFace {
 	private final boolean stroke;
 	private final FontEngine engine;
 	private final CapHeight capHeight;
-	private final Map<Integer, Outline> outlines = new ConcurrentHashMap<>();
+	private final GlyphOutlines outlines = new GlyphOutlines(glyph -> engine().outline(glyph));
 	private volatile String digest;
 
 	private FontFace(byte[] bytes, int index, Path source, String font, boolean harfBuzz)
@@ -293,7 +293,16 @@ public final class FontFace {
 	 */
 	public Outline outline(int glyph) {
 		return glyph < 0 || glyph >= glyphCount() ? Outline.EMPTY
-				: outlines.computeIfAbsent(glyph, engine::outline);
+				: outlines.of(glyph);
+	}
+
+	/**
+	 * The same in mm; equal calls give the same object as long as it is kept.
+	 *
+	 * @param scale mm for a font unit
+	 */
+	Outline outline(int glyph, double scale) {
+		return glyph < 0 || glyph >= glyphCount() ? Outline.EMPTY : outlines.of(glyph, scale);
 	}
 
 	/** By how much a glyph moves the pen on in a line across, in font units; 0 for numbers beyond the last glyph. */

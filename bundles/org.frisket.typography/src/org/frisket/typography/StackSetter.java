@@ -142,8 +142,8 @@ public final class StackSetter {
 			double y = cell.glyphs().get(0).y();
 			Outline outline = Outline.EMPTY;
 			for (var glyph : cell.glyphs()) {
-				outline = outline.plus(cell.style().face().outline(glyph.glyph()).transformed(new Transform(scale, 0, 0,
-						scale, (glyph.x() - x) * scale, (glyph.y() - y) * scale)));
+				outline = outline.plus(cell.style().face().outline(glyph.glyph(), scale)
+						.transformed(Transform.translation((glyph.x() - x) * scale, (glyph.y() - y) * scale)));
 			}
 			return outline;
 		}

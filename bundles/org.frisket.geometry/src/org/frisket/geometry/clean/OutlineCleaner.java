@@ -47,15 +47,17 @@ public final class OutlineCleaner {
 	public CleanResult clean(Outline outline, FillRule rule, Tolerance tolerance, Monitor monitor) {
 		List<Repair> repairs = new ArrayList<>();
 		List<Contour> open = new ArrayList<>();
-		List<Contour> closed = closed(outline, tolerance, open, repairs);
+		Copies copies = new Copies(rule, tolerance, memory);
+		List<Contour> closed = closed(outline, tolerance, copies, open, repairs);
 		if (rule == FillRule.NON_ZERO) {
 			noteDuplicates(closed, repairs);
 		}
 		record Key(List<Contour> contours, FillRule rule, Tolerance tolerance) {
 		}
 		Overlay overlay = new Overlay(rule.inside(), tolerance, monitor);
-		List<Piece> pieces = overlay(closed, List.of(), tolerance, monitor, repairs, (cluster, windings) -> memory
-				.get(new Key(cluster, rule, tolerance), () -> overlay.of(cluster, windings)));
+		List<Piece> pieces = overlay(closed, List.of(), tolerance, monitor, repairs, (cluster, windings) -> copies
+				.of(cluster, windings, monitor).orElseGet(() -> memory.get(new Key(cluster, rule, tolerance),
+						() -> overlay.of(cluster, windings))));
 		return new CleanResult(new Region(pieces), open, repairs);
 	}
 
@@ -79,25 +81,29 @@ public final class OutlineCleaner {
 			repairs.addAll(result.repairs());
 			monitor.worked((double) ++done / clusters.size());
 		}
-		return CanonicalOrder.sorted(pieces);
+		return CanonicalOrder.merged(pieces);
 	}
 
-	private static void requireFinite(Contour contour) {
+	private static void requireFinite(Contour contour, Copies copies) {
+		if (copies.isFinite(contour)) {
+			return;
+		}
 		for (Segment segment : contour.segments()) {
 			if (!Double.isFinite(segment.areaTerm())) {
 				throw new IllegalArgumentException("contour with a coordinate that is not finite: " + segment);
 			}
 		}
+		copies.noteFinite(contour);
 	}
 
-	private static List<Contour> closed(Outline outline, Tolerance tolerance, List<Contour> open,
+	private static List<Contour> closed(Outline outline, Tolerance tolerance, Copies copies, List<Contour> open,
 			List<Repair> repairs) {
 		List<Contour> closed = new ArrayList<>();
 		for (Contour contour : outline.contours()) {
 			if (contour.isEmpty()) {
 				continue;
 			}
-			requireFinite(contour);
+			requireFinite(contour, copies);
 			if (contour.isClosed()) {
 				closed.add(contour);
 				continue;
