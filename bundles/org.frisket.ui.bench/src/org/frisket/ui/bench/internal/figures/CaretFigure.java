@@ -23,6 +23,9 @@ public final class CaretFigure extends ZoomedFigure {
 
 	/** Stands between two places in mm. */
 	public void stand(Point newFoot, Point newHead) {
+		if (foot.equals(newFoot) && head.equals(newHead)) {
+			return;
+		}
 		foot = newFoot;
 		head = newHead;
 		zoomed();

@@ -17,6 +17,8 @@ import org.frisket.ui.bench.internal.canvas.CurvePath;
 import org.frisket.ui.bench.internal.canvas.PixelSpace;
 import org.frisket.ui.bench.internal.canvas.Units;
 import org.frisket.ui.bench.internal.picture.ElementPicture;
+import org.frisket.ui.bench.internal.picture.PictureChange;
+import org.frisket.ui.bench.internal.picture.SeenPart;
 
 /**
  * A figure that shows the picture of an element as true curves. Its paths are made for the zoom of the moment and kept
@@ -26,8 +28,6 @@ abstract class CurveFigure extends ZoomedFigure {
 
 	/** The widest line painted across an edge, with room for antialiasing. */
 	private static final int EDGE_PX = 4;
-	/** From so many contours on it is worth while to leave out those that are not seen. */
-	private static final int MANY = 16;
 
 	private ElementPicture picture = ElementPicture.NONE;
 	private Transform shift = Transform.IDENTITY;
@@ -47,7 +47,7 @@ abstract class CurveFigure extends ZoomedFigure {
 			return;
 		}
 		Optional<Bounds> changed = shift.equals(newShift) && getParent() != null
-				? PictureChange.between(picture, newPicture)
+				? PictureChange.between(picture, newPicture, isDashed())
 				: Optional.empty();
 		picture = newPicture;
 		shift = newShift;
@@ -129,6 +129,11 @@ abstract class CurveFigure extends ZoomedFigure {
 		return 2 * width * height > all.width() * all.height() ? null : seen;
 	}
 
+	/** Whether any line is painted in a pattern, which depends on all of the contour before it. */
+	protected boolean isDashed() {
+		return false;
+	}
+
 	/** Paints in pixels, antialiased. */
 	protected abstract void paintCurves(Graphics graphics);
 
@@ -139,13 +144,12 @@ abstract class CurveFigure extends ZoomedFigure {
 
 	/** An outline in pixels, moved from where it was made; kept by the figure as long as it is this very outline. */
 	protected Path path(Outline outline, Transform moved) {
-		Bounds seen = window;
-		if (seen == null || outline.contours().size() < MANY) {
+		if (window == null || moved.determinant() == 0) {
 			return paths.computeIfAbsent(outline, key -> made(key, moved));
 		}
-		// what lies beyond the window would be worked through only to be clipped away
-		return inWindow.computeIfAbsent(outline, key -> made(new Outline(key.contours().stream()
-				.filter(contour -> boxInMm(contour.bounds(), moved).intersects(seen)).toList()), moved));
+		Bounds seen = boxInMm(window, moved.inverse());
+		return inWindow.computeIfAbsent(outline,
+				key -> made(isDashed() ? SeenPart.wholeContours(key, seen) : SeenPart.of(key, seen), moved));
 	}
 
 	private Path made(Outline outline, Transform moved) {

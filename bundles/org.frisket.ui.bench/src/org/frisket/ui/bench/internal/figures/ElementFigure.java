@@ -81,6 +81,13 @@ public final class ElementFigure extends CurveFigure implements Shown {
 				: boundsInMm().with(boxInMm(before.source().bounds(), beforeShift));
 	}
 
+	/** Open lines are dashed in those looks that show shapes alone. */
+	@Override
+	protected boolean isDashed() {
+		return picture().placeholder() || look == BenchLook.OUTLINE || look == BenchLook.BEFORE
+				|| picture().strokes().stream().anyMatch(kind -> OperationStroke.of(kind).isDashed());
+	}
+
 	@Override
 	protected void paintCurves(Graphics graphics) {
 		Ink ink = new GraphicsInk(graphics);

@@ -55,6 +55,11 @@ public enum OperationStroke {
 		return new OperationLook(hue, widthPx, dash.length == 0 ? null : dash.clone(), this == DRAW);
 	}
 
+	/** Whether the line has a pattern. */
+	boolean isDashed() {
+		return dash.length > 0;
+	}
+
 	/** Paints the line along a path. */
 	public void paint(Ink ink, Path path) {
 		ink.line(path, ThemeColour.BENCH_SHEET.colour(), widthPx + 2, CASING_ALPHA);

@@ -20,10 +20,14 @@ public final class RangeFigure extends ZoomedFigure {
 
 	public RangeFigure(CanvasZoom zoom) {
 		super(zoom);
+		setVisible(false);
 	}
 
 	/** @param newLetters corners of the veil over each letter, in mm */
 	public void show(List<List<Point>> newLetters) {
+		if (letters.equals(newLetters)) {
+			return;
+		}
 		letters = List.copyOf(newLetters);
 		setVisible(!letters.isEmpty());
 		zoomed();

@@ -103,7 +103,10 @@ public final class Looks {
 		if (look == BenchLook.BEFORE) {
 			cleaning.request(document.picture().prepared());
 		}
-		layer.repaint();
+		if (look != BenchLook.PREVIEW) {
+			// the layer lies over the whole bench, and nothing of it would be spared
+			layer.repaint();
+		}
 	}
 
 	private void cleaningFound(Map<String, CleaningPicture> found) {
