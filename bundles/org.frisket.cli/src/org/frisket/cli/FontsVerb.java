@@ -12,6 +12,7 @@ import org.frisket.prepare.Fitness;
 import org.frisket.prepare.FontFitness;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.checks.Limits;
+import org.frisket.prepare.checks.StockLimits;
 import org.frisket.typography.UnknownFontException;
 import org.frisket.typography.UnreadableFontException;
 
@@ -69,6 +70,7 @@ final class FontsVerb implements Callable<Integer> {
 			throw new Refusal("--for: there is nothing in it to set");
 		}
 		Limits limits = Stocks.limits(stock, thinnest, smallest);
+		StockLimits.ofStudio().problems().forEach(spec.commandLine().getErr()::println);
 		FontFitness.Ranking ranking = ranking(wording, limits);
 		if (ranking.fonts().isEmpty()) {
 			throw new Refusal("--for: no font can set it: " + String.join("; ", ranking.leftOut()));

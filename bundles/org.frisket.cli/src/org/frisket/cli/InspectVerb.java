@@ -2,9 +2,12 @@ package org.frisket.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.concurrent.Callable;
 
 import org.frisket.geometry.Tolerance;
+import org.frisket.geometry.measure.RegionMeasures;
+import org.frisket.prepare.PreparedElement;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -23,7 +26,7 @@ final class InspectVerb implements Callable<Integer> {
 	@Parameters(paramLabel = "FILE", description = "The job, a .frjob file.")
 	private Path file;
 
-	@Option(names = "--stock", paramLabel = "ID", defaultValue = Stocks.USUAL, description = "What it is cut from: card, heavy-card, paper or film (default ${DEFAULT-VALUE}).")
+	@Option(names = "--stock", paramLabel = "ID", description = "What it is cut from: card, heavy-card, paper, film or one of the studio (default each layer's own, card where it has none).")
 	private String stock;
 
 	@Option(names = "--thinnest", paramLabel = "LENGTH", converter = Conversions.PositiveLength.class, //
@@ -40,6 +43,9 @@ final class InspectVerb implements Callable<Integer> {
 	@Option(names = "--json", description = "Writes JSON for machines; lengths in mm.")
 	private boolean json;
 
+	@Option(names = "--measures", description = "Lists area, length, pieces and all else that is measured, an element a line.")
+	private boolean measures;
+
 	@Mixin
 	private StudioOption studio = new StudioOption();
 
@@ -50,16 +56,18 @@ final class InspectVerb implements Callable<Integer> {
 	public Integer call() throws Refusal {
 		studio.choose();
 		Preparation preparation = Preparation.measured(Preparation.load(file), tolerance,
-				Stocks.limits(stock, thinnest, smallest));
+				Stocks.ofLayers(stock, thinnest, smallest));
+		Map<PreparedElement, RegionMeasures> measured = measures ? preparation.measures(tolerance) : Map.of();
 		PrintWriter out = spec.commandLine().getOut();
 		if (json) {
-			out.println(FindingsJson.text(preparation.findings(), preparation.wordings()));
+			out.println(FindingsJson.text(preparation.findings(), preparation.wordings(), measured));
 		} else {
 			new Report(out).findings(preparation.findings());
 			if (preparation.findings().isEmpty()) {
 				out.println("nothing found");
 			}
 			new Report(out).wordings(preparation.wordings());
+			measured.forEach((element, all) -> out.println(MeasuresReport.line(element, all)));
 		}
 		return preparation.status();
 	}

@@ -13,6 +13,7 @@ import org.frisket.prepare.Finding;
 import org.frisket.prepare.Fitness;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
+import org.frisket.prepare.Unit;
 import org.frisket.typography.FontFace;
 
 /** What a verb says on success: one fact a line. */
@@ -80,7 +81,8 @@ final class Report {
 		if (finding.measured().isEmpty()) {
 			return "";
 		}
-		return String.format(Locale.ROOT, " (%.3f mm, limit %.3f mm)", finding.measured().getAsDouble(),
-				finding.limit().orElse(0));
+		String unit = finding.unit() == Unit.MM ? " mm" : finding.unit().symbol();
+		return String.format(Locale.ROOT, " (%.3f%s, limit %.3f%s)", finding.measured().getAsDouble(), unit,
+				finding.limit().orElse(0), unit);
 	}
 }

@@ -127,6 +127,7 @@ final class Messages extends NLS {
 	public static String SetElements_show;
 	public static String SetElements_unlock;
 	public static String SetLayerColour_name;
+	public static String LayApart_name;
 	public static String SetLayerStock_name;
 	public static String SetLayers_hide;
 	public static String SetLayers_hideOne;

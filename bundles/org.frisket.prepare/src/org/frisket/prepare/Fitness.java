@@ -22,7 +22,9 @@ import org.frisket.typography.SetText;
  * @param sharpestPoint   the least angle of a corner of the letters, in degrees; empty if no corner is below 180
  * @param smallestPiece   the length in mm of the long side of the smallest box round the shortest piece
  * @param pieces          how many there are
- * @param smallestHeight  the height of a capital H in mm from which on no stroke is too thin and no piece too small,
+ * @param smallestHeight  the height of a capital H in mm from which on no stroke is too thin, no piece and no hole
+ *                        too small, as the checks of makeready measure them (gaps between letters are a matter of how
+ *                        they are set),
  *                        worked out of what was measured without setting the text again; empty if there is nothing to
  *                        cut, or a needle's point that is too thin at every size. It takes for granted that everything
  *                        grows with the height: nothing in the setting is given in mm of its own (tracking, word

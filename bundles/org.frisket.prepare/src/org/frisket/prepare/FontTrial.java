@@ -19,6 +19,7 @@ import org.frisket.model.Layer;
 import org.frisket.model.OperationKind;
 import org.frisket.model.PenStyle;
 import org.frisket.model.Wording;
+import org.frisket.prepare.checks.LayerLimits;
 import org.frisket.prepare.checks.Limits;
 import org.frisket.prepare.checks.StockLimits;
 import org.frisket.typography.FontEntry;
@@ -49,19 +50,13 @@ public final class FontTrial {
 			Tolerance tolerance) {
 		this.setting = setting;
 		this.tolerance = tolerance;
-		limits = limits(Jobs.layerOf(wording), stocks);
+		limits = LayerLimits.byStock(stocks).of(wording);
 		List<Element> originals = new ArrayList<>(List.of(wording));
 		Optional.ofNullable(wording.getPath()).ifPresent(originals::add);
 		elements = copies(originals);
 		Wording copy = (Wording) elements.get(0);
 		copy.getOperations().clear();
 		Jobs.addOperation(copy, OperationKind.CUT);
-	}
-
-	/** Those of a layer's stock, or of the usual one where none is chosen or it is not known. */
-	static Limits limits(Layer layer, StockLimits stocks) {
-		return Optional.ofNullable(layer).map(Layer::getStock).flatMap(stocks::limits)
-				.or(() -> stocks.limits(stocks.stocks().get(0))).orElse(Limits.CARD);
 	}
 
 	private static List<Element> copies(Collection<Element> elements) {

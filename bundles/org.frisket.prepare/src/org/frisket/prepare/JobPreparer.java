@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 import org.frisket.geometry.Monitor;
@@ -157,14 +158,21 @@ public final class JobPreparer {
 			PlacedShape placed = placed(element);
 			List<Finding> findings = new ArrayList<>(placed.findings(element.getId()));
 			PreparedElement prepared = new PreparedElement(element, placed.region(), placed.lines(),
-					placed.shape().uncleaned().placed(placed.transform()), findings);
+					placed.shape().uncleaned().placed(placed.transform()), xHeight(placed), findings);
 			if (prepared.operations().size() == element.getOperations().size()) {
 				return prepared;
 			}
 			findings.add(Finding.plain(PEN_LETTERING_CUT, Severity.BLOCKING, element.getId(), prepared.bounds().centre(),
 					"Lines for the pen are to be worked by a blade; they are left out of that.",
 					"Let them be drawn, or work the outlines of the letters."));
-			return new PreparedElement(element, prepared.region(), prepared.lines(), prepared.uncleaned(), findings);
+			return new PreparedElement(element, prepared.region(), prepared.lines(), prepared.uncleaned(),
+					prepared.xHeight(), findings);
+		}
+
+		private static OptionalDouble xHeight(PlacedShape placed) {
+			OptionalDouble own = placed.shape().xHeight();
+			return own.isEmpty() ? own
+					: OptionalDouble.of(own.getAsDouble() * Math.sqrt(Math.abs(placed.transform().determinant())));
 		}
 
 		private PlacedShape placed(Element element) {

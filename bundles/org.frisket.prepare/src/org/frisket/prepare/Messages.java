@@ -21,8 +21,10 @@ final class Messages extends NLS {
 	public static String FontVerdict_stroke;
 	public static String FontVerdict_unreadable;
 	public static String FontVerdict_xHeight;
+	public static String Gathering_more;
 	public static String Makeready_failed;
 	public static String Makeready_failedCure;
+	public static String Makeready_limitsCure;
 
 	static {
 		initializeMessages("org.frisket.prepare.messages", Messages.class);

@@ -1,6 +1,7 @@
 package org.frisket.prepare;
 
 import java.util.List;
+import java.util.OptionalDouble;
 
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Contour;
@@ -20,10 +21,11 @@ import org.frisket.model.Wording;
  * @param region    the closed part, clean
  * @param lines     contours that stayed open, and lines for the pen, of which some may be closed
  * @param uncleaned the same before cleaning
+ * @param xHeight   height of the smallest letters in mm, of a wording that has any
  * @param findings  what the steps noticed on the way
  */
 public record PreparedElement(Element element, Region region, List<Contour> lines, Uncleaned uncleaned,
-		List<Finding> findings) {
+		OptionalDouble xHeight, List<Finding> findings) {
 
 	public PreparedElement {
 		lines = List.copyOf(lines);

@@ -30,6 +30,14 @@ public record PreparedJob(Job job, List<PreparedLayer> layers) {
 				.toList());
 	}
 
+	/** This job with nothing on its layers but that of the element of this id. */
+	public PreparedJob around(String id) {
+		return new PreparedJob(job, layers.stream().map(layer -> layer.elements().stream()
+				.anyMatch(prepared -> id.equals(prepared.element().getId())) ? layer
+						: new PreparedLayer(layer.layer(), List.of()))
+				.toList());
+	}
+
 	/** What the steps noticed, in the order of the elements; {@link Makeready} adds what the checks find. */
 	public List<Finding> findings() {
 		return elements().flatMap(element -> element.findings().stream()).toList();

@@ -11,6 +11,7 @@ import org.frisket.model.WholeFile;
 /**
  * A studio folder by its place:
  * <pre>
+ * limits.properties   what the studio's stocks allow, if they are not what is usual
  * studio.properties   the studio's preferences, and the layout of the folder
  * fonts/              the studio's own fonts; what is dropped in is there
  * kept-fonts/         the fonts that jobs were made with, by content
@@ -24,6 +25,7 @@ public record StudioFolder(Path path) {
 
 	private static final String LAYOUT_KEY = "layout";
 	private static final String PREFERENCES = "studio.properties";
+	private static final String LIMITS = "limits.properties";
 	private static final String FONTS = "fonts";
 	private static final String KEPT_FONTS = "kept-fonts";
 
@@ -34,6 +36,11 @@ public record StudioFolder(Path path) {
 	/** Where the studio's own fonts lie. */
 	public Path fonts() {
 		return path.resolve(FONTS);
+	}
+
+	/** The file with what the studio's stocks allow, which need not be there. */
+	public Path limits() {
+		return path.resolve(LIMITS);
 	}
 
 	/** The fonts that jobs were made with. */

@@ -21,6 +21,7 @@ import org.frisket.model.HoleRule;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
 import org.frisket.model.Jobs;
+import org.frisket.model.Layer;
 import org.frisket.model.Mat;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Wording;
@@ -229,6 +230,53 @@ class FrisketTest {
 				.filter(f -> f.get("id").getAsString().equals("stroke-too-thin")).findFirst().orElseThrow();
 		assertTrue(thin.get("measured").getAsDouble() < 3, thin.toString());
 		assertEquals(3, thin.get("limit").getAsDouble());
+	}
+
+	/** Kinds of findings that no test of the checks themselves has to be trusted for: through a file and the command line. */
+	@Test
+	void inspectChecksEachLayerByItsStockAndTheStudiosOwnLimits() throws Exception {
+		Job job = Jobs.create("tags", "Gift tags");
+		Layer card = Jobs.addLayer(job, "Tags");
+		card.setStock("heavy-card");
+		Jobs.addOperation(Jobs.addOutline(card, "M0 0V1.3H40V0Z"), OperationKind.CUT);
+		Layer film = Jobs.addLayer(job, "Film");
+		film.setStock("film");
+		Jobs.addOperation(Jobs.addOutline(film, "M0 10V11.3H40V10Z"), OperationKind.CUT);
+		Jobs.addOperation(Jobs.addOutline(film, "M0 11.3V20H40V11.3Z"), OperationKind.CUT);
+		String file = folder.resolve("tags.frjob").toString();
+		JobFile.save(job, Path.of(file));
+		Path studio = folder.resolve("studio");
+		Answer first = frisket("inspect", file, "--studio", studio.toString());
+		assertEquals(List.of("caution cut-twice e3", "caution stroke-too-thin e1"),
+				first.out().lines().map(line -> line.replaceAll(" at .*", "")).sorted().toList(), first.out());
+		assertTrue(first.out().contains("limit 1.500 mm"), first.out());
+		Files.writeString(studio.resolve("limits.properties"), "heavy-card.thinnest-stroke = 1.2mm\nfilm.gap = 1mm\n");
+		Answer second = frisket("inspect", file, "--studio", studio.toString());
+		assertFalse(second.out().contains("stroke-too-thin"), second.out());
+		assertTrue(second.out().contains("limits.properties, line 2"), second.out());
+		Answer asPaper = frisket("inspect", file, "--studio", studio.toString(), "--stock", "paper", "--thinnest", "1.4mm");
+		assertEquals(2, asPaper.out().lines().filter(line -> line.contains("stroke-too-thin")).count(), asPaper.out());
+	}
+
+	@Test
+	void inspectListsMeasuresOfEachElement() throws Exception {
+		Job job = Jobs.create("plate", "Plate");
+		Layer layer = Jobs.addLayer(job, "Plate");
+		Jobs.addOperation(Jobs.addOutline(layer, "M0 0V20H30V0Z M5 5H15V15H5Z"), OperationKind.CUT);
+		String file = folder.resolve("plate.frjob").toString();
+		JobFile.save(job, Path.of(file));
+		Answer lines = frisket("inspect", file, "--measures");
+		assertTrue(lines.out().contains("measures e1: area 500.00 mm², length 140.00 mm, box 30.00 × 20.00 mm at 0.00,0.00"),
+				lines.out());
+		JsonObject measures = JsonParser.parseString(frisket("inspect", file, "--measures", "--json").out()).getAsJsonObject()
+				.getAsJsonArray("measures").get(0).getAsJsonObject();
+		assertEquals(500, measures.get("area").getAsDouble(), 1e-9);
+		assertEquals(1, measures.get("holes").getAsInt());
+		assertEquals(8, measures.get("nodes").getAsInt());
+		assertEquals(5, measures.getAsJsonObject("thinnest").get("value").getAsDouble(), 0.05);
+		// the plate's 600 mm² about 15, less the hole's 100 about 10
+		assertEquals(16, measures.getAsJsonObject("centre").get("x").getAsDouble(), 1e-9);
+		assertFalse(JsonParser.parseString(frisket("inspect", file, "--json").out()).getAsJsonObject().has("measures"));
 	}
 
 	@Test

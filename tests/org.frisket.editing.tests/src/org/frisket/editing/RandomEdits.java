@@ -151,6 +151,7 @@ final class RandomEdits {
 				: new RenameGroup(c.of(Jobs.groups(job)), c.word()));
 		maker(RenameLayer.class, (job, c) -> new RenameLayer(c.of(job.getLayers()), c.word()));
 		maker(ReorderElements.class, (job, c) -> new ReorderElements(c.some(job), c.of(ReorderElements.Way.values())));
+		maker(LayApart.class, (job, c) -> new LayApart(c.someOrWhole(job)));
 		maker(RestackElements.class, anyOf((job, c) -> RestackElements.onto(c.someOrWhole(job), c.of(job.getLayers())),
 				(job, c) -> new RestackElements(c.some(job), c.of(job.getLayers()), c.below(5))));
 		// locked less often than not, or soon nothing could be done any more

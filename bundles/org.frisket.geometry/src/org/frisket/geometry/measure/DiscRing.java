@@ -2,6 +2,7 @@ package org.frisket.geometry.measure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntConsumer;
 
 import org.frisket.geometry.Point;
 import org.frisket.geometry.measure.TouchingDiscs.Contact;
@@ -10,7 +11,7 @@ import org.frisket.geometry.measure.TouchingDiscs.Contact;
 final class DiscRing {
 
 	/** Places by which a disc may touch beside the end of a stretch and still be counted to it. */
-	private static final int SLACK = 2;
+	static final int SLACK = 2;
 	/** Of a disc's radius: where the narrowest disc of a neck touches lies a diameter apart. */
 	private static final double ACROSS = 1.98;
 	/** In radians, of the turn round a tip; and how far apart the one disc at its mouth may seem, of its width. */
@@ -72,6 +73,17 @@ final class DiscRing {
 		return runs;
 	}
 
+	/** How many places there are. */
+	int size() {
+		return radius.length;
+	}
+
+	/** Told of a place on a ring, given by their numbers, and where it is. */
+	interface Foot {
+
+		void at(int ring, int place, Point at);
+	}
+
 	/** From one place to another; the last one may lie beyond the start of the contour. */
 	final class Run {
 
@@ -102,15 +114,28 @@ final class DiscRing {
 					|| at.equals(contacts.get(first % size).place()) || at.equals(contacts.get(last % size).place());
 		}
 
-		/** Whether discs along this stretch touch the other one on their far side. */
-		boolean faces(Run other) {
+		int ringNumber() {
+			return self;
+		}
+
+		void eachPlace(IntConsumer visit) {
+			for (int i = first; i <= last; i++) {
+				visit.accept(i % radius.length);
+			}
+		}
+
+		/** Where discs along this stretch touch on their far side. */
+		void eachFoot(Foot visit) {
 			for (int i = first; i <= last; i++) {
 				int at = i % radius.length;
-				if (foot[at] >= 0 && other.holds(footRing[at], foot[at], contacts.get(at).foot())) {
-					return true;
+				if (foot[at] >= 0) {
+					visit.at(footRing[at], foot[at], contacts.get(at).foot());
 				}
 			}
-			return false;
+		}
+
+		List<Point> ends() {
+			return List.of(contacts.get(first % radius.length).place(), contacts.get(last % radius.length).place());
 		}
 
 		/** Whether this is all of its contour, or discs along it touch beyond it on their far side. */

@@ -2,6 +2,8 @@ package org.frisket.geometry.measure;
 
 import java.util.Arrays;
 
+import org.frisket.geometry.Point;
+
 /** Straight edges sorted into square cells, to find the one nearest to a place. For one thread. */
 final class EdgeGrid {
 
@@ -131,6 +133,38 @@ final class EdgeGrid {
 			}
 		}
 		return found;
+	}
+
+	/** Whether some edge comes as near as {@code within} to a place and runs along a direction there, either way. */
+	boolean runsAlong(Point place, Point direction, double within, double sine) {
+		question++;
+		for (int row = row(place.y() - within); row <= row(place.y() + within); row++) {
+			for (int column = column(place.x() - within); column <= column(place.x() + within); column++) {
+				int at = row * columns + column;
+				for (int k = first[at]; k < first[at + 1]; k++) {
+					int edge = edges[k];
+					if (seen[edge] != question) {
+						seen[edge] = question;
+						if (runsAlong(edge, place, direction, within, sine)) {
+							return true;
+						}
+					}
+				}
+			}
+		}
+		return false;
+	}
+
+	private boolean runsAlong(int edge, Point place, Point direction, double within, double sine) {
+		double dx = bx[edge] - ax[edge];
+		double dy = by[edge] - ay[edge];
+		double length = Math.sqrt(dx * dx + dy * dy);
+		if (Math.abs(direction.x() * dy - direction.y() * dx) > sine * length) {
+			return false;
+		}
+		double along = ((place.x() - ax[edge]) * dx + (place.y() - ay[edge]) * dy) / (length * length);
+		double t = along > 0 ? Math.min(along, 1) : 0;
+		return place.distance(new Point(ax[edge] + t * dx, ay[edge] + t * dy)) <= within;
 	}
 
 	double nearestX() {

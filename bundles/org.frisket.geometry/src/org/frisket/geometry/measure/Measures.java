@@ -1,5 +1,10 @@
 package org.frisket.geometry.measure;
 
+import java.util.List;
+
+import org.frisket.geometry.Contour;
+import org.frisket.geometry.Memory;
+import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Piece;
 import org.frisket.geometry.Polygons;
 import org.frisket.geometry.Tolerance;
@@ -25,11 +30,31 @@ public final class Measures {
 
 	/** The box of least area, to within the tolerance. */
 	public static Box smallestBox(Piece piece, Tolerance tolerance) {
-		Geometry box = MinimumAreaRectangle.getMinimumRectangle(Polygons.of(piece, tolerance.mm()));
+		return smallestBox(Polygons.of(piece, tolerance.mm()));
+	}
+
+	static Box smallestBox(Geometry flat) {
+		Geometry box = MinimumAreaRectangle.getMinimumRectangle(flat);
 		Coordinate[] corners = box.getCoordinates();
 		double one = corners[0].distance(corners[1]);
 		double other = corners[corners.length > 2 ? 2 : 0].distance(corners[1]);
 		return new Box(Math.min(one, other), Math.max(one, other));
+	}
+
+	/**
+	 * Diameter in mm of the largest disc in a hole, to within the tolerance; or, if that is soon seen, a value that is
+	 * smaller than it and at least {@code enough}.
+	 */
+	public static double holeWidth(Contour hole, double enough, Tolerance tolerance, Memory memory, Monitor monitor) {
+		// the area of a simple contour is less than its length times the radius of the largest disc in it (Bonnesen)
+		double atLeast = 2 * Math.abs(hole.signedArea()) / hole.length();
+		if (atLeast >= enough) {
+			return atLeast;
+		}
+		record Key(Likeness hole, Tolerance tolerance) {
+		}
+		Piece inside = new Piece(hole.reversed(), List.of());
+		return memory.get(new Key(Likeness.of(inside), tolerance), () -> StrokeWidths.of(inside, tolerance, monitor).widest());
 	}
 
 	/** Radius in mm of the largest disc inside a piece, to within the tolerance. */

@@ -39,16 +39,21 @@ public final class StrokeWidths {
 
 	private final List<DiscRing> rings;
 	private final double widest;
+	private final Monitor monitor;
 
-	private StrokeWidths(TouchingDiscs discs) {
+	private StrokeWidths(TouchingDiscs discs, Monitor monitor) {
+		this.monitor = monitor;
 		rings = DiscRing.of(discs);
 		widest = 2 * discs.largestRadius();
 	}
 
-	/** @param tolerance of the widths that are found */
+	/**
+	 * @param tolerance of the widths that are found
+	 * @param monitor   asked at every question too
+	 */
 	public static StrokeWidths of(Piece piece, Tolerance tolerance, Monitor monitor) {
 		monitor.check();
-		return new StrokeWidths(new TouchingDiscs(piece, tolerance.mm() / 4));
+		return new StrokeWidths(new TouchingDiscs(piece, tolerance.mm() / 4), monitor);
 	}
 
 	/** Diameter in mm of the largest disc inside the piece. */
@@ -130,27 +135,15 @@ public final class StrokeWidths {
 	}
 
 	private List<Part> parts(double width, double tolerance) {
+		monitor.check();
 		List<DiscRing.Run> runs = new ArrayList<>();
 		for (DiscRing ring : rings) {
 			runs.addAll(ring.runs(width / 2));
 		}
 		List<Part> parts = new ArrayList<>();
-		boolean[] taken = new boolean[runs.size()];
-		for (int i = 0; i < taken.length; i++) {
-			if (!taken[i]) {
-				taken[i] = true;
-				List<DiscRing.Run> together = new ArrayList<>(List.of(runs.get(i)));
-				for (int k = 0; k < together.size(); k++) {
-					for (int other = i + 1; other < taken.length; other++) {
-						if (!taken[other] && (together.get(k).faces(runs.get(other)) || runs.get(other).faces(together.get(k)))) {
-							taken[other] = true;
-							together.add(runs.get(other));
-						}
-					}
-				}
-				if (together.size() > 1 || together.get(0).isNeck() || together.get(0).isStroke(width, tolerance)) {
-					parts.add(new Part(together));
-				}
+		for (List<DiscRing.Run> together : FacingRuns.together(rings, runs)) {
+			if (together.size() > 1 || together.get(0).isNeck() || together.get(0).isStroke(width, tolerance)) {
+				parts.add(new Part(together));
 			}
 		}
 		return parts;

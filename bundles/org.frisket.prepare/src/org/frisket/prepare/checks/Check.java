@@ -19,7 +19,15 @@ public interface Check extends Cures {
 	 *
 	 * @throws java.util.concurrent.CancellationException if the monitor cancels
 	 */
-	void check(PreparedJob job, Limits limits, Tolerance tolerance, Monitor monitor, Consumer<Finding> findings);
+	void check(PreparedJob job, LayerLimits limits, Tolerance tolerance, Monitor monitor, Consumer<Finding> findings);
+
+	/**
+	 * Whether what it finds on an element hangs on the others of its layer. Where a cure is tried, they are then there too;
+	 * other checks are shown the element alone.
+	 */
+	default boolean looksAround() {
+		return false;
+	}
 
 	/** None unless a check says otherwise: what its findings say is then done by hand. */
 	@Override

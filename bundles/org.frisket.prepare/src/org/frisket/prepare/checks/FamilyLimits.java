@@ -7,21 +7,27 @@ import java.util.Optional;
 
 /**
  * Common practice, no source: a stroke of three times the caliper, but of 1 mm at least in card, down to the 0.5 mm
- * below which nothing holds together; pieces twice as long as that.
+ * below which nothing holds together; pieces twice as long as that; a gap half as wide; holes of four times the caliper.
  */
 final class FamilyLimits implements StockLimits {
 
 	private static final double HEAVY_CARD_MM = 0.5;
 	private static final double TIMES_CALIPER = 3;
+	private static final double HOLE_TIMES_CALIPER = 4;
 
 	private final Map<String, Limits> known = new LinkedHashMap<>();
 
 	FamilyLimits() {
-		double heavy = TIMES_CALIPER * HEAVY_CARD_MM;
 		known.put("card", Limits.CARD);
-		known.put("heavy-card", new Limits(heavy, 2 * heavy));
-		known.put("paper", new Limits(0.8, 1.6));
-		known.put("film", new Limits(0.5, 1));
+		known.put("heavy-card",
+				limits(TIMES_CALIPER * HEAVY_CARD_MM, 0.75, HOLE_TIMES_CALIPER * HEAVY_CARD_MM).with(Limit.BLADE_OFFSET, 0.5));
+		known.put("paper", limits(0.8, 0.4, 0.8));
+		known.put("film", limits(0.5, 0.3, 0.5));
+	}
+
+	private static Limits limits(double stroke, double gap, double hole) {
+		return Limits.CARD.withThinnestStroke(stroke).withSmallestPiece(2 * stroke).withNarrowestGap(gap)
+				.withSmallestHole(hole);
 	}
 
 	@Override

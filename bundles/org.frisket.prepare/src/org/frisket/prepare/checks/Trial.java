@@ -5,7 +5,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import java.util.function.Supplier;
 
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -27,16 +27,16 @@ public final class Trial {
 	private final PreparedJob job;
 	private final JobPreparer preparer;
 	private final FontLibrary fonts;
-	private final Limits limits;
+	private final LayerLimits limits;
 	private final Tolerance tolerance;
 	private final Monitor monitor;
-	private final Function<PreparedJob, List<Finding>> makeready;
+	private final BiFunction<PreparedJob, String, List<Finding>> makeready;
 	private final Map<Object, Object> known = new HashMap<>();
 	private final Map<Cure, Map<String, Optional<List<Finding>>>> tried = new IdentityHashMap<>();
 
-	/** @param makeready finds what is wrong with a job */
-	public Trial(PreparedJob job, JobPreparer preparer, FontLibrary fonts, Limits limits, Tolerance tolerance,
-			Monitor monitor, Function<PreparedJob, List<Finding>> makeready) {
+	/** @param makeready finds what is wrong with an element, given by its id */
+	public Trial(PreparedJob job, JobPreparer preparer, FontLibrary fonts, LayerLimits limits, Tolerance tolerance,
+			Monitor monitor, BiFunction<PreparedJob, String, List<Finding>> makeready) {
 		this.job = job;
 		this.preparer = preparer;
 		this.fonts = fonts;
@@ -46,8 +46,9 @@ public final class Trial {
 		this.makeready = makeready;
 	}
 
-	public Limits limits() {
-		return limits;
+	/** What the stock of the element allows that a finding is about. */
+	public Limits limits(Finding finding) {
+		return element(finding).map(limits::of).orElse(Limits.CARD);
 	}
 
 	public Tolerance tolerance() {
@@ -72,6 +73,12 @@ public final class Trial {
 		return job.element(finding.element());
 	}
 
+	/** What else the layer of that element shows. */
+	public List<PreparedElement> neighbours(Finding finding) {
+		return job.around(finding.element()).layers().stream().flatMap(layer -> layer.shown().stream())
+				.filter(prepared -> !prepared.element().getId().equals(finding.element())).toList();
+	}
+
 	/** Everything found on an element as the job is. */
 	public List<Finding> before(String element) {
 		record Key(String element) {
@@ -90,7 +97,7 @@ public final class Trial {
 	}
 
 	private List<Finding> found(PreparedJob prepared, String element) {
-		return makeready.apply(prepared.only(element)).stream().filter(f -> f.element().equals(element)).toList();
+		return makeready.apply(prepared, element);
 	}
 
 	/** Whether a cure leaves fewer findings of this kind on the element, and makes no blocking ones. */

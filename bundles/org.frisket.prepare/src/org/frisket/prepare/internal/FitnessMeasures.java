@@ -13,7 +13,6 @@ import org.frisket.geometry.Outline;
 import org.frisket.geometry.Piece;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Region;
-import org.frisket.geometry.Segment;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.Transform;
 import org.frisket.geometry.clean.FillRule;
@@ -21,6 +20,7 @@ import org.frisket.geometry.clean.OutlineCleaner;
 import org.frisket.geometry.measure.NarrowestGap;
 import org.frisket.geometry.measure.PieceLocator;
 import org.frisket.geometry.measure.PieceMeasures;
+import org.frisket.geometry.measure.SharpCorners;
 import org.frisket.geometry.measure.StrokeWidths;
 import org.frisket.prepare.Fitness;
 import org.frisket.prepare.checks.Limits;
@@ -37,8 +37,6 @@ public final class FitnessMeasures {
 	private static final double SIZE = 100;
 	/** The largest height in mm that is thought of. */
 	private static final double LARGEST = 1000;
-	/** In degrees: what turns by less is smooth, and only rounding makes it a corner. */
-	private static final double STRAIGHT = 179;
 
 	/** A few hundred fonts' letters of one wording. */
 	private static final ContentCache KNOWN = new ContentCache(8000);
@@ -97,7 +95,7 @@ public final class FitnessMeasures {
 		}
 		return new Fitness(height, Optional.ofNullable(stroke), narrowestGap(back), Optional.ofNullable(counter),
 				sharpestPoint(back), Optional.ofNullable(piece), region.pieces().size(),
-				smallestHeight(growing, piece, looking.from()));
+				smallestHeight(growing, piece, counter, looking.from()));
 	}
 
 	private static Fitness.Measure measure(StrokeWidths.Width width, Point origin, double back) {
@@ -108,32 +106,20 @@ public final class FitnessMeasures {
 		return one == null || other.value() < one.value() ? other : one;
 	}
 
-	private OptionalDouble smallestHeight(double growing, Fitness.Measure piece, double from) {
+	/** By what the checks of strokes, pieces and holes ask for. */
+	private OptionalDouble smallestHeight(double growing, Fitness.Measure piece, Fitness.Measure counter, double from) {
 		if (piece == null || growing <= from) {
 			return OptionalDouble.empty();
 		}
-		return OptionalDouble.of(Math.max(SIZE * limits.thinnestStroke() / growing,
-				height * limits.smallestPiece() / piece.value()));
+		double ofStrokes = SIZE * limits.thinnestStroke() / growing;
+		double ofPieces = height * limits.smallestPiece() / piece.value();
+		double ofHoles = counter == null ? 0 : height * limits.smallestHole() / counter.value();
+		return OptionalDouble.of(Math.max(ofStrokes, Math.max(ofPieces, ofHoles)));
 	}
 
 	private Optional<Fitness.Measure> sharpestPoint(double back) {
-		Fitness.Measure sharpest = null;
-		for (Contour contour : region.contours()) {
-			Segment before = contour.segments().get(contour.segments().size() - 1);
-			for (Segment after : contour.segments()) {
-				double angle = angle(before.endTangent(), after.startTangent());
-				if (angle < STRAIGHT) {
-					sharpest = less(sharpest, new Fitness.Measure(angle, after.start().times(back)));
-				}
-				before = after;
-			}
-		}
-		return Optional.ofNullable(sharpest);
-	}
-
-	/** Of the material, which lies to the left of every contour to the viewer; 180 degrees where the way is straight. */
-	private static double angle(Point in, Point out) {
-		return 180 + Math.toDegrees(Math.atan2(in.cross(out), in.dot(out)));
+		return SharpCorners.sharpest(region.contours())
+				.map(corner -> new Fitness.Measure(corner.angle(), corner.place().times(back)));
 	}
 
 	private Optional<Fitness.Measure> narrowestGap(double back) {

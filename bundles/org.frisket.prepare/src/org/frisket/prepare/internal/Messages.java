@@ -25,14 +25,8 @@ final class Messages extends NLS {
 	public static String MatStep_behindItselfCure;
 	public static String MatStep_vanished;
 	public static String MatStep_vanishedCure;
-	public static String OpenContourCheck_open;
-	public static String OpenContourCheck_openCure;
 	public static String OutlineStep_unreadable;
 	public static String OutlineStep_unreadableCure;
-	public static String SmallPieceCheck_small;
-	public static String SmallPieceCheck_smallCure;
-	public static String ThinStrokeCheck_thin;
-	public static String ThinStrokeCheck_thinCure;
 	public static String WordingStep_loose;
 	public static String WordingStep_looseCure;
 	public static String WordingStep_missing;

@@ -1,6 +1,7 @@
 package org.frisket.prepare.internal;
 
 import java.util.List;
+import java.util.OptionalDouble;
 
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Point;
@@ -16,19 +17,26 @@ import org.frisket.prepare.Uncleaned;
  * @param region that is worked along its edge
  * @param lines  that are worked besides
  * @param body   that mats follow
+ * @param xHeight height of the smallest letters in mm, of a wording
  */
-public record Shape(Region region, List<Contour> lines, Region body, Uncleaned uncleaned, List<Remark> remarks) {
+public record Shape(Region region, List<Contour> lines, Region body, Uncleaned uncleaned, List<Remark> remarks,
+		OptionalDouble xHeight) {
 
 	static final Shape EMPTY = new Shape(Region.EMPTY, List.of(), Uncleaned.NOTHING, List.of());
 
 	/** Of an element whose region is its body. */
 	Shape(Region region, List<Contour> lines, Uncleaned uncleaned, List<Remark> remarks) {
-		this(region, lines, region, uncleaned, remarks);
+		this(region, lines, region, uncleaned, remarks, OptionalDouble.empty());
+	}
+
+	/** The same, of a wording whose smallest letters are so high. */
+	Shape withXHeight(OptionalDouble height) {
+		return new Shape(region, lines, body, uncleaned, remarks, height);
 	}
 
 	/** Nothing but lines, which have no edge that a blade could follow. */
 	static Shape drawn(Region body, List<Contour> lines, Uncleaned uncleaned, List<Remark> remarks) {
-		return new Shape(Region.EMPTY, lines, body, uncleaned, remarks);
+		return new Shape(Region.EMPTY, lines, body, uncleaned, remarks, OptionalDouble.empty());
 	}
 
 	/** A finding that does not know its element yet; the place is in the element's own frame. */

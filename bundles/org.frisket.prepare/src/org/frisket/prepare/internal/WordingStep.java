@@ -31,6 +31,11 @@ final class WordingStep {
 	/** @param letters that have an inside, held; asked for once */
 	static Shape shape(WordingSource source, WordingText text, Supplier<HeldLetters> letters, Tolerance tolerance,
 			Monitor monitor) {
+		return made(source, text, letters, tolerance, monitor).withXHeight(LetterHeights.least(source, text.set()));
+	}
+
+	private static Shape made(WordingSource source, WordingText text, Supplier<HeldLetters> letters, Tolerance tolerance,
+			Monitor monitor) {
 		Wording wording = source.wording();
 		List<Shape.Remark> remarks = new ArrayList<>(source.remarks());
 		for (MissingGlyph missing : text.placed().missing()) {

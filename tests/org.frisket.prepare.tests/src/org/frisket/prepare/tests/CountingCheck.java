@@ -12,7 +12,7 @@ import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.Severity;
 import org.frisket.prepare.checks.Check;
 import org.frisket.prepare.checks.Cure;
-import org.frisket.prepare.checks.Limits;
+import org.frisket.prepare.checks.LayerLimits;
 import org.frisket.prepare.checks.Trial;
 
 /** A check from another bundle: notes every element that is not called counted, and offers to call it so. */
@@ -21,7 +21,7 @@ public final class CountingCheck implements Check {
 	private static final String COUNTED = "counted";
 
 	@Override
-	public void check(PreparedJob job, Limits limits, Tolerance tolerance, Monitor monitor,
+	public void check(PreparedJob job, LayerLimits limits, Tolerance tolerance, Monitor monitor,
 			Consumer<Finding> findings) {
 		job.elements().filter(element -> !COUNTED.equals(element.element().getName())).forEach(element -> findings.accept(Finding.plain("seen", Severity.NOTE,
 				element.element().getId(), element.bounds().centre(), "Seen.", "None needed.")));

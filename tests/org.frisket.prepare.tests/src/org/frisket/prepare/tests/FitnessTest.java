@@ -2,10 +2,13 @@ package org.frisket.prepare.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 import org.frisket.geometry.Memory;
 import org.frisket.geometry.Monitor;
@@ -14,15 +17,25 @@ import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.clean.FillRule;
 import org.frisket.geometry.clean.OutlineCleaner;
 import org.frisket.geometry.measure.ThinStrokes;
+import org.frisket.model.Job;
+import org.frisket.model.Jobs;
+import org.frisket.model.OperationKind;
+import org.frisket.model.Wording;
+import org.frisket.prepare.Finding;
 import org.frisket.prepare.Fitness;
 import org.frisket.prepare.FontFitness;
 import org.frisket.prepare.FontLibraries;
+import org.frisket.prepare.JobPreparer;
+import org.frisket.prepare.Makeready;
+import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.checks.Limits;
 import org.frisket.testkit.SampleJobs;
 import org.frisket.typography.SetText;
 import org.frisket.typography.Setting;
 import org.frisket.typography.TextSetter;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The letters of Liberation Sans: I is a plain bar, O a ring of two smooth curves. */
 class FitnessTest {
@@ -97,6 +110,30 @@ class FitnessTest {
 		double fromSmall = fitness("Harbour", 15).smallestHeight().orElseThrow();
 		double fromLarge = fitness("Harbour", 60).smallestHeight().orElseThrow();
 		assertEquals(fromLarge, fromSmall, 0.02 * fromLarge);
+	}
+
+	/**
+	 * Of a wording in a job, by the checks themselves: one per cent above the least height nothing of its letters is too
+	 * thin or too small, one per cent below something is. The tolerance is as fine as a per cent of a stroke asks for.
+	 */
+	@ParameterizedTest
+	@CsvSource({ "Harbour, Liberation Sans", "ferry, Liberation Sans", "Quay 7, DejaVu Sans Bold", "tea, DejaVu Sans Bold",
+			"Lane, Liberation Serif", "pier, Liberation Serif", "oban, DejaVu Sans" })
+	void makereadyAgreesWithTheLeastHeightToOnePerCent(String text, String font) {
+		Tolerance fine = new Tolerance(0.005);
+		double least = Fitness.of(set(text, font, 30), Limits.CARD, fine, Monitor.NONE).smallestHeight().orElseThrow();
+		assertEquals(Set.of(), ofLetters(text, font, 1.01 * least, fine), font + " " + least);
+		assertNotEquals(Set.of(), ofLetters(text, font, 0.99 * least, fine), font + " " + least);
+	}
+
+	private static Set<String> ofLetters(String text, String font, double height, Tolerance tolerance) {
+		Job job = Jobs.create("least", "Least height");
+		Wording wording = Jobs.addWording(Jobs.addLayer(job, "Card"), text, height);
+		wording.setFont(Jobs.font(font, null, null, null));
+		Jobs.addOperation(wording, OperationKind.CUT);
+		PreparedJob prepared = new JobPreparer(FontLibraries.installed()).prepare(job, tolerance, Monitor.NONE);
+		return Makeready.findings(prepared, Limits.CARD, tolerance, Monitor.NONE).stream().map(Finding::id)
+				.filter(Set.of("stroke-too-thin", "piece-too-small", "hole-too-small")::contains).collect(Collectors.toSet());
 	}
 
 	private static boolean passes(String text, double height, Limits limits) {

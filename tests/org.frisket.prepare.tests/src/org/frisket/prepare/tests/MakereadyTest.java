@@ -109,7 +109,7 @@ class MakereadyTest {
 
 	@Test
 	void limitsAreRefusedUnlessPositive() {
-		assertThrows(IllegalArgumentException.class, () -> new Limits(0, 2));
-		assertThrows(IllegalArgumentException.class, () -> new Limits(1, Double.NaN));
+		assertThrows(IllegalArgumentException.class, () -> Limits.CARD.withThinnestStroke(0));
+		assertThrows(IllegalArgumentException.class, () -> Limits.CARD.withSmallestPiece(Double.NaN));
 	}
 }

@@ -9,14 +9,14 @@ import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.checks.Check;
 import org.frisket.prepare.checks.Cure;
-import org.frisket.prepare.checks.Limits;
+import org.frisket.prepare.checks.LayerLimits;
 import org.frisket.prepare.checks.Trial;
 
 /** A check from another bundle that fails. */
 public final class ThrowingCheck implements Check {
 
 	@Override
-	public void check(PreparedJob job, Limits limits, Tolerance tolerance, Monitor monitor,
+	public void check(PreparedJob job, LayerLimits limits, Tolerance tolerance, Monitor monitor,
 			Consumer<Finding> findings) {
 		throw new IllegalStateException("the wheels came off");
 	}

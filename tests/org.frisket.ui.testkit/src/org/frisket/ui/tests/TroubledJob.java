@@ -45,6 +45,11 @@ final class TroubledJob {
 		}
 	}
 
+	/** A tag that overlaps the plate by 10 mm. */
+	Outline addOverlapping() {
+		return cut(plates, 90, 30, 40, 20);
+	}
+
 	Path save(Path file) throws IOException {
 		JobFile.save(job, file);
 		return file;

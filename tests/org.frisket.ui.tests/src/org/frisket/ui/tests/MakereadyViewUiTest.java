@@ -202,6 +202,28 @@ class MakereadyViewUiTest extends OpenBench {
 		assertCuredInOneStep(troubled.strip.getId());
 	}
 
+	/** A finding that hangs on another element of the layer: the cure is tried with both. */
+	@Test
+	void overlappingPartsAreLaidApartByKey() throws Exception {
+		TroubledJob overlapping = new TroubledJob();
+		String front = overlapping.addOverlapping().getId();
+		bench = open(overlapping.save(folder.resolve("overlapping.frjob")));
+		onBench = Adapters.adapt(bench, JobOnBench.class);
+		Screen.waitUntil("the job is checked", bench::isUpToDate);
+		Screen.waitUntil("the overlap is listed",
+				() -> view.findings().stream().anyMatch(finding -> finding.id().equals("parts-overlap")));
+		before = text(bench.document().job());
+		int number = numberOn(front);
+		assertTrue(line(number - 1, 5).endsWith("Lay it on a layer of its own"), line(number - 1, 5));
+		assertEquals(2, bench.document().job().getLayers().size());
+		Screen.keep(Screen.picture(view.table()), "makeready-overlap");
+		clickLine(0);
+		Screen.key(String.valueOf(number));
+		assertEquals(3, bench.document().job().getLayers().size());
+		assertCuredInOneStep(front);
+		assertEquals(2, bench.document().job().getLayers().size());
+	}
+
 	/** Of so many findings only the first are cured unasked, and only nine have a number for a key. */
 	@Test
 	void findingFarDownTheListIsCuredByKeyOnceItIsLookedAt() throws Exception {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.util.List;
 
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.PlatformUI;
 import org.frisket.editing.ChangeWording;
@@ -16,6 +17,7 @@ import org.frisket.model.CornerJoin;
 import org.frisket.model.Jobs;
 import org.frisket.model.Mat;
 import org.frisket.model.OperationKind;
+import org.frisket.ui.LengthText;
 import org.junit.jupiter.api.Test;
 
 /** The properties of the selection, typed, chosen and ticked. */
@@ -217,5 +219,36 @@ class PropertiesViewUiTest extends OpenProperties {
 		assertTrue(view.note().startsWith("Nothing is selected"), view.note());
 		page().closeAllEditors(false);
 		Screen.waitUntil("the view is empty", () -> view.note().startsWith("Open a job"));
+	}
+
+	private String measure(String name) {
+		return ((Label) view.field(name)).getText();
+	}
+
+	/** Folded out by key, measured in the background, and again after an edit; a bar of an I is as wide as it says. */
+	@Test
+	void measuresOfTheSelectionAreShown() throws IOException {
+		view.setFolded("Measures", true);
+		select(made.second);
+		assertTrue(view.isFolded("Measures"));
+		view.section("Measures").setFocus();
+		Screen.key("space");
+		assertFalse(view.isFolded("Measures"));
+		Screen.waitUntil("it is measured", () -> measure("Pieces").equals("4"));
+		assertEquals("2", measure("Holes"));
+		onBench.edits().execute(ChangeWording.text(second(), "I"));
+		Screen.waitUntil("it is measured again", () -> bench.isUpToDate() && measure("Pieces").equals("1"));
+		assertEquals("0", measure("Holes"));
+		assertEquals("4", measure("Nodes"));
+		assertEquals("90\u00b0", measure("Sharpest tip"));
+		Bounds bar = onBench.bounds(onBench.selection());
+		assertEquals(LengthText.of(2 * (bar.width() + bar.height())), measure("Length of contours"));
+		assertEquals(LengthText.size(bar.height(), bar.width()), measure("Smallest box"));
+		assertEquals("none", measure("Narrowest gap"));
+		Screen.keep(Screen.picture(view.section("Measures").getParent().getParent()), "properties-measures");
+		select(made.first, made.second);
+		Screen.waitUntil("both are measured", () -> measure("Pieces").equals("8"));
+		bench.commandStack().undo();
+		view.setFolded("Measures", true);
 	}
 }

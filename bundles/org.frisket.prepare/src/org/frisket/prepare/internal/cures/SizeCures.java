@@ -8,16 +8,19 @@ import org.eclipse.osgi.util.NLS;
 import org.frisket.editing.ChangePath;
 import org.frisket.editing.ChangeWording;
 import org.frisket.editing.DeleteElements;
+import org.frisket.editing.TransformElements;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Length;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Piece;
+import org.frisket.geometry.Point;
 import org.frisket.geometry.Region;
 import org.frisket.geometry.offset.Corners;
 import org.frisket.geometry.offset.Holes;
 import org.frisket.geometry.offset.Offset;
 import org.frisket.model.Element;
+import org.frisket.model.Mat;
 import org.frisket.model.Wording;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedElement;
@@ -29,6 +32,8 @@ public final class SizeCures {
 
 	private static final double STEP = 0.05;
 	private static final int TRIES = 6;
+	/** Heights and percentages are given in tenths. */
+	private static final double STEPS = 10;
 
 	private SizeCures() {
 	}
@@ -44,6 +49,38 @@ public final class SizeCures {
 		leaveOut(finding, trial).ifPresent(cures::add);
 		cures.addAll(LeastSize.cures(finding, trial));
 		return cures;
+	}
+
+	/** It is filled, or all is made larger. */
+	public static List<Cure> ofSlit(Finding finding, Trial trial) {
+		List<Cure> cures = new ArrayList<>(OutlineCures.filledSlits(finding, trial));
+		cures.addAll(LeastSize.cures(finding, trial));
+		return cures;
+	}
+
+	/** A wording for the pen is set as high as its smallest letters need it. */
+	public static List<Cure> ofSmallText(Finding finding, Trial trial) {
+		double times = finding.limit().orElse(0) / finding.measured().orElse(1);
+		return trial.element(finding).filter(Wording.class::isInstance).map(element -> {
+			double height = Math.ceil(((Wording) element).getHeight() * times * STEPS - 1e-6) / STEPS;
+			return List.of(Cure.of(NLS.bind(Messages.LeastSize_height, Length.text(height, 1)), finding.element(),
+					Wording.class, wording -> ChangeWording.height(wording, height)));
+		}).orElse(List.of());
+	}
+
+	/** All of it is made smaller until its largest piece goes on a sheet. */
+	public static List<Cure> ofLargePiece(Finding finding, Trial trial) {
+		double worst = trial.before(finding.element()).stream().filter(f -> f.id().equals(finding.id()))
+				.mapToDouble(f -> f.limit().orElse(0) / f.measured().orElse(1)).min().orElse(0);
+		double percent = Math.floor(100 * worst * STEPS) / STEPS;
+		if (!(percent >= 1)) {
+			return List.of();
+		}
+		Point centre = trial.prepared(finding).map(PreparedElement::bounds).orElseThrow().centre();
+		return trial.element(finding).filter(element -> !(element instanceof Mat)).map(element -> List.of(
+				Cure.of(NLS.bind(Messages.SizeCures_onSheet, percent), finding.element(), Element.class,
+						large -> TransformElements.scale(List.of(large), percent / 100, percent / 100, centre.x(), centre.y()))))
+				.orElse(List.of());
 	}
 
 	/** All edges of an outline are moved outwards until its thinnest stroke is as wide as it has to be. */
@@ -119,7 +156,7 @@ public final class SizeCures {
 	}
 
 	/** The contours that make a small piece of an outline go; if there are no others, so does the outline. */
-	private static Optional<Cure> leaveOut(Finding finding, Trial trial) {
+	static Optional<Cure> leaveOut(Finding finding, Trial trial) {
 		Optional<OwnPath> path = OwnPath.of(finding, trial);
 		Optional<Piece> small = trial.prepared(finding).flatMap(prepared -> prepared.region().pieces().stream()
 				.filter(piece -> piece.bounds().centre().equals(finding.place())).findFirst());

@@ -21,6 +21,8 @@ final class FerryBanner {
 	private static final double BASELINE = 80;
 	private static final double NARROW = 4;
 	private static final double WIDE = 9;
+	/** Fills the slits and holes between the letters that no blade could cut. */
+	private static final double SMOOTHING = 0.7;
 
 	private FerryBanner() {
 	}
@@ -40,6 +42,7 @@ final class FerryBanner {
 	}
 
 	private static void cut(Mat mat) {
+		mat.setSmoothing(SMOOTHING);
 		Jobs.addOperation(mat, OperationKind.CUT);
 	}
 

@@ -15,7 +15,8 @@ import org.eclipse.core.runtime.jobs.Job;
 import org.frisket.geometry.Tolerance;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.checks.Cure;
-import org.frisket.prepare.checks.Limits;
+import org.frisket.prepare.checks.LayerLimits;
+import org.frisket.prepare.checks.StockLimits;
 import org.frisket.ui.bench.internal.picture.JobPicture;
 import org.frisket.ui.bench.internal.picture.PictureMaker;
 
@@ -134,10 +135,15 @@ final class PictureChecks extends Job {
 	}
 
 	private void check(Round round, IProgressMonitor monitor) {
-		JobPicture checked = round.stage().checked(Limits.CARD, monitor::isCanceled);
+		JobPicture checked = round.stage().checked(limits(), monitor::isCanceled);
 		teller.accept(round.snapshot(), () -> client.pictureMade(checked, true));
 		cure(round, checked, checked.findings().stream().limit(CURED_AT_ONCE).toList(), monitor);
 		keep(round, checked);
+	}
+
+	/** As the studio has them now: another desk may have changed them. */
+	private static LayerLimits limits() {
+		return LayerLimits.byStock(StockLimits.ofStudio());
 	}
 
 	private void answer(Checked checked, IProgressMonitor monitor) {
@@ -148,7 +154,7 @@ final class PictureChecks extends Job {
 	}
 
 	private void cure(Round round, JobPicture checked, List<Finding> findings, IProgressMonitor monitor) {
-		Map<Finding, List<Cure>> cures = round.maker().cures(checked, findings, Limits.CARD, Tolerance.DEFAULT,
+		Map<Finding, List<Cure>> cures = round.maker().cures(checked, findings, limits(), Tolerance.DEFAULT,
 				monitor::isCanceled);
 		teller.accept(round.snapshot(), () -> client.curesMade(cures));
 	}

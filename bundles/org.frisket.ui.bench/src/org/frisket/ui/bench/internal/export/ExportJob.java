@@ -19,7 +19,8 @@ import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.Makeready;
 import org.frisket.prepare.PreparedJob;
-import org.frisket.prepare.checks.Limits;
+import org.frisket.prepare.checks.LayerLimits;
+import org.frisket.prepare.checks.StockLimits;
 import org.frisket.prepare.extension.ContributionException;
 
 /** Works a job through and writes it, off the UI thread. */
@@ -85,7 +86,9 @@ final class ExportJob extends Job {
 				part(monitor, 0, PREPARED));
 		if (!request.anyway()) {
 			List<Finding> blocking = Makeready
-					.findings(prepared, Limits.CARD, Tolerance.DEFAULT, part(monitor, PREPARED, CHECKED)).stream()
+					.findings(prepared, LayerLimits.byStock(StockLimits.ofStudio()), Tolerance.DEFAULT,
+							part(monitor, PREPARED, CHECKED))
+					.stream()
 					.filter(Finding::isBlocking).toList();
 			if (!blocking.isEmpty()) {
 				client.blocked(blocking);

@@ -8,7 +8,7 @@ import java.util.function.Function;
 import org.eclipse.draw2d.IFigure;
 import org.eclipse.osgi.util.NLS;
 import org.frisket.prepare.Finding;
-import org.frisket.ui.LengthText;
+import org.frisket.ui.bench.MeasureText;
 import org.frisket.ui.ThemeColour;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.figures.FlagFigure;
@@ -132,7 +132,7 @@ final class FindingFlags {
 		if (finding.measured().isEmpty() || finding.limit().isEmpty()) {
 			return finding.message();
 		}
-		return NLS.bind(Messages.FindingFlags_measure, LengthText.of(finding.measured().getAsDouble()),
-				LengthText.of(finding.limit().getAsDouble()));
+		return NLS.bind(Messages.FindingFlags_measure, MeasureText.measured(finding),
+				MeasureText.limit(finding));
 	}
 }

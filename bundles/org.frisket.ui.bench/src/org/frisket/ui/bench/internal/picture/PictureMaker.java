@@ -31,7 +31,7 @@ import org.frisket.prepare.Placeholder;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.checks.Cure;
-import org.frisket.prepare.checks.Limits;
+import org.frisket.prepare.checks.LayerLimits;
 import org.frisket.prepare.checks.Trial;
 
 /** Works a job through and makes its picture. Takes its time: not for the UI thread. */
@@ -127,8 +127,8 @@ public final class PictureMaker {
 	 *
 	 * @throws java.util.concurrent.CancellationException if the monitor cancels
 	 */
-	public Map<Finding, List<Cure>> cures(JobPicture picture, List<Finding> findings, Limits limits, Tolerance tolerance,
-			Monitor monitor) {
+	public Map<Finding, List<Cure>> cures(JobPicture picture, List<Finding> findings, LayerLimits limits,
+			Tolerance tolerance, Monitor monitor) {
 		Trial trial = Makeready.trial(picture.prepared(), preparer, FontLibraries.installed(), limits, tolerance, monitor);
 		Map<Finding, List<Cure>> cures = new HashMap<>();
 		for (Finding finding : findings) {
@@ -178,7 +178,7 @@ public final class PictureMaker {
 	public record Stage(PreparedJob prepared, JobPicture picture, Tolerance tolerance) {
 
 		/** The same picture with all findings of makeready. */
-		public JobPicture checked(Limits limits, Monitor monitor) {
+		public JobPicture checked(LayerLimits limits, Monitor monitor) {
 			return new JobPicture(picture.elements(), Makeready.findings(prepared, limits, tolerance, monitor),
 					picture.pieces(), picture.bounds(), prepared);
 		}

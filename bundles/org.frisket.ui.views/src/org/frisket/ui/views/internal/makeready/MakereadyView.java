@@ -20,8 +20,8 @@ import org.frisket.model.Jobs;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.checks.Cure;
 import org.frisket.ui.Icon;
-import org.frisket.ui.LengthText;
 import org.frisket.ui.bench.JobOnBench;
+import org.frisket.ui.bench.MeasureText;
 import org.frisket.ui.views.internal.BenchView;
 import org.frisket.ui.views.internal.ElementText;
 import org.frisket.ui.views.internal.SeverityText;
@@ -84,9 +84,8 @@ public final class MakereadyView extends BenchView {
 	private void fill(TableItem item, int index) {
 		Finding finding = findings.get(index);
 		item.setText(new String[] { String.valueOf(all.indexOf(finding) + 1), SeverityText.of(finding.severity()), finding.message(),
-				finding.measured().isPresent() ? LengthText.of(finding.measured().getAsDouble()) : "", //$NON-NLS-1$
-				finding.limit().isPresent() ? LengthText.of(finding.limit().getAsDouble()) : "", //$NON-NLS-1$
-				cure(finding), bench() == null ? "" : ElementText.of(bench().job(), finding.element()) }); //$NON-NLS-1$
+				MeasureText.measured(finding), MeasureText.limit(finding), cure(finding),
+				bench() == null ? "" : ElementText.of(bench().job(), finding.element()) }); //$NON-NLS-1$
 		item.setImage(1, images.create(SeverityText.icon(finding.severity()).descriptor()));
 	}
 

@@ -25,8 +25,6 @@ final class Messages extends NLS {
 	public static String BarRows_removeTip;
 	public static String BarRows_thickness;
 	public static String BarRows_underline;
-	public static String HoldForm_between;
-	public static String HoldForm_betweenTip;
 	public static String ElementForm_locked;
 	public static String ElementForm_name;
 	public static String ElementForm_title;
@@ -66,6 +64,8 @@ final class Messages extends NLS {
 	public static String FontFamilies_open;
 	public static String Heading_fold;
 	public static String Heading_unfold;
+	public static String HoldForm_between;
+	public static String HoldForm_betweenTip;
 	public static String HoldForm_bridges;
 	public static String HoldForm_bridgesNone;
 	public static String HoldForm_bridgesTip;
@@ -104,6 +104,19 @@ final class Messages extends NLS {
 	public static String MatForm_round;
 	public static String MatForm_smoothing;
 	public static String MatForm_title;
+	public static String MeasureForm_area;
+	public static String MeasureForm_centre;
+	public static String MeasureForm_gap;
+	public static String MeasureForm_holes;
+	public static String MeasureForm_length;
+	public static String MeasureForm_nodes;
+	public static String MeasureForm_none;
+	public static String MeasureForm_pieces;
+	public static String MeasureForm_sharpest;
+	public static String MeasureForm_smallestBox;
+	public static String MeasureForm_soon;
+	public static String MeasureForm_thinnest;
+	public static String MeasureForm_title;
 	public static String NumberField_form;
 	public static String NumberField_range;
 	public static String NumberField_whole;

@@ -49,7 +49,7 @@ public final class PropertiesView extends BenchView {
 		wordingParts = List.of(wording, new SpacingForm(body, subject), new LetterformForm(body, subject),
 				new FlowForm(body, subject), new HoldForm(body, subject), new PenForm(body, subject));
 		elementForms = List.of(new PlaceForm(body, subject), new ElementForm(body, subject), new MatForm(body, subject),
-				new OperationForm(body, subject));
+				new OperationForm(body, subject), new MeasureForm(body, subject));
 		forms = Stream.concat(wordingParts.stream(), elementForms.stream()).toList();
 		scroll.addListener(SWT.Resize, event -> Form.layout(body));
 		new TextKeys(getSite()).activate();

@@ -1,4 +1,4 @@
-package org.frisket.prepare.internal;
+package org.frisket.prepare.internal.checks;
 
 import java.util.List;
 import java.util.function.Consumer;
@@ -9,14 +9,13 @@ import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Piece;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.measure.Measures;
-import org.frisket.model.OperationKind;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.Severity;
 import org.frisket.prepare.checks.Check;
 import org.frisket.prepare.checks.Cure;
-import org.frisket.prepare.checks.Limits;
+import org.frisket.prepare.checks.LayerLimits;
 import org.frisket.prepare.checks.Trial;
 import org.frisket.prepare.internal.cures.SizeCures;
 
@@ -26,11 +25,11 @@ public final class SmallPieceCheck implements Check {
 	private static final String ID = "piece-too-small";
 
 	@Override
-	public void check(PreparedJob job, Limits limits, Tolerance tolerance, Monitor monitor,
+	public void check(PreparedJob job, LayerLimits limits, Tolerance tolerance, Monitor monitor,
 			Consumer<Finding> findings) {
-		job.elements().filter(element -> element.has(OperationKind.CUT)).forEach(element -> {
+		Worked.cut(job).forEach(element -> {
 			monitor.check();
-			check(element, limits.smallestPiece(), tolerance, findings);
+			check(element, limits.of(element.element()).smallestPiece(), tolerance, findings);
 		});
 	}
 

@@ -1,4 +1,4 @@
-package org.frisket.prepare.internal;
+package org.frisket.prepare.internal.checks;
 
 import java.util.List;
 import java.util.function.Consumer;
@@ -9,15 +9,15 @@ import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.measure.StrokeWidths;
 import org.frisket.geometry.measure.ThinStrokes;
-import org.frisket.model.OperationKind;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.Severity;
 import org.frisket.prepare.checks.Check;
 import org.frisket.prepare.checks.Cure;
-import org.frisket.prepare.checks.Limits;
+import org.frisket.prepare.checks.LayerLimits;
 import org.frisket.prepare.checks.Trial;
+import org.frisket.prepare.internal.ContentCache;
 import org.frisket.prepare.internal.cures.SizeCures;
 
 /** A stroke thinner than stock and blade allow, by true local thickness. */
@@ -28,11 +28,11 @@ public final class ThinStrokeCheck implements Check {
 	private static final ContentCache KNOWN = new ContentCache(2000);
 
 	@Override
-	public void check(PreparedJob job, Limits limits, Tolerance tolerance, Monitor monitor,
+	public void check(PreparedJob job, LayerLimits limits, Tolerance tolerance, Monitor monitor,
 			Consumer<Finding> findings) {
-		job.elements().filter(element -> element.has(OperationKind.CUT)).forEach(element -> {
+		Worked.cut(job).forEach(element -> {
 			monitor.check();
-			check(element, limits.thinnestStroke(), tolerance, monitor, findings);
+			check(element, limits.of(element.element()).thinnestStroke(), tolerance, monitor, findings);
 		});
 	}
 

@@ -1,4 +1,4 @@
-package org.frisket.prepare.internal;
+package org.frisket.prepare.internal.checks;
 
 import java.util.List;
 import java.util.function.Consumer;
@@ -8,14 +8,13 @@ import org.frisket.geometry.Contour;
 import org.frisket.geometry.Length;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
-import org.frisket.model.OperationKind;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.Severity;
 import org.frisket.prepare.checks.Check;
 import org.frisket.prepare.checks.Cure;
-import org.frisket.prepare.checks.Limits;
+import org.frisket.prepare.checks.LayerLimits;
 import org.frisket.prepare.checks.Trial;
 import org.frisket.prepare.internal.cures.OpenContourCures;
 
@@ -25,9 +24,9 @@ public final class OpenContourCheck implements Check {
 	private static final String ID = "contour-open";
 
 	@Override
-	public void check(PreparedJob job, Limits limits, Tolerance tolerance, Monitor monitor,
+	public void check(PreparedJob job, LayerLimits limits, Tolerance tolerance, Monitor monitor,
 			Consumer<Finding> findings) {
-		job.elements().filter(element -> element.has(OperationKind.CUT)).forEach(element -> check(element, tolerance, findings));
+		Worked.cut(job).forEach(element -> check(element, tolerance, findings));
 	}
 
 	private static void check(PreparedElement element, Tolerance tolerance, Consumer<Finding> findings) {

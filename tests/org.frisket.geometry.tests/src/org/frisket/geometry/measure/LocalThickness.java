@@ -21,6 +21,9 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 
 /**
+ * The second way to what {@link StrokeWidths} measures, by which that is checked: by opening the region instead of along
+ * its boundary. Slower, and no part of the product.
+ * <p>
  * How thick a region is, place by place: the diameter of the largest disc inside the region that covers the place
  * (Hildebrand and Rüegsegger 1997). What is thinner than a width is therefore what a disc of that width cannot reach.
  * <p>

@@ -1,0 +1,23 @@
+package org.frisket.prepare;
+
+/** What a measured value counts. */
+public enum Unit {
+
+	/** Millimetres. */
+	MM("mm"),
+	/** Degrees of an angle. */
+	DEGREES("°"),
+	/** So many on each millimetre. */
+	PER_MM("/mm");
+
+	private final String symbol;
+
+	Unit(String symbol) {
+		this.symbol = symbol;
+	}
+
+	/** What is written after a number. */
+	public String symbol() {
+		return symbol;
+	}
+}
