@@ -9,6 +9,7 @@ import java.util.Locale;
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Length;
 import org.frisket.geometry.Point;
+import org.frisket.geometry.measure.Straying;
 import org.frisket.geometry.repair.Mend;
 import org.frisket.imports.Remark;
 
@@ -52,6 +53,9 @@ record CleanReport(Path input, List<Path> outputs, List<CleanedLayer> layers, Li
 							isUnclosed(line) ? "blocking contour-open" : "note line-open", name, end.x(), end.y(),
 							Length.text(end.distance(line.start()), 3));
 				}
+			}
+			if (!layer.isWithinTolerance()) {
+				out.printf(Locale.ROOT, "note moved-further %s by %.4f mm%n", name, layer.movement().mm());
 			}
 			out.printf(Locale.ROOT, "layer %s: %d areas, %d lines, %d nodes, %d repairs%n", name, areas(layer),
 					layer.artwork().lines().size(), layer.artwork().toOutline().nodeCount(), layer.mends().size());
@@ -121,7 +125,43 @@ record CleanReport(Path input, List<Path> outputs, List<CleanedLayer> layers, Li
 			open.add(gap);
 		}
 		object.add("open", open);
+		object.add("movement", movement(layer));
 		return object;
+	}
+
+	/** How far what is there now lies from what was there, and the other way round, but for what is listed beside it. */
+	private static JsonObject movement(CleanedLayer layer) {
+		JsonObject object = new JsonObject();
+		object.add("result", json(layer.movement().result()));
+		object.add("source", json(layer.movement().source()));
+		object.addProperty("exactTo", layer.movement().result().exactTo());
+		object.addProperty("withinTolerance", layer.isWithinTolerance());
+		object.add("taken", listed(layer.mended().taken()));
+		object.add("brought", listed(layer.mended().brought()));
+		return object;
+	}
+
+	private static JsonObject json(Straying straying) {
+		JsonObject object = new JsonObject();
+		// JSON knows no infinity, which is said where nothing is left
+		object.addProperty("mm", Double.isFinite(straying.mm()) ? straying.mm() : null);
+		if (straying.place() != null) {
+			object.addProperty("x", straying.place().x());
+			object.addProperty("y", straying.place().y());
+		}
+		return object;
+	}
+
+	private static JsonArray listed(List<Contour> contours) {
+		JsonArray array = new JsonArray();
+		for (Contour contour : contours) {
+			JsonObject object = new JsonObject();
+			object.addProperty("x", contour.start().x());
+			object.addProperty("y", contour.start().y());
+			object.addProperty("length", contour.length());
+			array.add(object);
+		}
+		return array;
 	}
 
 	private static JsonObject json(CleanedLayer layer, Mend mend) {

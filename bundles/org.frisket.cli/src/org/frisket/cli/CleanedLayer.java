@@ -9,6 +9,7 @@ import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.repair.Artwork;
 import org.frisket.geometry.repair.Mend;
 import org.frisket.geometry.repair.Mended;
+import org.frisket.geometry.repair.Movement;
 import org.frisket.geometry.repair.RepairCourse;
 import org.frisket.imports.ImportedLayer;
 import org.frisket.imports.ImportedShape;
@@ -20,7 +21,20 @@ import org.frisket.prepare.extension.ContributionException;
  *
  * @param pictures names of the pictures on it, which are left out
  */
-record CleanedLayer(ImportedLayer source, Artwork artwork, List<Mend> mends, List<String> pictures) {
+record CleanedLayer(ImportedLayer source, Mended mended, Movement movement, Tolerance tolerance,
+		List<String> pictures) {
+
+	Artwork artwork() {
+		return mended.artwork();
+	}
+
+	List<Mend> mends() {
+		return mended.mends();
+	}
+
+	boolean isWithinTolerance() {
+		return movement.isWithin(tolerance);
+	}
 
 	static CleanedLayer of(ImportedLayer layer, RepairCourse course, Tolerance tolerance) throws ContributionException {
 		List<Artwork.Area> areas = new ArrayList<>();
@@ -35,7 +49,7 @@ record CleanedLayer(ImportedLayer source, Artwork artwork, List<Mend> mends, Lis
 				pictures.add(shape.name());
 			}
 		}
-		Mended mended = RepairSteps.run(course, new Artwork(areas, lines), tolerance, Monitor.NONE);
-		return new CleanedLayer(layer, mended.artwork(), mended.mends(), pictures);
+		RepairCourse.Proved proved = RepairSteps.prove(course, new Artwork(areas, lines), tolerance, Monitor.NONE);
+		return new CleanedLayer(layer, proved.mended(), proved.movement(), tolerance, pictures);
 	}
 }

@@ -103,6 +103,16 @@ public final class RepairSteps {
 		}
 	}
 
+	/** As {@link #run}, and measures how far anything was moved. */
+	public static RepairCourse.Proved prove(RepairCourse course, Artwork artwork, Tolerance tolerance, Monitor monitor)
+			throws ContributionException {
+		try {
+			return course.prove(artwork, tolerance, monitor);
+		} catch (Failure e) {
+			throw e.reason;
+		}
+	}
+
 	/** Carries the failure of a step out of a course. */
 	private static final class Failure extends RuntimeException {
 
@@ -127,6 +137,15 @@ public final class RepairSteps {
 		public Moves moves(OptionValues options) {
 			try {
 				return step.moves(options);
+			} catch (RuntimeException | LinkageError e) {
+				throw new Failure(contribution.failed(e));
+			}
+		}
+
+		@Override
+		public boolean settles() {
+			try {
+				return step.settles();
 			} catch (RuntimeException | LinkageError e) {
 				throw new Failure(contribution.failed(e));
 			}

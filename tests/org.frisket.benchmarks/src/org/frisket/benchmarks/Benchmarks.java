@@ -15,6 +15,10 @@ public final class Benchmarks implements IApplication {
 		CentrelineBenchmark.run();
 		FontIndexBenchmark.run();
 		FitnessBenchmark.run();
+		CleanBenchmark.run();
+		RefitBenchmark.run();
+		OutsetBenchmark.run();
+		ImportBenchmark.run();
 		return IApplication.EXIT_OK;
 	}
 

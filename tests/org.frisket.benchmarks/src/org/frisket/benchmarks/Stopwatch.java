@@ -26,6 +26,11 @@ final class Stopwatch {
 		return medians(FEW, FEW, computations);
 	}
 
+	/** The same for computations that take so long that one time has to do. */
+	static double[] once(Supplier<?>... computations) {
+		return medians(1, 1, computations);
+	}
+
 	private static double[] medians(int warmUps, int rounds, Supplier<?>... computations) {
 		for (int i = 0; i < warmUps; i++) {
 			for (Supplier<?> computation : computations) {

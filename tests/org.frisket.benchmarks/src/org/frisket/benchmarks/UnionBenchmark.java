@@ -85,7 +85,7 @@ final class UnionBenchmark {
 		return factory.createLinearRing(coordinates);
 	}
 
-	private static Path2D path(List<Contour> contours) {
+	static Path2D path(List<Contour> contours) {
 		Path2D path = new Path2D.Double(Path2D.WIND_NON_ZERO);
 		for (Contour contour : contours) {
 			path.moveTo(contour.start().x(), contour.start().y());

@@ -110,6 +110,9 @@ class CleanVerbTest {
 		assertTrue(open.out().contains("blocking contour-open"), open.out());
 		assertEquals(0, clean(gap, "gap.frjob", "--pen").status());
 		assertEquals(0, clean(gap, "gap.frjob", "--set", "reach=0.5mm").status());
+		Answer bridged = clean(gap, "gap.frjob", "--set", "reach=0.5mm", "--json");
+		assertTrue(bridged.out().contains("\"withinTolerance\": true"), bridged.out());
+		assertTrue(bridged.out().contains("\"length\": 0.39"), bridged.out());
 	}
 
 	@Test
@@ -123,6 +126,14 @@ class CleanVerbTest {
 		assertEquals(Set.of("layer", "kind", "x", "y", "amount", "unit"), repair.keySet());
 		assertEquals(1, report.getAsJsonArray("layers").asList().stream()
 				.mapToInt(layer -> layer.getAsJsonObject().getAsJsonArray("open").size()).sum());
+		JsonObject movement = report.getAsJsonArray("layers").get(0).getAsJsonObject().getAsJsonObject("movement");
+		assertEquals(Set.of("result", "source", "exactTo", "withinTolerance", "taken", "brought"), movement.keySet());
+		assertTrue(movement.get("withinTolerance").getAsBoolean(), movement.toString());
+		assertTrue(movement.getAsJsonObject("source").get("mm").getAsDouble() > 0, "the loose lines were moved");
+		// the two rectangles that cross have lost 15 and 10 mm of their sides each
+		assertEquals(50, movement.getAsJsonArray("taken").asList().stream()
+				.mapToDouble(taken -> taken.getAsJsonObject().get("length").getAsDouble()).sum(), 1);
+		assertEquals(0, movement.getAsJsonArray("brought").size());
 		assertEquals(answer.out(), clean(file, "tags.svg.svg", "--json").out());
 	}
 

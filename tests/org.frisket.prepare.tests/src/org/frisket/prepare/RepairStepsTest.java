@@ -23,7 +23,7 @@ class RepairStepsTest {
 
 	@Test
 	void stepsStandInTheRecommendedOrderAndHaveNames() throws Exception {
-		assertEquals(List.of("doubled", "chain", "close", "areas", "unite", "specks", "refit"),
+		assertEquals(List.of("doubled", "chain", "close", "areas", "unite", "gaps", "specks", "refit", "level"),
 				RepairSteps.all().stream().map(step -> step.id().replace("org.frisket.geometry.", "")).toList());
 		for (Contribution<RepairStep> step : RepairSteps.all()) {
 			assertFalse(RepairSteps.name(step).startsWith("%") || RepairSteps.name(step).equals(step.id()), step.id());

@@ -19,6 +19,7 @@ import org.frisket.geometry.clean.Repair.Kind;
 final class Overlay {
 
 	private static final int MOST_FILLINGS = 24;
+	private static final int MOST_TRIMMINGS = 4;
 	/** Half the diagonal of a filling, in tolerances. */
 	private static final double FILLING = 0.6;
 
@@ -148,7 +149,7 @@ final class Overlay {
 		noteTurned(map, walks, input, repairs);
 		for (List<Visit> walk : walks) {
 			noteMeetings(map, walk, attempt.hair(), repairs);
-			List<Segment> segments = hooks.removeFrom(shortSegments.removeFrom(weaver.weave(walk)));
+			List<Segment> segments = trimmed(weaver.weave(walk), shortSegments, hooks);
 			if (segments.isEmpty()) {
 				continue;
 			}
@@ -160,6 +161,19 @@ final class Overlay {
 			rings.removeIf(speck::holds);
 		}
 		return rings;
+	}
+
+	/** What is left of a segment without its hook may be a short one. */
+	private static List<Segment> trimmed(List<Segment> contour, ShortSegments shortSegments, Hooks hooks) {
+		List<Segment> segments = shortSegments.removeFrom(contour);
+		for (int i = 0; i < MOST_TRIMMINGS; i++) {
+			List<Segment> straight = hooks.removeFrom(segments);
+			if (straight.equals(segments)) {
+				break;
+			}
+			segments = shortSegments.removeFrom(straight);
+		}
+		return segments;
 	}
 
 	private static void noteMeetings(Arrangement map, List<Visit> walk, double hair, List<Repair> repairs) {

@@ -31,6 +31,11 @@ public interface RepairStep {
 		return Moves.ALL;
 	}
 
+	/** Whether it is sure to leave areas alone that it has made itself, which spares a course a second look at them. */
+	default boolean settles() {
+		return false;
+	}
+
 	/**
 	 * The artwork with this one thing put right. Nothing moves further than the tolerance, unless an option of the step
 	 * allows more in so many words.

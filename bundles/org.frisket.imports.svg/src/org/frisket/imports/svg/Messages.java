@@ -21,6 +21,7 @@ final class Messages extends NLS {
 	public static String Walk_noTarget;
 	public static String Walk_number;
 	public static String Walk_path;
+	public static String Walk_pathData;
 	public static String Walk_remote;
 	public static String Walk_shapes;
 	public static String Clipping_line;

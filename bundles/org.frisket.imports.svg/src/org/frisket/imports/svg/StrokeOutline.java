@@ -28,8 +28,9 @@ final class StrokeOutline {
 	static Outline of(Outline line, double width, Style style, Lengths lengths, double mm) {
 		double k = mm * UNITS_PER_MM;
 		double limit = Numbers.parse(style.get("stroke-miterlimit", "4").strip());
+		float[] dashes = dashes(style, lengths, k);
 		BasicStroke stroke = new BasicStroke((float) (width * k), cap(style), join(style),
-				limit >= 1 ? (float) limit : 4, dashes(style, lengths, k), offset(style, lengths, k));
+				limit >= 1 ? (float) limit : 4, dashes, offset(style, lengths, k, dashes));
 		return outline(stroke.createStrokedShape(path(line, k)).getPathIterator(null), 1 / k);
 	}
 
@@ -66,9 +67,18 @@ final class StrokeOutline {
 		return sum * k < words.length ? null : dashes;
 	}
 
-	private static float offset(Style style, Lengths lengths, double k) {
-		double offset = lengths.parse(style.get("stroke-dashoffset", "0"), Lengths.Of.DIAGONAL);
-		return Double.isNaN(offset) ? 0 : (float) Math.max(0, offset * k);
+	/** A negative one is as much of the pattern further on. */
+	private static float offset(Style style, Lengths lengths, double k, float[] dashes) {
+		double offset = k * lengths.parse(style.get("stroke-dashoffset", "0"), Lengths.Of.DIAGONAL);
+		if (Double.isNaN(offset) || dashes == null) {
+			return 0;
+		}
+		double pattern = 0;
+		for (float dash : dashes) {
+			pattern += dash;
+		}
+		pattern *= dashes.length % 2 == 0 ? 1 : 2;
+		return (float) (offset - Math.floor(offset / pattern) * pattern);
 	}
 
 	private static Path2D path(Outline line, double k) {

@@ -31,6 +31,8 @@ final class Walk {
 	private static final double DEVIATION = 0.001;
 	/** Elements that use each other again and again may grow beyond all measure. */
 	private static final int MOST_DRAWN = 500_000;
+	/** Characters, used ones counted again; the memory that curves take is up to thirty times that. */
+	private static final long MOST_PATH_DATA = 16L << 20;
 
 	/** Where an element stands: its style and frame. */
 	record Scope(Transform toMm, Style style, Lengths lengths) {
@@ -53,6 +55,7 @@ final class Walk {
 	private final Map<String, Node> ids = new HashMap<>();
 	private final Set<Node> open = new HashSet<>();
 	private int drawn;
+	private long pathData;
 
 	Walk(String file, Node root, boolean strokesAsOutlines, FontLibrary fonts, Remarks remarks, Monitor monitor) {
 		this.file = file;
@@ -138,7 +141,7 @@ final class Walk {
 	}
 
 	private void draw(Node node, Scope outer, List<ImportedShape> out) throws UnreadableArtException {
-		if (isDescriptive(node)) {
+		if (isDescriptive(node) || !Conditions.hold(node)) {
 			return;
 		}
 		monitor.check();
@@ -159,7 +162,7 @@ final class Walk {
 		case "g", "a" -> children(node, scope, out);
 		case "switch" -> {
 			for (Node child : node.children()) {
-				if (!isDescriptive(child) && !child.is("foreignObject") && child.attribute("requiredExtensions") == null) {
+				if (!isDescriptive(child) && !child.is("foreignObject") && Conditions.hold(child)) {
 					draw(child, scope, out);
 					return;
 				}
@@ -174,6 +177,11 @@ final class Walk {
 		}
 		case "text" -> shape(node, scope, texts.of(node, scope.style(), scope.lengths()), FillRule.NON_ZERO, out);
 		default -> {
+			String data = node.attribute("d");
+			pathData += data == null ? 0 : data.length();
+			if (pathData > MOST_PATH_DATA) {
+				throw new UnreadableArtException(file, node.place(), NLS.bind(Messages.Walk_pathData, MOST_PATH_DATA >> 20));
+			}
 			Outline outline = shapes.of(node, scope.lengths(), DEVIATION / scope.pixel());
 			if (outline == null) {
 				remarks.count(node.name(), node.place(), count -> NLS.bind(Messages.Walk_leftOut, count, node.name()));

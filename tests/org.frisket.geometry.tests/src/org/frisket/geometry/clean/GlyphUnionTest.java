@@ -52,7 +52,7 @@ class GlyphUnionTest {
 		return outline;
 	}
 
-	private static Outline outline(PathIterator path) {
+	static Outline outline(PathIterator path) {
 		OutlineBuilder pen = new OutlineBuilder();
 		double[] c = new double[6];
 		for (; !path.isDone(); path.next()) {

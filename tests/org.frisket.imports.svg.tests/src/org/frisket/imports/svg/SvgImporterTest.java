@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Base64;
@@ -22,6 +23,8 @@ import org.frisket.geometry.Point;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.clean.OutlineCleaner;
 import org.frisket.imports.ImportedArt;
+import org.frisket.imports.ImportSource;
+import org.frisket.geometry.options.OptionValues;
 import org.frisket.imports.ImportedLayer;
 import org.frisket.imports.ImportedShape;
 import org.frisket.imports.Remark;
@@ -161,6 +164,65 @@ class SvgImporterTest {
 		List<ImportedShape> shapes = Svg.shapes(art);
 		assertBox(10, 20, 12, 22, ((ImportedShape.Area) shapes.get(0)).outline().bounds());
 		assertBox(50, 50, 70, 70, ((ImportedShape.Area) shapes.get(1)).outline().bounds());
+	}
+
+	/** SVG 1.1, sections 5.6, 14.3.5 and 9.7: rules that the renderer we compare with does not keep. */
+	@Test
+	void rulesThatRenderersLeave() throws Exception {
+		assertEquals(400 + 2500, area("<svg id='n' width='20' height='20' viewBox='0 0 1 1'><rect width='1' height='1'/></svg>"
+				+ "<use href='#n' x='40' y='40' width='50' height='50'/>"), 1e-6);
+		assertEquals(Math.PI * 25, area("<symbol id='s'><circle r='10'/></symbol><use href='#s' x='30' y='30'/>"), 0.05);
+		assertEquals(Math.PI * 25, area("<clipPath id='c' clip-path='url(#d)'><circle cx='50' cy='50' r='10'/></clipPath>"
+				+ "<clipPath id='d'><rect width='50' height='50'/></clipPath><rect width='100' height='100' clip-path='url(#c)'/>"),
+				0.05);
+		assertEquals(3200, area("<polygon points='10 10 90 10 50 90 33'/>"), 1e-6);
+	}
+
+	@Test
+	void whatIsForOthersIsNotRead() throws Exception {
+		String language = java.util.Locale.getDefault().getLanguage();
+		assertEquals(1, area("<rect width='9' height='9' systemLanguage='xx'/><rect width='9' height='9' "
+				+ "requiredExtensions='http://example.invalid/x'/><rect width='1' height='1' systemLanguage='xx, " + language
+				+ "'/>"), 1e-9);
+	}
+
+	/** More than the limit is refused before it is opened, and more curves than memory can hold before they are made. */
+	@Test
+	void largeFilesAreBounded() throws Exception {
+		ImportSource huge = new ImportSource() {
+			@Override
+			public String name() {
+				return "leaf.svg";
+			}
+
+			@Override
+			public long size() {
+				return TreeReader.LARGEST_FILE + 1;
+			}
+
+			@Override
+			public InputStream open() {
+				throw new AssertionError("not to be opened");
+			}
+		};
+		SvgImporter importer = new SvgImporter();
+		UnreadableArtException e = assertThrows(UnreadableArtException.class,
+				() -> importer.read(huge, OptionValues.defaults(importer.options()), Monitor.NONE));
+		assertTrue(e.getMessage().contains("64 MB"), e.getMessage());
+		byte[] path = Svg.sheet("<path d='" + "M1 1H2V2Z".repeat((50 << 20) / 9) + "'/>").getBytes(StandardCharsets.UTF_8);
+		e = assertThrows(UnreadableArtException.class, () -> Svg.read(path));
+		assertTrue(e.getMessage().contains("16 million characters of path data"), e.getMessage());
+	}
+
+	@Test
+	void filesThatBreakOffAreRefusedWherever() throws Exception {
+		byte[] whole = Svg.sheet("<style>.a{fill:red}</style><g transform='scale(2)'><path class='a' d='M0 0H9V9z'/></g>")
+				.getBytes(StandardCharsets.UTF_8);
+		for (int length = 0; length < whole.length; length++) {
+			byte[] torn = Arrays.copyOf(whole, length);
+			UnreadableArtException e = assertThrows(UnreadableArtException.class, () -> Svg.read(torn));
+			assertTrue(e.getMessage().startsWith("leaf.svg"), e.getMessage());
+		}
 	}
 
 	@Test

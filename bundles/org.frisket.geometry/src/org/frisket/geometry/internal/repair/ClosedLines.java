@@ -67,12 +67,14 @@ public final class ClosedLines implements RepairStep {
 		if (closed.isEmpty()) {
 			return new Mended(artwork, mends);
 		}
+		List<Contour> taken = new ArrayList<>();
 		List<Area> areas = new ArrayList<>(artwork.areas());
-		areas.add(new Area(shapes(closed, tolerance, monitor, mends), FillRule.EVEN_ODD));
-		return new Mended(new Artwork(areas, lines), mends);
+		areas.add(new Area(shapes(closed, tolerance, monitor, mends, taken), FillRule.EVEN_ODD));
+		return new Mended(new Artwork(areas, lines), mends, taken, List.of());
 	}
 
-	private static Outline shapes(List<Contour> closed, Tolerance tolerance, Monitor monitor, List<Mend> mends) {
+	private static Outline shapes(List<Contour> closed, Tolerance tolerance, Monitor monitor, List<Mend> mends,
+			List<Contour> taken) {
 		List<LinearRing> rings = closed.stream().map(line -> Polygons.ring(line, FLATNESS * tolerance.mm())).toList();
 		Map<Integer, List<Contour>> clusters = new LinkedHashMap<>();
 		int[] cluster = crossing(rings, tolerance.mm(), monitor);
@@ -89,6 +91,8 @@ public final class ClosedLines implements RepairStep {
 						monitor);
 				shapes.addAll(united.region().contours());
 				mends.addAll(RepairMends.of(united.repairs()));
+				taken.addAll(Covered.stretches(List.of(new Area(new Outline(contours), FillRule.NON_ZERO)),
+						united.region().contours(), tolerance.mm(), monitor));
 			}
 		}
 		return new Outline(shapes);

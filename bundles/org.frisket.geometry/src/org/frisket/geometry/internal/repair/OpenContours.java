@@ -42,16 +42,20 @@ public final class OpenContours implements RepairStep {
 		double reach = options.length(REACH) == 0 ? meeting : options.length(REACH);
 		List<Contour> lines = new ArrayList<>();
 		List<Mend> mends = new ArrayList<>();
+		List<Contour> brought = new ArrayList<>();
 		for (Contour line : artwork.lines()) {
 			monitor.check();
 			Contour closed = line.isClosed() || line.isEmpty() ? line : closed(line, reach, meeting);
 			lines.add(closed);
 			if (closed != line) {
+				if (line.start().distance(line.end()) > meeting) {
+					brought.add(Contour.open(List.of(new Line(line.end(), line.start()))));
+				}
 				mends.add(new Mend("contour-closed", line.start().towards(line.end(), 0.5),
 						line.start().distance(line.end()), "mm"));
 			}
 		}
-		return new Mended(artwork.withLines(lines), mends);
+		return new Mended(artwork.withLines(lines), mends, List.of(), brought);
 	}
 
 	/** The line itself if it is to stay open: its ends lie apart, or it is hardly longer than the gap. */

@@ -35,6 +35,9 @@ public final class SimplerCurves implements RepairStep {
 	private static final double FLATTENING = 0.15;
 	private static final double ORDER = 0.25;
 	private static final double GAIN = 2;
+	/** Cosine of a turn that is a corner in any neighbourhood, and what a long segment is, in tolerances. */
+	private static final double SHARP = 0.7;
+	private static final double LONG = 20;
 
 	@Override
 	public List<Option> options() {
@@ -83,6 +86,10 @@ public final class SimplerCurves implements RepairStep {
 
 	/** The contour itself if not enough is gained. */
 	private static Contour simpler(Contour contour, Tolerance tolerance) {
+		if (GAIN * sharpCorners(contour, tolerance) > contour.segments().size()) {
+			// they all stay, so that not enough can go
+			return contour;
+		}
 		boolean straight = contour.segments().stream().allMatch(Line.class::isInstance);
 		double sampling = straight ? tolerance.mm() * FIT / 2 : tolerance.mm() * FLATTENING;
 		List<Point> points = contour.flattened(sampling);
@@ -95,5 +102,25 @@ public final class SimplerCurves implements RepairStep {
 				&& fitted.segments().stream().allMatch(segment -> segment.length() > tolerance.mm())
 				&& (!contour.isClosed() || fitted.signedArea() * contour.signedArea() > 0);
 		return gained ? fitted : contour;
+	}
+
+	/** Between segments long enough, so that no rounding makes them. */
+	private static int sharpCorners(Contour contour, Tolerance tolerance) {
+		int corners = 0;
+		List<Segment> segments = contour.segments();
+		for (int i = 0; i < segments.size(); i++) {
+			Segment one = segments.get(i);
+			Segment next = segments.get((i + 1) % segments.size());
+			boolean meet = contour.isClosed() || i + 1 < segments.size();
+			if (meet && isLong(one, tolerance) && isLong(next, tolerance)
+					&& one.endTangent().dot(next.startTangent()) < SHARP) {
+				corners++;
+			}
+		}
+		return corners;
+	}
+
+	private static boolean isLong(Segment segment, Tolerance tolerance) {
+		return segment.start().distance(segment.end()) > LONG * tolerance.mm();
 	}
 }

@@ -36,6 +36,7 @@ public final class Specks implements RepairStep {
 	@Override
 	public Mended mend(Artwork artwork, OptionValues options, Tolerance tolerance, Monitor monitor) {
 		List<Mend> mends = new ArrayList<>();
+		List<Contour> taken = new ArrayList<>();
 		double speck = options.length(SPECK);
 		double sliver = options.length(SLIVER);
 		List<Area> areas = new ArrayList<>();
@@ -45,10 +46,12 @@ public final class Specks implements RepairStep {
 				monitor.check();
 				if (isSmall(contour, speck)) {
 					mends.add(new Mend("speck-removed", contour.bounds().centre(), Math.abs(contour.signedArea()), "mm2"));
+					taken.add(contour);
 				} else if (width(contour) < sliver) {
 					mends.add(new Mend("sliver-removed", contour.bounds().centre(), Math.abs(contour.signedArea()), "mm2"));
+					taken.add(contour);
 				} else {
-					kept.add(Spikes.cut(contour, tolerance.mm() / 2, mends));
+					kept.add(Spikes.cut(contour, tolerance.mm() / 2, mends, taken));
 				}
 			}
 			areas.add(new Area(new Outline(kept), area.rule()));
@@ -67,11 +70,12 @@ public final class Specks implements RepairStep {
 			}
 			if (isSmall(line, speck)) {
 				mends.add(new Mend("short-line-removed", line.bounds().centre(), line.length(), "mm"));
+				taken.add(line);
 			} else {
 				lines.add(line);
 			}
 		}
-		return new Mended(new Artwork(areas, lines), mends);
+		return new Mended(new Artwork(areas, lines), mends, taken, List.of());
 	}
 
 	private static boolean isSmall(Contour contour, double size) {

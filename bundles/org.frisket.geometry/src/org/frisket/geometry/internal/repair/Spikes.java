@@ -19,14 +19,15 @@ final class Spikes {
 	private Spikes() {
 	}
 
-	/** The closed contour without its spikes; itself if it has none. */
-	static Contour cut(Contour contour, double width, List<Mend> mends) {
+	/** The closed contour without its spikes, whose sides are taken; itself if it has none. */
+	static Contour cut(Contour contour, double width, List<Mend> mends, List<Contour> taken) {
 		List<Segment> segments = new ArrayList<>(contour.segments());
 		boolean changed = false;
 		for (int i = 0; i < segments.size() && segments.size() > CORNERS; i++) {
 			int next = (i + 1) % segments.size();
 			if (isSpike(segments.get(i), segments.get(next), width)) {
 				Point apex = segments.get(i).end();
+				taken.add(Contour.open(List.of(segments.get(i), segments.get(next))));
 				double depth = cutOff(segments, i, next);
 				mends.add(new Mend("spike-removed", apex, depth, "mm"));
 				changed = true;

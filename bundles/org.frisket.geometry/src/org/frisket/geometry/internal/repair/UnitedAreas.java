@@ -30,6 +30,11 @@ public final class UnitedAreas implements RepairStep {
 	}
 
 	@Override
+	public boolean settles() {
+		return true;
+	}
+
+	@Override
 	public Mended mend(Artwork artwork, OptionValues options, Tolerance tolerance, Monitor monitor) {
 		List<Mend> mends = new ArrayList<>();
 		Region all = region(artwork.areas(), tolerance, monitor, mends);

@@ -1,5 +1,6 @@
 package org.frisket.geometry.internal.repair;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -9,6 +10,7 @@ import org.frisket.geometry.Monitor;
 import org.frisket.geometry.PathData;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.clean.FillRule;
+import org.frisket.geometry.options.Option;
 import org.frisket.geometry.options.OptionValues;
 import org.frisket.geometry.repair.Artwork;
 import org.frisket.geometry.repair.Mend;
@@ -25,8 +27,20 @@ final class Courses {
 	}
 
 	static RepairCourse recommended() {
+		return with(Map.of());
+	}
+
+	/** All steps, with options of whichever of them. */
+	static RepairCourse with(Map<String, String> options) {
 		return new RepairCourse(Stream.of(new DoubledLines(), new LooseLines(), new OpenContours(), new ClosedLines(),
-				new UnitedAreas(), new Specks(), new SimplerCurves()).map(RepairCourse.Stage::new).toList());
+				new UnitedAreas(), new NarrowGaps(), new Specks(), new SimplerCurves(), new LevelLines())
+				.map(step -> new RepairCourse.Stage(step, of(step, options))).toList());
+	}
+
+	private static OptionValues of(RepairStep step, Map<String, String> options) {
+		Map<String, String> own = new HashMap<>(options);
+		own.keySet().retainAll(step.options().stream().map(Option::name).toList());
+		return OptionValues.of(step.options(), own);
 	}
 
 	static Mended run(Artwork artwork) {

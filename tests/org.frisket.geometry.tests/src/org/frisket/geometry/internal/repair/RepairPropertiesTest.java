@@ -8,10 +8,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Line;
+import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Polygons;
@@ -23,12 +25,12 @@ import org.frisket.geometry.repair.Artwork;
 import org.frisket.geometry.repair.Artwork.Area;
 import org.frisket.geometry.repair.Mend;
 import org.frisket.geometry.repair.Mended;
+import org.frisket.geometry.repair.RepairCourse;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
-import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 
 /** Two thousand artworks with all that goes wrong in files, with fixed seeds. */
 class RepairPropertiesTest {
@@ -37,7 +39,7 @@ class RepairPropertiesTest {
 	private static final double FAR = 1e6;
 	private static final GeometryFactory JTS = new GeometryFactory();
 
-	private static Artwork artwork(Random random) {
+	static Artwork artwork(Random random) {
 		Outline shapes = shapes(random);
 		List<Area> areas = new ArrayList<>();
 		List<Contour> lines = new ArrayList<>();
@@ -102,59 +104,24 @@ class RepairPropertiesTest {
 		return loose;
 	}
 
-	private static Geometry drawn(Artwork artwork) {
-		List<Geometry> strings = new ArrayList<>();
-		for (Contour contour : artwork.toOutline().contours()) {
-			List<Coordinate> coordinates = new ArrayList<>();
-			for (Point point : contour.flattened(1e-4)) {
-				coordinates.add(new Coordinate(point.x(), point.y()));
-			}
-			if (contour.isClosed()) {
-				coordinates.add(coordinates.get(0));
-			}
-			strings.add(JTS.createLineString(coordinates.toArray(Coordinate[]::new)));
-		}
-		return JTS.buildGeometry(strings);
-	}
-
-	/** Greatest distance of what is left from what there was, at nodes and, closely, between them. */
-	private static double strayed(Artwork result, Artwork source) {
-		IndexedFacetDistance there = new IndexedFacetDistance(drawn(source));
-		double most = 0;
-		for (Contour contour : result.toOutline().contours()) {
-			for (Segment segment : contour.segments()) {
-				for (int i = 0; i <= 4; i++) {
-					Point point = segment.at(i / 4.0);
-					most = Math.max(most, there.distance(JTS.createPoint(new Coordinate(point.x(), point.y()))));
-				}
-			}
-		}
-		return most;
-	}
-
 	@Test
 	void repairIsWithinTheToleranceValidAndDoneOnce() {
 		Random random = new Random(41);
 		int mended = 0;
-		int unfinished = 0;
 		for (int i = 0; i < COUNT; i++) {
 			Artwork source = artwork(random);
 			String name = "number " + i;
-			Mended result = run(source);
+			RepairCourse.Proved proved = Courses.recommended().prove(source, TOLERANCE, Monitor.NONE);
+			Mended result = proved.mended();
 			mended += result.mends().size();
-			double strayed = strayed(result.artwork(), source);
-			assertTrue(strayed <= TOLERANCE.mm() + 1e-4, () -> name + " strayed by " + strayed);
+			assertTrue(proved.movement().isWithin(TOLERANCE), () -> name + " moved by " + proved.movement());
 			assertValid(result.artwork(), name);
 			assertTrue(result.mends().stream().allMatch(m -> m.place().isFinite() && m.amount() >= 0), name);
-			assertEquals(result.artwork(), run(source).artwork(), name + ": not the same again");
-			Mended again = run(result.artwork());
-			if (!result.artwork().equals(again.artwork())) {
-				// ends that were joined may have brought two lines together
-				assertTrue(Courses.kinds(again).contains("doubled-line-removed"), name + ": not done at once " + again);
-				unfinished++;
+			if (i % 8 == 0) {
+				assertEquals(result.artwork(), run(source).artwork(), name + ": not the same again");
 			}
+			assertEquals(result.artwork(), run(result.artwork()).artwork(), name + ": not done at once");
 		}
-		assertTrue(unfinished <= COUNT / 400, "done at once but for " + unfinished);
 		assertTrue(mended > 5 * COUNT, "there was something to mend: " + mended);
 	}
 
@@ -176,9 +143,24 @@ class RepairPropertiesTest {
 	}
 
 	@Test
+	void stepsThatAreOffAtFirstKeepThePromisesToo() {
+		Random random = new Random(44);
+		RepairCourse course = Courses.with(Map.of("gap", "0.06mm", "level", "0.02mm", "doubled", "partly", "reach", "0.1mm"));
+		for (int i = 0; i < COUNT / 20; i++) {
+			Artwork source = artwork(random);
+			String name = "number " + i;
+			RepairCourse.Proved proved = course.prove(source, TOLERANCE, Monitor.NONE);
+			assertTrue(proved.movement().isWithin(TOLERANCE), () -> name + " moved by " + proved.movement());
+			Artwork result = proved.mended().artwork();
+			assertValid(result, name);
+			assertEquals(result, course.run(result, TOLERANCE, Monitor.NONE).artwork(), name + ": not done at once");
+		}
+	}
+
+	@Test
 	void filledAreaStaysWhatItWas() {
 		Random random = new Random(42);
-		for (int i = 0; i < COUNT / 4; i++) {
+		for (int i = 0; i < COUNT / 8; i++) {
 			List<Area> areas = shapes(random).contours().stream().map(c -> new Area(Outline.of(c), FillRule.NON_ZERO)).toList();
 			Artwork source = new Artwork(areas, List.of());
 			Mended result = run(source);

@@ -15,7 +15,10 @@ import java.util.Map;
 import java.util.concurrent.CancellationException;
 
 import org.frisket.geometry.Contour;
+import org.frisket.geometry.Line;
+import org.frisket.geometry.Outline;
 import org.frisket.geometry.Point;
+import org.frisket.geometry.clean.FillRule;
 import org.frisket.geometry.repair.Artwork;
 import org.frisket.geometry.repair.Mend;
 import org.frisket.geometry.repair.Mended;
@@ -175,6 +178,18 @@ class RepairStepsTest {
 		assertEquals(List.of(), run(clear).mends());
 		Artwork nothing = new Artwork(List.of(), List.of());
 		assertEquals(nothing, run(nothing).artwork());
+	}
+
+	@Test
+	void whatIsNotFiniteIsRefused() {
+		for (double bad : new double[] { Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY }) {
+			Contour open = Contour.open(List.of(new Line(new Point(0, 0), new Point(bad, 1)), new Line(new Point(bad, 1), new Point(3, 4))));
+			Contour closed = Contour.polygon(List.of(new Point(0, 0), new Point(9, bad), new Point(0, 9)));
+			for (Artwork artwork : List.of(new Artwork(List.of(), List.of(open)), new Artwork(List.of(), List.of(closed)),
+					new Artwork(List.of(new Artwork.Area(Outline.of(closed), FillRule.NON_ZERO)), List.of()))) {
+				assertThrows(IllegalArgumentException.class, () -> run(artwork));
+			}
+		}
 	}
 
 	@Test

@@ -4,15 +4,12 @@ import static org.frisket.geometry.internal.repair.Courses.TOLERANCE;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import java.util.stream.Collectors;
 
 import org.frisket.geometry.Contour;
+import org.frisket.geometry.Geos;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Region;
@@ -26,7 +23,6 @@ import org.junit.jupiter.api.Test;
 /** What the library GEOS, asked through Debian's python3-shapely, says of the same shapes. */
 class UnionAgainstGeosTest {
 
-	private static final String PYTHON = "/usr/bin/python3";
 	private static final int COUNT = 300;
 
 	/** A case a line: rings of the first and the second, as lists of coordinates. */
@@ -39,14 +35,6 @@ class UnionAgainstGeosTest {
 			    u = a.union(b)
 			    print(u.area, a.intersection(b).area, a.difference(b).area, a.symmetric_difference(b).area, u.length)
 			""";
-
-	private static boolean installed() {
-		try {
-			return new ProcessBuilder(PYTHON, "-c", "import shapely").redirectErrorStream(true).start().waitFor() == 0;
-		} catch (IOException | InterruptedException e) {
-			return false;
-		}
-	}
 
 	private record Case(List<Contour> one, List<Contour> other) {
 
@@ -65,12 +53,7 @@ class UnionAgainstGeosTest {
 		}
 
 		String json() {
-			return "[" + json(one) + "," + json(other) + "]";
-		}
-
-		private static String json(List<Contour> contours) {
-			return contours.stream().map(c -> c.flattened(1e-5).stream().map(p -> "[" + p.x() + "," + p.y() + "]")
-					.collect(Collectors.joining(",", "[", "]"))).collect(Collectors.joining(",", "[", "]"));
+			return "[" + Geos.json(one, 1e-5) + "," + Geos.json(other, 1e-5) + "]";
 		}
 
 		Artwork artwork() {
@@ -81,38 +64,19 @@ class UnionAgainstGeosTest {
 		}
 	}
 
-	private static List<double[]> answers(List<Case> cases) throws IOException, InterruptedException {
-		Process process = new ProcessBuilder(PYTHON, "-c", ASKED).redirectError(ProcessBuilder.Redirect.INHERIT).start();
-		byte[] questions = cases.stream().map(Case::json).collect(Collectors.joining("\n")).getBytes(StandardCharsets.UTF_8);
-		Thread asking = new Thread(() -> {
-			try (OutputStream in = process.getOutputStream()) {
-				in.write(questions);
-			} catch (IOException e) {
-				// the status tells
-			}
-		});
-		asking.start();
-		List<double[]> answers = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8).lines()
-				.map(line -> java.util.Arrays.stream(line.split(" ")).mapToDouble(Double::parseDouble).toArray()).toList();
-		asking.join();
-		assertEquals(0, process.waitFor());
-		return answers;
-	}
-
 	private static Region region(List<Contour> contours) {
 		return new OutlineCleaner().clean(new Outline(contours), FillRule.NON_ZERO, TOLERANCE, Monitor.NONE).region();
 	}
 
 	@Test
 	void areasAreWhatGeosSays() throws Exception {
-		assumeTrue(installed(), "python3-shapely is not installed");
+		assumeTrue(Geos.isInstalled(), "python3-shapely is not installed");
 		Random random = new Random(43);
 		List<Case> cases = new ArrayList<>();
 		for (int i = 0; i < COUNT; i++) {
 			cases.add(Case.of(random));
 		}
-		List<double[]> answers = answers(cases);
-		assertEquals(COUNT, answers.size());
+		List<double[]> answers = Geos.answers(ASKED, cases.stream().map(Case::json).toList());
 		RegionBoolean op = new RegionBoolean();
 		for (int i = 0; i < COUNT; i++) {
 			double[] expected = answers.get(i);
