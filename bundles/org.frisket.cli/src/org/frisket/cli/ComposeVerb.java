@@ -56,8 +56,11 @@ final class ComposeVerb implements Callable<Integer> {
 	@Option(names = "--corners", paramLabel = "JOIN", defaultValue = "round", description = "Of the mats: round, mitre or bevel (default ${DEFAULT-VALUE}).")
 	private String corners;
 
-	@Option(names = "--holes", paramLabel = "RULE", defaultValue = "keep", description = "Of the mats: keep or fill (default ${DEFAULT-VALUE}).")
+	@Option(names = "--holes", paramLabel = "RULE", defaultValue = "keep", description = "Of the mats: keep, fill or fillSmall (default ${DEFAULT-VALUE}).")
 	private String holes;
+
+	@Mixin
+	private MatOptions shapes = new MatOptions();
 
 	@Option(names = "--align", paramLabel = "SIDE", description = "Of several lines: left, centre, right or justify (default left; on an arc centre).")
 	private String align;
@@ -88,6 +91,7 @@ final class ComposeVerb implements Callable<Integer> {
 		FontFace face = face();
 		requireGlyphs(wording, face);
 		lettering.check(face);
+		shapes.check();
 		lettering.checkLetters(wording);
 		Composition composition = new Composition(wording, face, height(),
 				align == null ? lettering.usualAlignment() : choice("--align", align, Alignment.class),
@@ -95,6 +99,7 @@ final class ComposeVerb implements Callable<Integer> {
 				choice("--corners", corners, CornerJoin.class), choice("--holes", holes, HoleRule.class),
 				draw ? OperationKind.DRAW : OperationKind.CUT);
 		Job job = composition.toJob(lettering::decide);
+		shapes.decide(job);
 		Preparation preparation = Preparation.of(job, tolerance);
 		targets.write(job, preparation.prepared(), Map.of(), spec.commandLine().getErr());
 		Report report = new Report(spec.commandLine().getOut());

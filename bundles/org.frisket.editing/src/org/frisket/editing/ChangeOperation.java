@@ -84,6 +84,20 @@ public final class ChangeOperation extends RecordingEdit {
 				operation -> operation.setPasses(passes));
 	}
 
+	/** The length of the dashes it is broken into, in mm; 0 leaves its line whole. */
+	public static ChangeOperation dash(List<? extends Element> elements, int place, double dash) {
+		return at(Messages.ChangeOperation_dash, elements, place,
+				operation -> Double.isFinite(dash) && dash >= 0 && operation.getDash() != dash,
+				operation -> operation.setDash(dash));
+	}
+
+	/** The length of the gaps between the dashes, in mm; 0 leaves its line whole. */
+	public static ChangeOperation gap(List<? extends Element> elements, int place, double gap) {
+		return at(Messages.ChangeOperation_gap, elements, place,
+				operation -> Double.isFinite(gap) && gap >= 0 && operation.getGap() != gap,
+				operation -> operation.setGap(gap));
+	}
+
 	/** One more operation after those there are. */
 	public static ChangeOperation add(List<? extends Element> elements, OperationKind kind) {
 		return new ChangeOperation(Messages.ChangeOperation_add, elements, element -> kind != null,

@@ -16,7 +16,6 @@ import org.frisket.model.Job;
 import org.frisket.model.JobFile;
 import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
-import org.frisket.model.Mat;
 
 /**
  * Elements on their way from one job to another, as the text of a job file that holds only them and their layers. It
@@ -30,8 +29,8 @@ public final class JobFragment {
 	}
 
 	/**
-	 * The text for these elements, which lie in one job. Mats follow within the fragment; a mat none of whose elements
-	 * comes along is left out, for it would be nothing by itself. Elements are grouped as they were.
+	 * The text for these elements, which lie in one job. Mats, combinations and weed lines follow within the fragment; one
+	 * none of whose elements comes along is left out, for it would be nothing by itself. Elements are grouped as they were.
 	 */
 	public static String write(Collection<? extends Element> elements) {
 		Job source = Jobs.jobOf(elements.iterator().next());
@@ -50,7 +49,7 @@ public final class JobFragment {
 			}
 		}
 		copier.copyReferences();
-		dropIdleMats(fragment);
+		dropIdle(fragment);
 		group(source, copier, fragment);
 		try {
 			return new String(JobFile.toBytes(fragment), StandardCharsets.UTF_8);
@@ -59,19 +58,19 @@ public final class JobFragment {
 		}
 	}
 
-	private static void dropIdleMats(Job fragment) {
-		List<Mat> idle = new ArrayList<>();
+	private static void dropIdle(Job fragment) {
+		List<Element> idle = new ArrayList<>();
 		do {
 			idle.clear();
-			for (Mat mat : Targets.mats(fragment)) {
-				if (mat.getBehind().isEmpty()) {
-					idle.add(mat);
+			for (Element follower : Targets.followers(fragment)) {
+				if (Jobs.sources(follower).isEmpty()) {
+					idle.add(follower);
 				}
 			}
-			for (Mat mat : Targets.mats(fragment)) {
-				mat.getBehind().removeAll(idle);
+			for (Element follower : Targets.followers(fragment)) {
+				Jobs.sources(follower).removeAll(idle);
 			}
-			idle.forEach(mat -> Jobs.layerOf(mat).getElements().remove(mat));
+			idle.forEach(follower -> Jobs.layerOf(follower).getElements().remove(follower));
 		} while (!idle.isEmpty());
 		fragment.getLayers().removeIf(layer -> layer.getElements().isEmpty());
 	}

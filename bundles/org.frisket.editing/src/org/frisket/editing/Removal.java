@@ -8,7 +8,6 @@ import java.util.Set;
 import org.frisket.model.Element;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
-import org.frisket.model.Mat;
 import org.frisket.model.Wording;
 
 /** Taking elements out of a job together with all that depends on them alone. */
@@ -17,16 +16,17 @@ final class Removal {
 	private Removal() {
 	}
 
-	/** The elements and the mats that would then have nothing left to stand behind. */
+	/** The elements, and the mats, combinations and weed lines that would then have nothing left to follow. */
 	static Set<Element> of(Job job, Collection<? extends Element> elements) {
 		Set<Element> doomed = new LinkedHashSet<>(elements);
-		List<Mat> mats = Targets.mats(job);
+		List<Element> followers = Targets.followers(job);
 		boolean grew = true;
 		while (grew) {
 			grew = false;
-			for (Mat mat : mats) {
-				if (!mat.getBehind().isEmpty() && doomed.containsAll(mat.getBehind())) {
-					grew |= doomed.add(mat);
+			for (Element follower : followers) {
+				List<Element> sources = Jobs.sources(follower);
+				if (!sources.isEmpty() && doomed.containsAll(sources)) {
+					grew |= doomed.add(follower);
 				}
 			}
 		}
@@ -36,9 +36,9 @@ final class Removal {
 	/** Removes them, and every mention of them. */
 	static void remove(Job job, Collection<? extends Element> elements) {
 		Set<Element> doomed = of(job, elements);
-		for (Mat mat : Targets.mats(job)) {
-			if (mat.getBehind().stream().anyMatch(doomed::contains)) {
-				mat.getBehind().removeAll(doomed);
+		for (Element follower : Targets.followers(job)) {
+			if (Jobs.sources(follower).stream().anyMatch(doomed::contains)) {
+				Jobs.sources(follower).removeAll(doomed);
 			}
 		}
 		for (Element element : Jobs.elements(job)) {

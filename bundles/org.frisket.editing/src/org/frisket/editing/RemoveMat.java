@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.List;
 
 import org.eclipse.emf.ecore.EObject;
+import org.frisket.model.Element;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
@@ -11,7 +12,7 @@ import org.frisket.model.Mat;
 
 /**
  * Takes a mat away, and the layer that was made for it once nothing is left on it. Mats that stood behind it stand
- * behind what it stood behind from then on, and keep their distance.
+ * behind what it stood behind from then on, and keep their distance; so do combinations and weed lines that followed it.
  */
 public final class RemoveMat extends RecordingEdit {
 
@@ -24,7 +25,11 @@ public final class RemoveMat extends RecordingEdit {
 
 	@Override
 	public boolean canApply() {
-		return Targets.free(mat) && Jobs.matsOf(mat).stream().allMatch(Targets::free);
+		return Targets.free(mat) && followers(Jobs.jobOf(mat)).stream().allMatch(Targets::free);
+	}
+
+	private List<Element> followers(Job job) {
+		return Targets.followers(job).stream().filter(follower -> Jobs.sources(follower).contains(mat)).toList();
 	}
 
 	@Override
@@ -35,10 +40,12 @@ public final class RemoveMat extends RecordingEdit {
 	@Override
 	protected void change() {
 		Job job = Jobs.jobOf(mat);
-		for (Mat outer : Jobs.matsOf(mat)) {
-			outer.getBehind().remove(mat);
-			mat.getBehind().stream().filter(element -> element != outer && !outer.getBehind().contains(element))
-					.forEach(outer.getBehind()::add);
+		for (Element outer : followers(job)) {
+			List<Element> followed = Jobs.sources(outer);
+			int at = followed.indexOf(mat);
+			followed.remove(mat);
+			followed.addAll(at, mat.getBehind().stream()
+					.filter(element -> element != outer && !followed.contains(element)).toList());
 		}
 		Groupings.leave(job, List.of(mat));
 		Layer layer = Jobs.layerOf(mat);

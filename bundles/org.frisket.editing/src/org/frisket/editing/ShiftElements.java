@@ -10,11 +10,10 @@ import java.util.Set;
 import org.eclipse.emf.ecore.EObject;
 import org.frisket.model.Element;
 import org.frisket.model.Jobs;
-import org.frisket.model.Mat;
 import org.frisket.model.Matrix;
 
 /**
- * Shifts several elements each by a distance of its own; aligning and distributing come to that. A mat that follows one
+ * Shifts several elements each by a distance of its own; aligning and distributing come to that. What follows one
  * of the others is left out of the reckoning, since it comes along by itself. Elements that make up a group have one
  * box together, and are shifted as one.
  */
@@ -68,7 +67,7 @@ abstract class ShiftElements extends RecordingEdit {
 	}
 
 	private Map<Element, Box> leaders() {
-		Set<Mat> followers = Targets.followers(Jobs.jobOf(boxes.keySet().iterator().next()), boxes.keySet());
+		Set<Element> followers = Targets.followers(Jobs.jobOf(boxes.keySet().iterator().next()), boxes.keySet());
 		Map<Element, Box> leaders = new LinkedHashMap<>(boxes);
 		leaders.keySet().removeAll(followers);
 		return leaders;

@@ -31,13 +31,8 @@ public final class StandMatBehind extends RecordingEdit {
 	/** Follows no longer what leads back to the mat itself. */
 	public static StandMatBehind outOfRing(Mat mat) {
 		List<Element> sound = new ArrayList<>(mat.getBehind());
-		sound.removeIf(element -> leadsTo(element, mat, new LinkedHashSet<>()));
+		sound.removeIf(element -> Jobs.leadsTo(element, mat));
 		return new StandMatBehind(Messages.StandMatBehind_outOfRing, mat, sound);
-	}
-
-	private static boolean leadsTo(Element from, Mat mat, Set<Element> seen) {
-		return from == mat || seen.add(from) && from instanceof Mat other
-				&& other.getBehind().stream().anyMatch(next -> leadsTo(next, mat, seen));
 	}
 
 	/** What it follows afterwards. */
@@ -49,8 +44,7 @@ public final class StandMatBehind extends RecordingEdit {
 	@Override
 	public boolean canApply() {
 		return !elements.isEmpty() && Targets.free(mat) && !Set.copyOf(elements).equals(Set.copyOf(mat.getBehind()))
-				&& elements.stream().noneMatch(element -> leadsTo(element, mat, new LinkedHashSet<>()))
-				&& elements.stream().allMatch(element -> Jobs.jobOf(element) == Jobs.jobOf(mat));
+				&& Targets.mayFollow(mat, elements);
 	}
 
 	@Override

@@ -6,11 +6,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
+import org.eclipse.emf.common.util.EList;
+import org.frisket.model.Combination;
 import org.frisket.model.Element;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Mat;
 import org.frisket.model.Outline;
+import org.frisket.model.WeedLines;
 import org.frisket.model.Wording;
 
 /** What edits ask of the elements they are given. */
@@ -30,18 +33,18 @@ final class Targets {
 				&& elements.stream().map(Jobs::jobOf).distinct().count() == 1;
 	}
 
-	/** The mats of the job that follow one of the elements, directly or through other mats. */
-	static Set<Mat> followers(Job job, Collection<? extends Element> elements) {
+	/** The mats, combinations and weed lines of the job that follow one of the elements, directly or through others. */
+	static Set<Element> followers(Job job, Collection<? extends Element> elements) {
 		Set<Element> reached = new LinkedHashSet<>(elements);
-		Set<Mat> followers = new LinkedHashSet<>();
-		List<Mat> mats = mats(job);
+		Set<Element> followers = new LinkedHashSet<>();
+		List<Element> all = followers(job);
 		boolean grew = true;
 		while (grew) {
 			grew = false;
-			for (Mat mat : mats) {
-				if (!followers.contains(mat) && mat.getBehind().stream().anyMatch(reached::contains)) {
-					followers.add(mat);
-					reached.add(mat);
+			for (Element follower : all) {
+				if (!followers.contains(follower) && Jobs.sources(follower).stream().anyMatch(reached::contains)) {
+					followers.add(follower);
+					reached.add(follower);
 					grew = true;
 				}
 			}
@@ -49,22 +52,38 @@ final class Targets {
 		return followers;
 	}
 
-	/** Those that a map of the plane is applied to: a mat that follows another of them comes along by itself. */
+	/** Those that a map of the plane is applied to: what follows another of them comes along by itself. */
 	static List<Element> leaders(Collection<? extends Element> elements) {
 		List<Element> leaders = new ArrayList<>(elements);
 		leaders.removeAll(followers(Jobs.jobOf(elements.iterator().next()), elements));
-		// Mats in a ring all follow each other, and nothing else would carry them along.
+		// Those in a ring all follow each other, and nothing else would carry them along.
 		return leaders.isEmpty() ? List.copyOf(elements) : leaders;
 	}
 
-	static List<Mat> mats(Job job) {
-		List<Mat> mats = new ArrayList<>();
-		for (Element element : Jobs.elements(job)) {
-			if (element instanceof Mat mat) {
-				mats.add(mat);
+	/** All elements of the job that follow others. */
+	static List<Element> followers(Job job) {
+		return Jobs.elements(job).stream().filter(Jobs::isFollower).toList();
+	}
+
+	/** Whether an element may follow others: they are of its job, and none of them is made from it. */
+	static boolean mayFollow(Element follower, Collection<? extends Element> sources) {
+		return sources.stream().noneMatch(source -> Jobs.leadsTo(source, follower))
+				&& sources.stream().allMatch(source -> Jobs.jobOf(source) == Jobs.jobOf(follower));
+	}
+
+	/** Has an element follow these and no others, in their order. */
+	static void follow(Element follower, Collection<? extends Element> sources) {
+		List<Element> followed = Jobs.sources(follower);
+		followed.retainAll(sources);
+		int at = 0;
+		for (Element source : sources) {
+			if (!followed.contains(source)) {
+				followed.add(at, source);
+			} else if (followed.indexOf(source) != at) {
+				((EList<Element>) followed).move(at, source);
 			}
+			at++;
 		}
-		return mats;
 	}
 
 	/** "wording" or "3 elements". */
@@ -79,6 +98,12 @@ final class Targets {
 		}
 		if (element instanceof Outline) {
 			return Messages.Targets_outline;
+		}
+		if (element instanceof Combination) {
+			return Messages.Targets_combination;
+		}
+		if (element instanceof WeedLines) {
+			return Messages.Targets_weedLines;
 		}
 		return element instanceof Mat ? Messages.Targets_mat : Messages.Targets_element;
 	}

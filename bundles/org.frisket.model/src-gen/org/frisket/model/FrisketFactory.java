@@ -163,4 +163,22 @@ public interface FrisketFactory {
 	 */
 	Mat createMat();
 
+	/**
+	 * Returns a new object of class '<em>Combination</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Combination</em>'.
+	 * @generated
+	 */
+	Combination createCombination();
+
+	/**
+	 * Returns a new object of class '<em>Weed Lines</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Weed Lines</em>'.
+	 * @generated
+	 */
+	WeedLines createWeedLines();
+
 } //FrisketFactory

@@ -36,7 +36,17 @@ public enum HoleRule implements InternalHoleRule {
 	 * @generated
 	 * @ordered
 	 */
-	FILL(1, "fill", "fill");
+	FILL(1, "fill", "fill"),
+
+	/**
+	 * The '<em><b>Fill Small</b></em>' literal object.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #FILL_SMALL_VALUE
+	 * @generated
+	 * @ordered
+	 */
+	FILL_SMALL(2, "fillSmall", "fillSmall");
 
 	/**
 	 * The '<em><b>Keep</b></em>' literal value.
@@ -59,6 +69,16 @@ public enum HoleRule implements InternalHoleRule {
 	public static final int FILL_VALUE = 1;
 
 	/**
+	 * The '<em><b>Fill Small</b></em>' literal value.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #FILL_SMALL
+	 * @generated
+	 * @ordered
+	 */
+	public static final int FILL_SMALL_VALUE = 2;
+
+	/**
 	 * An array of all the '<em><b>Hole Rule</b></em>' enumerators.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -68,6 +88,7 @@ public enum HoleRule implements InternalHoleRule {
 		new HoleRule[] {
 			KEEP,
 			FILL,
+			FILL_SMALL,
 		};
 
 	/**
@@ -126,6 +147,7 @@ public enum HoleRule implements InternalHoleRule {
 		switch (value) {
 			case KEEP_VALUE: return KEEP;
 			case FILL_VALUE: return FILL;
+			case FILL_SMALL_VALUE: return FILL_SMALL;
 		}
 		return null;
 	}

@@ -20,6 +20,8 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link org.frisket.model.Operation#getKind <em>Kind</em>}</li>
  *   <li>{@link org.frisket.model.Operation#getTool <em>Tool</em>}</li>
  *   <li>{@link org.frisket.model.Operation#getPasses <em>Passes</em>}</li>
+ *   <li>{@link org.frisket.model.Operation#getDash <em>Dash</em>}</li>
+ *   <li>{@link org.frisket.model.Operation#getGap <em>Gap</em>}</li>
  * </ul>
  *
  * @generated
@@ -125,5 +127,53 @@ public interface Operation extends EObject {
 	 * @generated
 	 */
 	void setPasses(int value);
+
+	/**
+	 * Returns the value of the '<em><b>Dash</b></em>' attribute.
+	 * The default value is <code>"0"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Of a crease or a perforation: length of a dash in mm; 0 leaves the line whole for the machine to break up.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Dash</em>' attribute.
+	 * @see #setDash(double)
+	 * @generated
+	 */
+	double getDash();
+
+	/**
+	 * Sets the value of the '{@link org.frisket.model.Operation#getDash <em>Dash</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Dash</em>' attribute.
+	 * @see #getDash()
+	 * @generated
+	 */
+	void setDash(double value);
+
+	/**
+	 * Returns the value of the '<em><b>Gap</b></em>' attribute.
+	 * The default value is <code>"0"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Length of the gaps between dashes in mm; 0 leaves the line whole.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Gap</em>' attribute.
+	 * @see #setGap(double)
+	 * @generated
+	 */
+	double getGap();
+
+	/**
+	 * Sets the value of the '{@link org.frisket.model.Operation#getGap <em>Gap</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Gap</em>' attribute.
+	 * @see #getGap()
+	 * @generated
+	 */
+	void setGap(double value);
 
 } // Operation

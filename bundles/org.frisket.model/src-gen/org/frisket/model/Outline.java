@@ -17,6 +17,7 @@ package org.frisket.model;
  * </p>
  * <ul>
  *   <li>{@link org.frisket.model.Outline#getPathData <em>Path Data</em>}</li>
+ *   <li>{@link org.frisket.model.Outline#getCornerRadius <em>Corner Radius</em>}</li>
  * </ul>
  *
  * @generated
@@ -44,5 +45,29 @@ public interface Outline extends Element {
 	 * @generated
 	 */
 	void setPathData(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Corner Radius</b></em>' attribute.
+	 * The default value is <code>"0"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Radius in mm that its corners are rounded with; 0 leaves them as they are.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Corner Radius</em>' attribute.
+	 * @see #setCornerRadius(double)
+	 * @generated
+	 */
+	double getCornerRadius();
+
+	/**
+	 * Sets the value of the '{@link org.frisket.model.Outline#getCornerRadius <em>Corner Radius</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Corner Radius</em>' attribute.
+	 * @see #getCornerRadius()
+	 * @generated
+	 */
+	void setCornerRadius(double value);
 
 } // Outline

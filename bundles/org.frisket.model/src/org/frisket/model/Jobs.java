@@ -1,8 +1,10 @@
 package org.frisket.model;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 import org.eclipse.emf.ecore.EObject;
 
@@ -178,6 +180,52 @@ public final class Jobs {
 			}
 		}
 		return mats;
+	}
+
+	/**
+	 * What a shape without geometry of its own is made from: the elements that a mat stands behind, the parts of a
+	 * combination, what weed lines go round. It is the list in the model, to be changed by edits only; none for elements
+	 * of other kinds.
+	 */
+	public static List<Element> sources(Element element) {
+		if (element instanceof Mat mat) {
+			return mat.getBehind();
+		}
+		if (element instanceof Combination combination) {
+			return combination.getParts();
+		}
+		return element instanceof WeedLines lines ? lines.getAround() : List.of();
+	}
+
+	/** Whether an element is of a kind that is made from others and changes with them. */
+	public static boolean isFollower(Element element) {
+		return element instanceof Mat || element instanceof Combination || element instanceof WeedLines;
+	}
+
+	/** A follower's kind, for messages about files. */
+	public static String word(Element follower) {
+		return follower instanceof Mat ? "mat" : follower instanceof Combination ? "combination" : "set of weed lines";
+	}
+
+	/** Whether an element is made from another one, directly or through others; each is made from itself. */
+	public static boolean leadsTo(Element from, Element source) {
+		return leadsTo(from, source, new HashSet<>());
+	}
+
+	private static boolean leadsTo(Element from, Element source, Set<Element> seen) {
+		return from == source
+				|| seen.add(from) && sources(from).stream().anyMatch(next -> leadsTo(next, source, seen));
+	}
+
+	/** The elements of the job that are parts of a combination, which are not worked by themselves. */
+	public static Set<Element> parts(Job job) {
+		Set<Element> parts = new HashSet<>();
+		for (Element element : elements(job)) {
+			if (element instanceof Combination combination) {
+				parts.addAll(combination.getParts());
+			}
+		}
+		return parts;
 	}
 
 	private static Job required(Layer layer) {

@@ -17,7 +17,6 @@ import org.frisket.model.Element;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
-import org.frisket.model.Mat;
 import org.frisket.model.Matrix;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Wording;
@@ -52,13 +51,14 @@ public final class JobPreparer {
 	}
 
 	/**
-	 * As {@link #prepare}, but the mats, which take longest, are missing from their layers.
+	 * As {@link #prepare}, but mats and all else that follows other elements, which take longest, are missing from their
+	 * layers.
 	 *
 	 * @throws java.util.concurrent.CancellationException if the monitor cancels
 	 */
 	public PreparedJob prepareWithoutMats(Job job, Tolerance tolerance, Monitor monitor) {
 		return new Run(tolerance, monitor).prepare(job,
-				Jobs.elements(job).stream().filter(element -> !(element instanceof Mat)).toList());
+				Jobs.elements(job).stream().filter(element -> !Jobs.isFollower(element)).toList());
 	}
 
 	/**
@@ -124,12 +124,13 @@ public final class JobPreparer {
 			steps.expect(wanted.size());
 			work(wanted);
 			Set<Element> all = new HashSet<>(wanted);
+			Set<Element> parts = Jobs.parts(job);
 			List<PreparedLayer> layers = new ArrayList<>();
 			for (Layer layer : job.getLayers()) {
 				List<PreparedElement> elements = new ArrayList<>();
 				for (Element element : layer.getElements()) {
 					if (all.contains(element)) {
-						elements.add(prepared(element));
+						elements.add(prepared(element, parts.contains(element)));
 					}
 				}
 				layers.add(new PreparedLayer(layer, elements));
@@ -151,21 +152,21 @@ public final class JobPreparer {
 
 		private List<Element> ready(List<Element> waiting) {
 			return waiting.stream()
-					.filter(element -> !(element instanceof Mat mat) || done.keySet().containsAll(mat.getBehind())).toList();
+					.filter(element -> done.keySet().containsAll(Jobs.sources(element))).toList();
 		}
 
-		private PreparedElement prepared(Element element) {
+		private PreparedElement prepared(Element element, boolean part) {
 			PlacedShape placed = placed(element);
 			List<Finding> findings = new ArrayList<>(placed.findings(element.getId()));
 			PreparedElement prepared = new PreparedElement(element, placed.region(), placed.lines(),
-					placed.shape().uncleaned().placed(placed.transform()), xHeight(placed), findings);
-			if (prepared.operations().size() == element.getOperations().size()) {
+					placed.shape().uncleaned().placed(placed.transform()), part, xHeight(placed), findings);
+			if (part || prepared.operations().size() == element.getOperations().size()) {
 				return prepared;
 			}
 			findings.add(Finding.plain(PEN_LETTERING_CUT, Severity.BLOCKING, element.getId(), prepared.bounds().centre(),
 					"Lines for the pen are to be worked by a blade; they are left out of that.",
 					"Let them be drawn, or work the outlines of the letters."));
-			return new PreparedElement(element, prepared.region(), prepared.lines(), prepared.uncleaned(),
+			return new PreparedElement(element, prepared.region(), prepared.lines(), prepared.uncleaned(), part,
 					prepared.xHeight(), findings);
 		}
 
@@ -189,19 +190,19 @@ public final class JobPreparer {
 
 		private PlacedShape made(Element element) {
 			monitor.check();
-			return element instanceof Mat mat ? mat(mat)
+			return Jobs.isFollower(element) ? following(element)
 					: steps.placed(steps.shape(element, tolerance, monitor), transform(element));
 		}
 
-		private PlacedShape mat(Mat mat) {
+		private PlacedShape following(Element follower) {
 			List<PlacedShape> before = new ArrayList<>();
-			for (Element element : mat.getBehind()) {
+			for (Element element : Jobs.sources(follower)) {
 				if (underway.contains(element)) {
-					return steps.matBehindItself(transform(mat));
+					return steps.followingItself(follower, transform(follower));
 				}
 				before.add(placed(element));
 			}
-			return steps.mat(mat, before, tolerance, monitor, transform(mat));
+			return steps.following(follower, before, tolerance, monitor, transform(follower));
 		}
 	}
 

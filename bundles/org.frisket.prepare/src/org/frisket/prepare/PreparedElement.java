@@ -1,5 +1,6 @@
 package org.frisket.prepare;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -7,6 +8,7 @@ import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Region;
+import org.frisket.geometry.lines.Dashes;
 import org.frisket.model.Element;
 import org.frisket.model.Operation;
 import org.frisket.model.OperationKind;
@@ -21,10 +23,11 @@ import org.frisket.model.Wording;
  * @param region    the closed part, clean
  * @param lines     contours that stayed open, and lines for the pen, of which some may be closed
  * @param uncleaned the same before cleaning
+ * @param part      whether it is a part of a combination, so that it is not worked by itself
  * @param xHeight   height of the smallest letters in mm, of a wording that has any
  * @param findings  what the steps noticed on the way
  */
-public record PreparedElement(Element element, Region region, List<Contour> lines, Uncleaned uncleaned,
+public record PreparedElement(Element element, Region region, List<Contour> lines, Uncleaned uncleaned, boolean part,
 		OptionalDouble xHeight, List<Finding> findings) {
 
 	public PreparedElement {
@@ -38,10 +41,27 @@ public record PreparedElement(Element element, Region region, List<Contour> line
 		return element instanceof Wording wording && (wording.getPenStyle() != PenStyle.OUTLINE || !lines.isEmpty());
 	}
 
-	/** What is done with it, in this order: all its operations, but for pen lettering those of a blade. */
+	/**
+	 * What is done with it, in this order: all its operations, but for pen lettering those of a blade; nothing with a part
+	 * of a combination.
+	 */
 	public List<Operation> operations() {
-		return element.getOperations().stream().filter(operation -> !isPenLettering()
+		return part ? List.of() : element.getOperations().stream().filter(operation -> !isPenLettering()
 				|| operation.getKind() == OperationKind.DRAW || operation.getKind() == OperationKind.PRINT).toList();
+	}
+
+	/**
+	 * The dashes that an operation is worked in: those of a crease or a perforation that asks for them, over all corners.
+	 * Empty if its lines are worked whole, or are left to the machine to break up.
+	 */
+	public List<Contour> dashes(Operation operation) {
+		boolean broken = operation.getKind() == OperationKind.CREASE || operation.getKind() == OperationKind.PERFORATE;
+		if (!broken || !(operation.getDash() > 0 && operation.getGap() > 0)) {
+			return List.of();
+		}
+		List<Contour> whole = new ArrayList<>(region.contours());
+		whole.addAll(lines);
+		return new Dashes(operation.getDash(), operation.getGap()).of(whole);
 	}
 
 	/** Whether any of its {@linkplain #operations() operations} is of this kind. */

@@ -12,9 +12,9 @@ public record PreparedLayer(Layer layer, List<PreparedElement> elements) {
 		elements = List.copyOf(elements);
 	}
 
-	/** The elements that are shown and handed out; none if the layer is hidden. */
+	/** The elements that are shown and handed out: no parts of combinations, and none at all if the layer is hidden. */
 	public List<PreparedElement> shown() {
-		return elements.stream().filter(prepared -> layer.isVisible() && prepared.element().isVisible()).toList();
+		return elements.stream().filter(prepared -> !prepared.part() && layer.isVisible() && prepared.element().isVisible()).toList();
 	}
 
 	public Bounds bounds() {

@@ -17,12 +17,14 @@ import java.util.List;
 import java.util.stream.Stream;
 
 import org.frisket.model.CornerJoin;
+import org.frisket.model.FrameKind;
 import org.frisket.model.HoleRule;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
 import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 import org.frisket.model.Mat;
+import org.frisket.model.MatForm;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Wording;
 import org.frisket.prepare.FontLibraries;
@@ -129,6 +131,29 @@ class FrisketTest {
 				"--align", "centre", "--out", folder.resolve("x.frjob").toString()).status());
 		Wording wording = (Wording) Jobs.elements(JobFile.load(folder.resolve("x.frjob"))).get(0);
 		assertEquals("Harbour\nLane", wording.getText());
+	}
+
+	@Test
+	void matsHaveTheShapeThatIsAskedFor() throws Exception {
+		assertEquals(0, compose("x.frjob", "--mat", "2mm", "--mat-form", "frame", "--frame", "ellipse", "--frame-margin",
+				"4mm", "--frame-width", "3mm", "--mat-radius", "1mm").status());
+		Mat mat = (Mat) JobFile.load(folder.resolve("x.frjob")).getLayers().get(0).getElements().get(0);
+		assertEquals(MatForm.FRAME, mat.getForm());
+		assertEquals(FrameKind.ELLIPSE, mat.getFrameKind());
+		assertEquals(List.of(4.0, 3.0, 1.0), List.of(mat.getFrameMargin(), mat.getFrameWidth(), mat.getCornerRadius()));
+		assertEquals(0, compose("x.svg", "--mat", "2mm", "--mat-form", "hollow-hull", "--hull-reach", "8mm").status());
+		assertEquals(0, compose("y.svg", "--mat", "2mm", "--mat-form", "hull", "--holes", "fillSmall", "--smallest-hole",
+				"2mm").status());
+		assertEquals(0, compose("y.frjob", "--mat", "2mm", "--mat-form", "shadow", "--shadow", "4mm,-2mm").status());
+		mat = (Mat) JobFile.load(folder.resolve("y.frjob")).getLayers().get(0).getElements().get(0);
+		assertEquals(List.of(4.0, -2.0), List.of(mat.getShadowX(), mat.getShadowY()));
+	}
+
+	@Test
+	void shapesThatThereAreNotAreRefused() throws Exception {
+		assertRefused(compose("x.svg", "--mat", "3mm", "--mat-form", "cloud"), "--mat-form", "hollow-hull");
+		assertRefused(compose("x.svg", "--mat", "3mm", "--shadow", "3mm"), "--shadow");
+		assertRefused(compose("x.svg", "--mat", "3mm", "--frame", "heart"), "--frame", "ellipse");
 	}
 
 	@Test

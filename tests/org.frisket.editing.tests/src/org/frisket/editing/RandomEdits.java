@@ -13,9 +13,12 @@ import java.util.function.Function;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.frisket.model.Alignment;
 import org.frisket.model.BarKind;
+import org.frisket.model.Combination;
+import org.frisket.model.CombinationRule;
 import org.frisket.model.CornerJoin;
 import org.frisket.model.Element;
 import org.frisket.model.Flow;
+import org.frisket.model.FrameKind;
 import org.frisket.model.FrisketFactory;
 import org.frisket.model.Guide;
 import org.frisket.model.HoleRule;
@@ -23,11 +26,13 @@ import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 import org.frisket.model.Mat;
+import org.frisket.model.MatForm;
 import org.frisket.model.Matrix;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Outline;
 import org.frisket.model.PenStyle;
 import org.frisket.model.TextChange;
+import org.frisket.model.WeedLines;
 import org.frisket.model.Wording;
 
 /**
@@ -48,6 +53,7 @@ final class RandomEdits {
 		maker(AddGuide.class, (job, c) -> new AddGuide(job, c.coin(), c.signed()));
 		maker(AddLayer.class, (job, c) -> new AddLayer(job, c.below(job.getLayers().size() + 1), c.word()));
 		maker(AddMatBehind.class, (job, c) -> new AddMatBehind(c.some(job), c.list(c.length(), c.length()), d -> "Mat " + d));
+		maker(AddWeedLines.class, (job, c) -> new AddWeedLines(c.some(job)));
 		maker(AlignElements.class, (job, c) -> new AlignElements(c.boxes(job), c.of(AlignElements.Edge.values())));
 		maker(ChangeFlow.class, anyOf(
 				(job, c) -> c.wording(job, w -> ChangeFlow.to(w, c.of(Flow.values()), Matrix.translation(c.signed(), c.signed()))),
@@ -81,7 +87,30 @@ final class RandomEdits {
 						c.below(2), List.of(c.signed(), c.signed()))),
 				(job, c) -> c.wording(job, w -> ChangeBridges.count(w, c.below(5), c.below(4))),
 				(job, c) -> c.wording(job, ChangeBridges::byRule)));
-		maker(ChangeMat.class, anyOf((job, c) -> ChangeMat.distance(c.mats(job), c.length()),
+		maker(ChangeCombination.class, anyOf(
+				(job, c) -> c.any(Combination.class, job,
+						each -> ChangeCombination.rule(List.of(each), c.of(CombinationRule.values()))),
+				(job, c) -> c.any(Combination.class, job, each -> ChangeCombination.parts(each, c.some(job))),
+				(job, c) -> c.any(Combination.class, job, each -> each.getParts().isEmpty() ? null
+						: ChangeCombination.first(each, c.of(each.getParts())))));
+		maker(ChangeWeedLines.class, anyOf(
+				(job, c) -> c.any(WeedLines.class, job, each -> ChangeWeedLines.margin(List.of(each), c.length())),
+				(job, c) -> c.any(WeedLines.class, job, each -> ChangeWeedLines.between(List.of(each), c.coin())),
+				(job, c) -> c.any(WeedLines.class, job, each -> ChangeWeedLines.spacing(List.of(each), c.length())),
+				(job, c) -> c.any(WeedLines.class, job, each -> ChangeWeedLines.clearance(List.of(each), c.length())),
+				(job, c) -> c.any(WeedLines.class, job, each -> ChangeWeedLines.around(each, c.some(job)))));
+		maker(CombineElements.class, anyOf(
+				(job, c) -> CombineElements.by(c.of(CombinationRule.values()), c.some(job)),
+				(job, c) -> CombineElements.split(c.some(job))));
+		maker(RoundCorners.class, (job, c) -> new RoundCorners(c.some(job), c.length()));
+		maker(ChangeMat.class, anyOf((job, c) -> ChangeMat.form(c.mats(job), c.of(MatForm.values())),
+				(job, c) -> ChangeMat.reach(c.mats(job), c.length()),
+				(job, c) -> ChangeMat.shadow(c.mats(job), c.signed(), c.signed()),
+				(job, c) -> ChangeMat.frameKind(c.mats(job), c.of(FrameKind.values())),
+				(job, c) -> ChangeMat.frameMargin(c.mats(job), c.signed()),
+				(job, c) -> ChangeMat.frameWidth(c.mats(job), c.length()),
+				(job, c) -> ChangeMat.smallestHole(c.mats(job), c.length()),
+				(job, c) -> ChangeMat.distance(c.mats(job), c.length()),
 				(job, c) -> ChangeMat.corners(c.mats(job), c.of(CornerJoin.values())),
 				(job, c) -> ChangeMat.mitreLimit(c.mats(job), 1 + c.length()),
 				(job, c) -> ChangeMat.holes(c.mats(job), c.of(HoleRule.values())),
@@ -90,6 +119,8 @@ final class RandomEdits {
 				(job, c) -> ChangeOperation.kind(c.some(job), c.below(3), c.of(OperationKind.values())),
 				(job, c) -> ChangeOperation.tool(c.some(job), c.below(3), c.of("blade", "pen", null)),
 				(job, c) -> ChangeOperation.passes(c.some(job), c.below(3), c.below(4)),
+				(job, c) -> ChangeOperation.dash(c.some(job), c.below(3), c.length()),
+				(job, c) -> ChangeOperation.gap(c.some(job), c.below(3), c.length()),
 				(job, c) -> ChangeOperation.add(c.some(job), c.of(OperationKind.values())),
 				(job, c) -> ChangeOperation.remove(c.some(job), c.below(3)),
 				(job, c) -> ChangeOperation.earlier(c.some(job), c.below(3))));
@@ -293,6 +324,10 @@ final class RandomEdits {
 
 		Edit guide(Job job, Function<Guide, Edit> edit) {
 			return any(Guide.class, job.getGuides(), edit);
+		}
+
+		<T> Edit any(Class<T> type, Job job, Function<T, Edit> edit) {
+			return any(type, Jobs.elements(job), edit);
 		}
 
 		private <T> Edit any(Class<T> type, List<?> all, Function<T, Edit> edit) {

@@ -9,7 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** The library GEOS, asked through Debian's python3-shapely. */
+/** The library GEOS, asked through Debian's python3-shapely: each line of questions is answered by a line of numbers. */
 public final class Geos {
 
 	private static final String PYTHON = "/usr/bin/python3";
@@ -25,19 +25,13 @@ public final class Geos {
 		}
 	}
 
-	/** Rings as a list of lists of coordinates, in JSON. */
-	public static String json(List<Contour> contours, double deviation) {
-		return contours.stream().map(c -> c.flattened(deviation).stream().map(p -> "[" + p.x() + "," + p.y() + "]")
-				.collect(Collectors.joining(",", "[", "]"))).collect(Collectors.joining(",", "[", "]"));
-	}
-
-	/** What a script prints for each line of its input: numbers with blanks between. */
-	public static List<double[]> answers(String script, List<String> lines) throws IOException, InterruptedException {
+	/** @param script reads the questions from its standard input */
+	public static List<double[]> answers(String script, List<String> questions) throws IOException, InterruptedException {
 		Process process = new ProcessBuilder(PYTHON, "-c", script).redirectError(ProcessBuilder.Redirect.INHERIT).start();
-		byte[] questions = String.join("\n", lines).getBytes(StandardCharsets.UTF_8);
+		byte[] lines = String.join("\n", questions).getBytes(StandardCharsets.UTF_8);
 		Thread asking = new Thread(() -> {
 			try (OutputStream in = process.getOutputStream()) {
-				in.write(questions);
+				in.write(lines);
 			} catch (IOException e) {
 				// the status tells
 			}
@@ -47,7 +41,19 @@ public final class Geos {
 				.map(line -> Arrays.stream(line.split(" ")).mapToDouble(Double::parseDouble).toArray()).toList();
 		asking.join();
 		assertEquals(0, process.waitFor());
-		assertEquals(lines.size(), answers.size());
+		assertEquals(questions.size(), answers.size());
 		return answers;
+	}
+
+	/** Rings as a list of lists of coordinates. */
+	public static String json(List<Contour> contours, double deviation) {
+		return contours.stream().map(c -> c.flattened(deviation).stream().map(p -> "[" + p.x() + "," + p.y() + "]")
+				.collect(Collectors.joining(",", "[", "]"))).collect(Collectors.joining(",", "[", "]"));
+	}
+
+	/** Pieces as a list of lists of rings, the outer one first. */
+	public static String json(Region region, double deviation) {
+		return region.pieces().stream().map(piece -> json(piece.contours(), deviation))
+				.collect(Collectors.joining(",", "[", "]"));
 	}
 }

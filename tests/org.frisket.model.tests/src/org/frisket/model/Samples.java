@@ -51,9 +51,12 @@ public final class Samples {
 		mat.setMitreLimit(2.5);
 		mat.setHoles(HoleRule.FILL);
 		mat.setSmoothing(0.7);
-		Jobs.addOperation(mat, OperationKind.CREASE);
+		Operation crease = Jobs.addOperation(mat, OperationKind.CREASE);
+		crease.setDash(4);
+		crease.setGap(1.5);
 		Mat outer = Jobs.addMat(backing, -6.5, List.of(mat));
 		outer.setCorners(CornerJoin.BEVEL);
+		shapes(outline, outer, backing);
 
 		Group both = Jobs.addGroup(job, List.of(mat));
 		both.setName("Name plate");
@@ -72,6 +75,34 @@ public final class Samples {
 		change.setRemark("waiting for the date");
 		job.getHistory().add(change);
 		return job;
+	}
+
+	/** All that makes shapes of others. */
+	private static void shapes(Outline outline, Mat mat, Layer layer) {
+		outline.setCornerRadius(0.5);
+		mat.setForm(MatForm.HOLLOW_HULL);
+		mat.setReach(7);
+		mat.setShadowX(-2);
+		mat.setShadowY(4.5);
+		mat.setFrameKind(FrameKind.ELLIPSE);
+		mat.setFrameMargin(6);
+		mat.setFrameWidth(3.5);
+		mat.setCornerRadius(2);
+		mat.setSmallestHole(1.75);
+		Combination combination = FrisketFactory.INSTANCE.createCombination();
+		combination.setId(Ids.nextElement(Jobs.jobOf(layer)));
+		combination.setRule(CombinationRule.SUBTRACT);
+		combination.getParts().addAll(List.of(mat, outline));
+		combination.setCornerRadius(1.25);
+		layer.getElements().add(combination);
+		WeedLines lines = FrisketFactory.INSTANCE.createWeedLines();
+		lines.setId(Ids.nextElement(Jobs.jobOf(layer)));
+		lines.getAround().add(combination);
+		lines.setMargin(8);
+		lines.setBetween(false);
+		lines.setSpacing(25);
+		lines.setClearance(1);
+		layer.getElements().add(lines);
 	}
 
 	private static void set(Wording wording, Outline path) {

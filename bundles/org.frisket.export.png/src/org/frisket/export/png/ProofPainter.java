@@ -10,9 +10,11 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.util.List;
 import java.util.regex.Pattern;
 
 import org.frisket.export.OperationInk;
+import org.frisket.geometry.Contour;
 import org.frisket.model.Operation;
 import org.frisket.model.OperationKind;
 import org.frisket.page.AwtPath;
@@ -59,8 +61,13 @@ final class ProofPainter implements AutoCloseable {
 				if (operation.getKind() == OperationKind.PRINT) {
 					hatch(region);
 				}
-				stroke(region, operation.getKind());
-				stroke(lines, operation.getKind());
+				List<Contour> dashes = element.dashes(operation);
+				if (dashes.isEmpty()) {
+					stroke(region, operation.getKind(), true);
+					stroke(lines, operation.getKind(), true);
+				} else {
+					stroke(AwtPath.of(dashes), operation.getKind(), false);
+				}
 			}
 		}
 	}
@@ -70,7 +77,8 @@ final class ProofPainter implements AutoCloseable {
 		graphics.fill(shape);
 	}
 
-	private void stroke(Shape shape, OperationKind kind) {
+	/** @param patterned whether the look of the operation breaks the line, which real dashes are already */
+	private void stroke(Shape shape, OperationKind kind, boolean patterned) {
 		OperationInk ink = OperationInk.of(kind);
 		graphics.setColor(Color.decode(ink.colour()));
 		if (kind == OperationKind.DRAW) {
@@ -82,7 +90,7 @@ final class ProofPainter implements AutoCloseable {
 			return;
 		}
 		graphics.setStroke(new BasicStroke((float) ink.width(), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1,
-				pattern(ink), 0));
+				patterned ? pattern(ink) : null, 0));
 		graphics.draw(shape);
 	}
 

@@ -2,14 +2,15 @@ package org.frisket.export.svg;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 import org.frisket.export.OperationInk;
 import org.frisket.geometry.Bounds;
+import org.frisket.geometry.Contour;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.PathData;
@@ -96,10 +97,10 @@ final class SvgDocument {
 		}
 		text.append(">\n\t\t<title>").append(escaped(layer.getName())).append("</title>\n");
 		for (PreparedElement element : prepared.shown()) {
-			Set<OperationKind> operations = element.operations().stream().map(Operation::getKind)
-					.collect(Collectors.toCollection(LinkedHashSet::new));
-			for (OperationKind operation : operations) {
-				element(element, operation, operations.size() > 1, fill(layer, operation));
+			Map<OperationKind, Operation> operations = new LinkedHashMap<>();
+			element.operations().forEach(operation -> operations.putIfAbsent(operation.getKind(), operation));
+			for (Operation operation : operations.values()) {
+				element(element, operation, operations.size() > 1, fill(layer, operation.getKind()));
 			}
 		}
 		text.append("\t</g>\n");
@@ -115,18 +116,28 @@ final class SvgDocument {
 		};
 	}
 
-	private void element(PreparedElement element, OperationKind operation, boolean several, String fill) {
+	private void element(PreparedElement element, Operation worked, boolean several, String fill) {
+		OperationKind operation = worked.getKind();
 		String id = element.element().getId() + (several ? "-" + OperationInk.word(operation) : "");
+		List<Contour> dashes = element.dashes(worked);
+		if (!dashes.isEmpty()) {
+			path(id, element.element().getName(), operation, "none", new Outline(dashes).transformed(toPage),
+					List.of());
+			return;
+		}
+		List<Double> pattern = OperationInk.of(operation).pattern();
 		if (!element.region().isEmpty()) {
-			path(id, element.element().getName(), operation, fill, element.region().transformed(toPage).toOutline());
+			path(id, element.element().getName(), operation, fill, element.region().transformed(toPage).toOutline(), pattern);
 		}
 		if (!element.lines().isEmpty()) {
 			path(id + "-lines", element.element().getName(), operation, "none",
-					new Outline(element.lines()).transformed(toPage));
+					new Outline(element.lines()).transformed(toPage), pattern);
 		}
 	}
 
-	private void path(String id, String name, OperationKind operation, String fill, Outline outline) {
+	/** @param pattern that the stroke is drawn with, which is only a look; empty for none */
+	private void path(String id, String name, OperationKind operation, String fill, Outline outline,
+			List<Double> pattern) {
 		OperationInk ink = OperationInk.of(operation);
 		text.append("\t\t<path id=\"").append(escaped(id)).append("\" data-operation=\"")
 				.append(OperationInk.word(operation)).append('"');
@@ -135,8 +146,8 @@ final class SvgDocument {
 		}
 		text.append(" fill=\"").append(escaped(fill)).append("\" stroke=\"").append(ink.colour())
 				.append("\" stroke-width=\"").append(number(ink.width())).append('"');
-		if (!ink.pattern().isEmpty()) {
-			text.append(" stroke-dasharray=\"").append(dashes(ink.pattern())).append('"');
+		if (!pattern.isEmpty()) {
+			text.append(" stroke-dasharray=\"").append(dashes(pattern)).append('"');
 		}
 		text.append(" d=\"").append(PathData.format(outline, decimals)).append("\"/>\n");
 	}

@@ -84,6 +84,8 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 			case FrisketPackageImpl.FONT_REF: return createFontRef();
 			case FrisketPackageImpl.OUTLINE: return createOutline();
 			case FrisketPackageImpl.MAT: return createMat();
+			case FrisketPackageImpl.COMBINATION: return createCombination();
+			case FrisketPackageImpl.WEED_LINES: return createWeedLines();
 			default:
 				throw new IllegalArgumentException("The class '" + eClass.getName() + "' is not a valid classifier");
 		}
@@ -113,6 +115,12 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 				return createCornerJoinFromString(eDataType, initialValue);
 			case FrisketPackageImpl.HOLE_RULE:
 				return createHoleRuleFromString(eDataType, initialValue);
+			case FrisketPackageImpl.MAT_FORM:
+				return createMatFormFromString(eDataType, initialValue);
+			case FrisketPackageImpl.FRAME_KIND:
+				return createFrameKindFromString(eDataType, initialValue);
+			case FrisketPackageImpl.COMBINATION_RULE:
+				return createCombinationRuleFromString(eDataType, initialValue);
 			case FrisketPackageImpl.DATE:
 				return createDateFromString(eDataType, initialValue);
 			case FrisketPackageImpl.MOMENT:
@@ -150,6 +158,12 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 				return convertCornerJoinToString(eDataType, instanceValue);
 			case FrisketPackageImpl.HOLE_RULE:
 				return convertHoleRuleToString(eDataType, instanceValue);
+			case FrisketPackageImpl.MAT_FORM:
+				return convertMatFormToString(eDataType, instanceValue);
+			case FrisketPackageImpl.FRAME_KIND:
+				return convertFrameKindToString(eDataType, instanceValue);
+			case FrisketPackageImpl.COMBINATION_RULE:
+				return convertCombinationRuleToString(eDataType, instanceValue);
 			case FrisketPackageImpl.DATE:
 				return convertDateToString(eDataType, instanceValue);
 			case FrisketPackageImpl.MOMENT:
@@ -344,6 +358,28 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	@Override
+	public Combination createCombination() {
+		CombinationImpl combination = new CombinationImpl();
+		return combination;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public WeedLines createWeedLines() {
+		WeedLinesImpl weedLines = new WeedLinesImpl();
+		return weedLines;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	public Stage createStageFromString(EDataType eDataType, String initialValue) {
 		Stage result = Stage.get(initialValue);
 		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
@@ -496,6 +532,66 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 	 * @generated
 	 */
 	public String convertHoleRuleToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public MatForm createMatFormFromString(EDataType eDataType, String initialValue) {
+		MatForm result = MatForm.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertMatFormToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public FrameKind createFrameKindFromString(EDataType eDataType, String initialValue) {
+		FrameKind result = FrameKind.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertFrameKindToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public CombinationRule createCombinationRuleFromString(EDataType eDataType, String initialValue) {
+		CombinationRule result = CombinationRule.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertCombinationRuleToString(EDataType eDataType, Object instanceValue) {
 		return instanceValue == null ? null : instanceValue.toString();
 	}
 

@@ -20,10 +20,13 @@ import org.frisket.model.Bar;
 import org.frisket.model.BarKind;
 import org.frisket.model.Bridge;
 import org.frisket.model.BridgeAngle;
+import org.frisket.model.Combination;
+import org.frisket.model.CombinationRule;
 import org.frisket.model.CornerJoin;
 import org.frisket.model.Element;
 import org.frisket.model.Flow;
 import org.frisket.model.FontRef;
+import org.frisket.model.FrameKind;
 import org.frisket.model.FrisketFactory;
 import org.frisket.model.Group;
 import org.frisket.model.Guide;
@@ -32,6 +35,7 @@ import org.frisket.model.IslandBridges;
 import org.frisket.model.Job;
 import org.frisket.model.Layer;
 import org.frisket.model.Mat;
+import org.frisket.model.MatForm;
 import org.frisket.model.Matrix;
 import org.frisket.model.Nudge;
 import org.frisket.model.Operation;
@@ -41,6 +45,7 @@ import org.frisket.model.PenStyle;
 import org.frisket.model.Stage;
 import org.frisket.model.StageChange;
 import org.frisket.model.TextSpan;
+import org.frisket.model.WeedLines;
 import org.frisket.model.Wording;
 
 /**
@@ -566,13 +571,31 @@ public class FrisketPackageImpl extends EPackageImpl {
 	public static final int OPERATION__PASSES = 2;
 
 	/**
+	 * The feature id for the '<em><b>Dash</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int OPERATION__DASH = 3;
+
+	/**
+	 * The feature id for the '<em><b>Gap</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int OPERATION__GAP = 4;
+
+	/**
 	 * The number of structural features of the '<em>Operation</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	public static final int OPERATION_FEATURE_COUNT = 3;
+	public static final int OPERATION_FEATURE_COUNT = 5;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.impl.WordingImpl <em>Wording</em>}' class.
@@ -1475,13 +1498,22 @@ public class FrisketPackageImpl extends EPackageImpl {
 	public static final int OUTLINE__PATH_DATA = ELEMENT_FEATURE_COUNT + 0;
 
 	/**
+	 * The feature id for the '<em><b>Corner Radius</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int OUTLINE__CORNER_RADIUS = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
 	 * The number of structural features of the '<em>Outline</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	public static final int OUTLINE_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 1;
+	public static final int OUTLINE_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 2;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.impl.MatImpl <em>Mat</em>}' class.
@@ -1602,13 +1634,312 @@ public class FrisketPackageImpl extends EPackageImpl {
 	public static final int MAT__SMOOTHING = ELEMENT_FEATURE_COUNT + 5;
 
 	/**
+	 * The feature id for the '<em><b>Form</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MAT__FORM = ELEMENT_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Reach</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MAT__REACH = ELEMENT_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Shadow X</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MAT__SHADOW_X = ELEMENT_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Shadow Y</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MAT__SHADOW_Y = ELEMENT_FEATURE_COUNT + 9;
+
+	/**
+	 * The feature id for the '<em><b>Frame Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MAT__FRAME_KIND = ELEMENT_FEATURE_COUNT + 10;
+
+	/**
+	 * The feature id for the '<em><b>Frame Margin</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MAT__FRAME_MARGIN = ELEMENT_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Frame Width</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MAT__FRAME_WIDTH = ELEMENT_FEATURE_COUNT + 12;
+
+	/**
+	 * The feature id for the '<em><b>Corner Radius</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MAT__CORNER_RADIUS = ELEMENT_FEATURE_COUNT + 13;
+
+	/**
+	 * The feature id for the '<em><b>Smallest Hole</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MAT__SMALLEST_HOLE = ELEMENT_FEATURE_COUNT + 14;
+
+	/**
 	 * The number of structural features of the '<em>Mat</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	public static final int MAT_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 6;
+	public static final int MAT_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 15;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.impl.CombinationImpl <em>Combination</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.CombinationImpl
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getCombination()
+	 * @generated
+	 */
+	public static final int COMBINATION = 17;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int COMBINATION__ID = ELEMENT__ID;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int COMBINATION__NAME = ELEMENT__NAME;
+
+	/**
+	 * The feature id for the '<em><b>Transform</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int COMBINATION__TRANSFORM = ELEMENT__TRANSFORM;
+
+	/**
+	 * The feature id for the '<em><b>Operations</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int COMBINATION__OPERATIONS = ELEMENT__OPERATIONS;
+
+	/**
+	 * The feature id for the '<em><b>Visible</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int COMBINATION__VISIBLE = ELEMENT__VISIBLE;
+
+	/**
+	 * The feature id for the '<em><b>Locked</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int COMBINATION__LOCKED = ELEMENT__LOCKED;
+
+	/**
+	 * The feature id for the '<em><b>Rule</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int COMBINATION__RULE = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Parts</b></em>' reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int COMBINATION__PARTS = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Corner Radius</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int COMBINATION__CORNER_RADIUS = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The number of structural features of the '<em>Combination</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int COMBINATION_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.impl.WeedLinesImpl <em>Weed Lines</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.WeedLinesImpl
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getWeedLines()
+	 * @generated
+	 */
+	public static final int WEED_LINES = 18;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WEED_LINES__ID = ELEMENT__ID;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WEED_LINES__NAME = ELEMENT__NAME;
+
+	/**
+	 * The feature id for the '<em><b>Transform</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WEED_LINES__TRANSFORM = ELEMENT__TRANSFORM;
+
+	/**
+	 * The feature id for the '<em><b>Operations</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WEED_LINES__OPERATIONS = ELEMENT__OPERATIONS;
+
+	/**
+	 * The feature id for the '<em><b>Visible</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WEED_LINES__VISIBLE = ELEMENT__VISIBLE;
+
+	/**
+	 * The feature id for the '<em><b>Locked</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WEED_LINES__LOCKED = ELEMENT__LOCKED;
+
+	/**
+	 * The feature id for the '<em><b>Around</b></em>' reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WEED_LINES__AROUND = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Margin</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WEED_LINES__MARGIN = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Between</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WEED_LINES__BETWEEN = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Spacing</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WEED_LINES__SPACING = ELEMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Clearance</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WEED_LINES__CLEARANCE = ELEMENT_FEATURE_COUNT + 4;
+
+	/**
+	 * The number of structural features of the '<em>Weed Lines</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int WEED_LINES_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 5;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.Stage <em>Stage</em>}' enum.
@@ -1618,7 +1949,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getStage()
 	 * @generated
 	 */
-	public static final int STAGE = 17;
+	public static final int STAGE = 19;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.OperationKind <em>Operation Kind</em>}' enum.
@@ -1628,7 +1959,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getOperationKind()
 	 * @generated
 	 */
-	public static final int OPERATION_KIND = 18;
+	public static final int OPERATION_KIND = 20;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.Alignment <em>Alignment</em>}' enum.
@@ -1638,7 +1969,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getAlignment()
 	 * @generated
 	 */
-	public static final int ALIGNMENT = 19;
+	public static final int ALIGNMENT = 21;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.Flow <em>Flow</em>}' enum.
@@ -1648,7 +1979,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getFlow()
 	 * @generated
 	 */
-	public static final int FLOW = 20;
+	public static final int FLOW = 22;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.PenStyle <em>Pen Style</em>}' enum.
@@ -1658,7 +1989,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getPenStyle()
 	 * @generated
 	 */
-	public static final int PEN_STYLE = 21;
+	public static final int PEN_STYLE = 23;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.BarKind <em>Bar Kind</em>}' enum.
@@ -1668,7 +1999,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getBarKind()
 	 * @generated
 	 */
-	public static final int BAR_KIND = 22;
+	public static final int BAR_KIND = 24;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.CornerJoin <em>Corner Join</em>}' enum.
@@ -1678,7 +2009,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getCornerJoin()
 	 * @generated
 	 */
-	public static final int CORNER_JOIN = 23;
+	public static final int CORNER_JOIN = 25;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.HoleRule <em>Hole Rule</em>}' enum.
@@ -1688,7 +2019,37 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getHoleRule()
 	 * @generated
 	 */
-	public static final int HOLE_RULE = 24;
+	public static final int HOLE_RULE = 26;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.MatForm <em>Mat Form</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.MatForm
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getMatForm()
+	 * @generated
+	 */
+	public static final int MAT_FORM = 27;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.FrameKind <em>Frame Kind</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.FrameKind
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getFrameKind()
+	 * @generated
+	 */
+	public static final int FRAME_KIND = 28;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.CombinationRule <em>Combination Rule</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.CombinationRule
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getCombinationRule()
+	 * @generated
+	 */
+	public static final int COMBINATION_RULE = 29;
 
 	/**
 	 * The meta object id for the '<em>Date</em>' data type.
@@ -1698,7 +2059,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getDate()
 	 * @generated
 	 */
-	public static final int DATE = 25;
+	public static final int DATE = 30;
 
 	/**
 	 * The meta object id for the '<em>Moment</em>' data type.
@@ -1708,7 +2069,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getMoment()
 	 * @generated
 	 */
-	public static final int MOMENT = 26;
+	public static final int MOMENT = 31;
 
 	/**
 	 * The meta object id for the '<em>Matrix</em>' data type.
@@ -1718,7 +2079,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getMatrix()
 	 * @generated
 	 */
-	public static final int MATRIX = 27;
+	public static final int MATRIX = 32;
 
 	/**
 	 * The meta object id for the '<em>Number</em>' data type.
@@ -1727,7 +2088,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getNumber()
 	 * @generated
 	 */
-	public static final int NUMBER = 28;
+	public static final int NUMBER = 33;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -1853,6 +2214,20 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	private EClass combinationEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass weedLinesEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	private EEnum stageEEnum = null;
 
 	/**
@@ -1903,6 +2278,27 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @generated
 	 */
 	private EEnum holeRuleEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum matFormEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum frameKindEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum combinationRuleEEnum = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -2582,6 +2978,32 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 */
 	public EAttribute getOperation_Passes() {
 		return (EAttribute)operationEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Operation#getDash <em>Dash</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Dash</em>'.
+	 * @see org.frisket.model.Operation#getDash()
+	 * @see #getOperation()
+	 * @generated
+	 */
+	public EAttribute getOperation_Dash() {
+		return (EAttribute)operationEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Operation#getGap <em>Gap</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Gap</em>'.
+	 * @see org.frisket.model.Operation#getGap()
+	 * @see #getOperation()
+	 * @generated
+	 */
+	public EAttribute getOperation_Gap() {
+		return (EAttribute)operationEClass.getEStructuralFeatures().get(4);
 	}
 
 	/**
@@ -3603,6 +4025,19 @@ public class FrisketPackageImpl extends EPackageImpl {
 	}
 
 	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Outline#getCornerRadius <em>Corner Radius</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Corner Radius</em>'.
+	 * @see org.frisket.model.Outline#getCornerRadius()
+	 * @see #getOutline()
+	 * @generated
+	 */
+	public EAttribute getOutline_CornerRadius() {
+		return (EAttribute)outlineEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
 	 * Returns the meta object for class '{@link org.frisket.model.Mat <em>Mat</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -3690,6 +4125,251 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 */
 	public EAttribute getMat_Smoothing() {
 		return (EAttribute)matEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Mat#getForm <em>Form</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Form</em>'.
+	 * @see org.frisket.model.Mat#getForm()
+	 * @see #getMat()
+	 * @generated
+	 */
+	public EAttribute getMat_Form() {
+		return (EAttribute)matEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Mat#getReach <em>Reach</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Reach</em>'.
+	 * @see org.frisket.model.Mat#getReach()
+	 * @see #getMat()
+	 * @generated
+	 */
+	public EAttribute getMat_Reach() {
+		return (EAttribute)matEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Mat#getShadowX <em>Shadow X</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Shadow X</em>'.
+	 * @see org.frisket.model.Mat#getShadowX()
+	 * @see #getMat()
+	 * @generated
+	 */
+	public EAttribute getMat_ShadowX() {
+		return (EAttribute)matEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Mat#getShadowY <em>Shadow Y</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Shadow Y</em>'.
+	 * @see org.frisket.model.Mat#getShadowY()
+	 * @see #getMat()
+	 * @generated
+	 */
+	public EAttribute getMat_ShadowY() {
+		return (EAttribute)matEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Mat#getFrameKind <em>Frame Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Frame Kind</em>'.
+	 * @see org.frisket.model.Mat#getFrameKind()
+	 * @see #getMat()
+	 * @generated
+	 */
+	public EAttribute getMat_FrameKind() {
+		return (EAttribute)matEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Mat#getFrameMargin <em>Frame Margin</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Frame Margin</em>'.
+	 * @see org.frisket.model.Mat#getFrameMargin()
+	 * @see #getMat()
+	 * @generated
+	 */
+	public EAttribute getMat_FrameMargin() {
+		return (EAttribute)matEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Mat#getFrameWidth <em>Frame Width</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Frame Width</em>'.
+	 * @see org.frisket.model.Mat#getFrameWidth()
+	 * @see #getMat()
+	 * @generated
+	 */
+	public EAttribute getMat_FrameWidth() {
+		return (EAttribute)matEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Mat#getCornerRadius <em>Corner Radius</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Corner Radius</em>'.
+	 * @see org.frisket.model.Mat#getCornerRadius()
+	 * @see #getMat()
+	 * @generated
+	 */
+	public EAttribute getMat_CornerRadius() {
+		return (EAttribute)matEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Mat#getSmallestHole <em>Smallest Hole</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Smallest Hole</em>'.
+	 * @see org.frisket.model.Mat#getSmallestHole()
+	 * @see #getMat()
+	 * @generated
+	 */
+	public EAttribute getMat_SmallestHole() {
+		return (EAttribute)matEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * Returns the meta object for class '{@link org.frisket.model.Combination <em>Combination</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Combination</em>'.
+	 * @see org.frisket.model.Combination
+	 * @generated
+	 */
+	public EClass getCombination() {
+		return combinationEClass;
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Combination#getRule <em>Rule</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Rule</em>'.
+	 * @see org.frisket.model.Combination#getRule()
+	 * @see #getCombination()
+	 * @generated
+	 */
+	public EAttribute getCombination_Rule() {
+		return (EAttribute)combinationEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * Returns the meta object for the reference list '{@link org.frisket.model.Combination#getParts <em>Parts</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference list '<em>Parts</em>'.
+	 * @see org.frisket.model.Combination#getParts()
+	 * @see #getCombination()
+	 * @generated
+	 */
+	public EReference getCombination_Parts() {
+		return (EReference)combinationEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Combination#getCornerRadius <em>Corner Radius</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Corner Radius</em>'.
+	 * @see org.frisket.model.Combination#getCornerRadius()
+	 * @see #getCombination()
+	 * @generated
+	 */
+	public EAttribute getCombination_CornerRadius() {
+		return (EAttribute)combinationEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * Returns the meta object for class '{@link org.frisket.model.WeedLines <em>Weed Lines</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Weed Lines</em>'.
+	 * @see org.frisket.model.WeedLines
+	 * @generated
+	 */
+	public EClass getWeedLines() {
+		return weedLinesEClass;
+	}
+
+	/**
+	 * Returns the meta object for the reference list '{@link org.frisket.model.WeedLines#getAround <em>Around</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference list '<em>Around</em>'.
+	 * @see org.frisket.model.WeedLines#getAround()
+	 * @see #getWeedLines()
+	 * @generated
+	 */
+	public EReference getWeedLines_Around() {
+		return (EReference)weedLinesEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.WeedLines#getMargin <em>Margin</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Margin</em>'.
+	 * @see org.frisket.model.WeedLines#getMargin()
+	 * @see #getWeedLines()
+	 * @generated
+	 */
+	public EAttribute getWeedLines_Margin() {
+		return (EAttribute)weedLinesEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.WeedLines#isBetween <em>Between</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Between</em>'.
+	 * @see org.frisket.model.WeedLines#isBetween()
+	 * @see #getWeedLines()
+	 * @generated
+	 */
+	public EAttribute getWeedLines_Between() {
+		return (EAttribute)weedLinesEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.WeedLines#getSpacing <em>Spacing</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Spacing</em>'.
+	 * @see org.frisket.model.WeedLines#getSpacing()
+	 * @see #getWeedLines()
+	 * @generated
+	 */
+	public EAttribute getWeedLines_Spacing() {
+		return (EAttribute)weedLinesEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.WeedLines#getClearance <em>Clearance</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Clearance</em>'.
+	 * @see org.frisket.model.WeedLines#getClearance()
+	 * @see #getWeedLines()
+	 * @generated
+	 */
+	public EAttribute getWeedLines_Clearance() {
+		return (EAttribute)weedLinesEClass.getEStructuralFeatures().get(4);
 	}
 
 	/**
@@ -3786,6 +4466,42 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 */
 	public EEnum getHoleRule() {
 		return holeRuleEEnum;
+	}
+
+	/**
+	 * Returns the meta object for enum '{@link org.frisket.model.MatForm <em>Mat Form</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Mat Form</em>'.
+	 * @see org.frisket.model.MatForm
+	 * @generated
+	 */
+	public EEnum getMatForm() {
+		return matFormEEnum;
+	}
+
+	/**
+	 * Returns the meta object for enum '{@link org.frisket.model.FrameKind <em>Frame Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Frame Kind</em>'.
+	 * @see org.frisket.model.FrameKind
+	 * @generated
+	 */
+	public EEnum getFrameKind() {
+		return frameKindEEnum;
+	}
+
+	/**
+	 * Returns the meta object for enum '{@link org.frisket.model.CombinationRule <em>Combination Rule</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Combination Rule</em>'.
+	 * @see org.frisket.model.CombinationRule
+	 * @generated
+	 */
+	public EEnum getCombinationRule() {
+		return combinationRuleEEnum;
 	}
 
 	/**
@@ -3929,6 +4645,8 @@ public class FrisketPackageImpl extends EPackageImpl {
 		createEAttribute(operationEClass, OPERATION__KIND);
 		createEAttribute(operationEClass, OPERATION__TOOL);
 		createEAttribute(operationEClass, OPERATION__PASSES);
+		createEAttribute(operationEClass, OPERATION__DASH);
+		createEAttribute(operationEClass, OPERATION__GAP);
 
 		wordingEClass = createEClass(WORDING);
 		createEAttribute(wordingEClass, WORDING__TEXT);
@@ -4017,6 +4735,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 
 		outlineEClass = createEClass(OUTLINE);
 		createEAttribute(outlineEClass, OUTLINE__PATH_DATA);
+		createEAttribute(outlineEClass, OUTLINE__CORNER_RADIUS);
 
 		matEClass = createEClass(MAT);
 		createEReference(matEClass, MAT__BEHIND);
@@ -4025,6 +4744,27 @@ public class FrisketPackageImpl extends EPackageImpl {
 		createEAttribute(matEClass, MAT__MITRE_LIMIT);
 		createEAttribute(matEClass, MAT__HOLES);
 		createEAttribute(matEClass, MAT__SMOOTHING);
+		createEAttribute(matEClass, MAT__FORM);
+		createEAttribute(matEClass, MAT__REACH);
+		createEAttribute(matEClass, MAT__SHADOW_X);
+		createEAttribute(matEClass, MAT__SHADOW_Y);
+		createEAttribute(matEClass, MAT__FRAME_KIND);
+		createEAttribute(matEClass, MAT__FRAME_MARGIN);
+		createEAttribute(matEClass, MAT__FRAME_WIDTH);
+		createEAttribute(matEClass, MAT__CORNER_RADIUS);
+		createEAttribute(matEClass, MAT__SMALLEST_HOLE);
+
+		combinationEClass = createEClass(COMBINATION);
+		createEAttribute(combinationEClass, COMBINATION__RULE);
+		createEReference(combinationEClass, COMBINATION__PARTS);
+		createEAttribute(combinationEClass, COMBINATION__CORNER_RADIUS);
+
+		weedLinesEClass = createEClass(WEED_LINES);
+		createEReference(weedLinesEClass, WEED_LINES__AROUND);
+		createEAttribute(weedLinesEClass, WEED_LINES__MARGIN);
+		createEAttribute(weedLinesEClass, WEED_LINES__BETWEEN);
+		createEAttribute(weedLinesEClass, WEED_LINES__SPACING);
+		createEAttribute(weedLinesEClass, WEED_LINES__CLEARANCE);
 
 		// Create enums
 		stageEEnum = createEEnum(STAGE);
@@ -4035,6 +4775,9 @@ public class FrisketPackageImpl extends EPackageImpl {
 		barKindEEnum = createEEnum(BAR_KIND);
 		cornerJoinEEnum = createEEnum(CORNER_JOIN);
 		holeRuleEEnum = createEEnum(HOLE_RULE);
+		matFormEEnum = createEEnum(MAT_FORM);
+		frameKindEEnum = createEEnum(FRAME_KIND);
+		combinationRuleEEnum = createEEnum(COMBINATION_RULE);
 
 		// Create data types
 		dateEDataType = createEDataType(DATE);
@@ -4074,6 +4817,8 @@ public class FrisketPackageImpl extends EPackageImpl {
 		wordingEClass.getESuperTypes().add(this.getElement());
 		outlineEClass.getESuperTypes().add(this.getElement());
 		matEClass.getESuperTypes().add(this.getElement());
+		combinationEClass.getESuperTypes().add(this.getElement());
+		weedLinesEClass.getESuperTypes().add(this.getElement());
 
 		// Initialize classes and features; add operations and parameters
 		initEClass(jobEClass, Job.class, "Job", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
@@ -4128,6 +4873,8 @@ public class FrisketPackageImpl extends EPackageImpl {
 		initEAttribute(getOperation_Kind(), this.getOperationKind(), "kind", "cut", 0, 1, Operation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getOperation_Tool(), ecorePackage.getEString(), "tool", null, 0, 1, Operation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getOperation_Passes(), ecorePackage.getEInt(), "passes", "1", 0, 1, Operation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOperation_Dash(), this.getNumber(), "dash", "0", 0, 1, Operation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOperation_Gap(), this.getNumber(), "gap", "0", 0, 1, Operation.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(wordingEClass, Wording.class, "Wording", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getWording_Text(), ecorePackage.getEString(), "text", null, 0, 1, Wording.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -4216,6 +4963,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 
 		initEClass(outlineEClass, Outline.class, "Outline", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getOutline_PathData(), ecorePackage.getEString(), "pathData", null, 0, 1, Outline.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOutline_CornerRadius(), this.getNumber(), "cornerRadius", "0", 0, 1, Outline.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(matEClass, Mat.class, "Mat", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getMat_Behind(), this.getElement(), null, "behind", null, 0, -1, Mat.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -4224,6 +4972,27 @@ public class FrisketPackageImpl extends EPackageImpl {
 		initEAttribute(getMat_MitreLimit(), this.getNumber(), "mitreLimit", "4", 0, 1, Mat.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMat_Holes(), this.getHoleRule(), "holes", "keep", 0, 1, Mat.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMat_Smoothing(), this.getNumber(), "smoothing", "0", 0, 1, Mat.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMat_Form(), this.getMatForm(), "form", "follow", 0, 1, Mat.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMat_Reach(), this.getNumber(), "reach", "10", 0, 1, Mat.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMat_ShadowX(), this.getNumber(), "shadowX", "3", 0, 1, Mat.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMat_ShadowY(), this.getNumber(), "shadowY", "3", 0, 1, Mat.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMat_FrameKind(), this.getFrameKind(), "frameKind", "rectangle", 0, 1, Mat.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMat_FrameMargin(), this.getNumber(), "frameMargin", "5", 0, 1, Mat.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMat_FrameWidth(), this.getNumber(), "frameWidth", "5", 0, 1, Mat.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMat_CornerRadius(), this.getNumber(), "cornerRadius", "0", 0, 1, Mat.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMat_SmallestHole(), this.getNumber(), "smallestHole", "3", 0, 1, Mat.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(combinationEClass, Combination.class, "Combination", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getCombination_Rule(), this.getCombinationRule(), "rule", "unite", 0, 1, Combination.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getCombination_Parts(), this.getElement(), null, "parts", null, 0, -1, Combination.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getCombination_CornerRadius(), this.getNumber(), "cornerRadius", "0", 0, 1, Combination.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(weedLinesEClass, WeedLines.class, "WeedLines", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEReference(getWeedLines_Around(), this.getElement(), null, "around", null, 0, -1, WeedLines.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWeedLines_Margin(), this.getNumber(), "margin", "5", 0, 1, WeedLines.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWeedLines_Between(), ecorePackage.getEBoolean(), "between", "true", 0, 1, WeedLines.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWeedLines_Spacing(), this.getNumber(), "spacing", "0", 0, 1, WeedLines.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getWeedLines_Clearance(), this.getNumber(), "clearance", "0.5", 0, 1, WeedLines.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		// Initialize enums and add enum literals
 		initEEnum(stageEEnum, Stage.class, "Stage");
@@ -4276,6 +5045,26 @@ public class FrisketPackageImpl extends EPackageImpl {
 		initEEnum(holeRuleEEnum, HoleRule.class, "HoleRule");
 		addEEnumLiteral(holeRuleEEnum, HoleRule.KEEP);
 		addEEnumLiteral(holeRuleEEnum, HoleRule.FILL);
+		addEEnumLiteral(holeRuleEEnum, HoleRule.FILL_SMALL);
+
+		initEEnum(matFormEEnum, MatForm.class, "MatForm");
+		addEEnumLiteral(matFormEEnum, MatForm.FOLLOW);
+		addEEnumLiteral(matFormEEnum, MatForm.CONVEX_HULL);
+		addEEnumLiteral(matFormEEnum, MatForm.HOLLOW_HULL);
+		addEEnumLiteral(matFormEEnum, MatForm.FRAME);
+		addEEnumLiteral(matFormEEnum, MatForm.SHADOW);
+
+		initEEnum(frameKindEEnum, FrameKind.class, "FrameKind");
+		addEEnumLiteral(frameKindEEnum, FrameKind.RECTANGLE);
+		addEEnumLiteral(frameKindEEnum, FrameKind.ELLIPSE);
+
+		initEEnum(combinationRuleEEnum, CombinationRule.class, "CombinationRule");
+		addEEnumLiteral(combinationRuleEEnum, CombinationRule.UNITE);
+		addEEnumLiteral(combinationRuleEEnum, CombinationRule.SUBTRACT);
+		addEEnumLiteral(combinationRuleEEnum, CombinationRule.INTERSECT);
+		addEEnumLiteral(combinationRuleEEnum, CombinationRule.EXCLUDE);
+		addEEnumLiteral(combinationRuleEEnum, CombinationRule.LEFT);
+		addEEnumLiteral(combinationRuleEEnum, CombinationRule.RIGHT);
 
 		// Initialize data types
 		initEDataType(dateEDataType, LocalDate.class, "Date", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
@@ -4681,6 +5470,22 @@ public class FrisketPackageImpl extends EPackageImpl {
 		 * @generated
 		 */
 		public static final EAttribute OPERATION__PASSES = eINSTANCE.getOperation_Passes();
+
+		/**
+		 * The meta object literal for the '<em><b>Dash</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute OPERATION__DASH = eINSTANCE.getOperation_Dash();
+
+		/**
+		 * The meta object literal for the '<em><b>Gap</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute OPERATION__GAP = eINSTANCE.getOperation_Gap();
 
 		/**
 		 * The meta object literal for the '{@link org.frisket.model.impl.WordingImpl <em>Wording</em>}' class.
@@ -5333,6 +6138,14 @@ public class FrisketPackageImpl extends EPackageImpl {
 		public static final EAttribute OUTLINE__PATH_DATA = eINSTANCE.getOutline_PathData();
 
 		/**
+		 * The meta object literal for the '<em><b>Corner Radius</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute OUTLINE__CORNER_RADIUS = eINSTANCE.getOutline_CornerRadius();
+
+		/**
 		 * The meta object literal for the '{@link org.frisket.model.impl.MatImpl <em>Mat</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -5389,6 +6202,162 @@ public class FrisketPackageImpl extends EPackageImpl {
 		 * @generated
 		 */
 		public static final EAttribute MAT__SMOOTHING = eINSTANCE.getMat_Smoothing();
+
+		/**
+		 * The meta object literal for the '<em><b>Form</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute MAT__FORM = eINSTANCE.getMat_Form();
+
+		/**
+		 * The meta object literal for the '<em><b>Reach</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute MAT__REACH = eINSTANCE.getMat_Reach();
+
+		/**
+		 * The meta object literal for the '<em><b>Shadow X</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute MAT__SHADOW_X = eINSTANCE.getMat_ShadowX();
+
+		/**
+		 * The meta object literal for the '<em><b>Shadow Y</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute MAT__SHADOW_Y = eINSTANCE.getMat_ShadowY();
+
+		/**
+		 * The meta object literal for the '<em><b>Frame Kind</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute MAT__FRAME_KIND = eINSTANCE.getMat_FrameKind();
+
+		/**
+		 * The meta object literal for the '<em><b>Frame Margin</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute MAT__FRAME_MARGIN = eINSTANCE.getMat_FrameMargin();
+
+		/**
+		 * The meta object literal for the '<em><b>Frame Width</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute MAT__FRAME_WIDTH = eINSTANCE.getMat_FrameWidth();
+
+		/**
+		 * The meta object literal for the '<em><b>Corner Radius</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute MAT__CORNER_RADIUS = eINSTANCE.getMat_CornerRadius();
+
+		/**
+		 * The meta object literal for the '<em><b>Smallest Hole</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute MAT__SMALLEST_HOLE = eINSTANCE.getMat_SmallestHole();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.impl.CombinationImpl <em>Combination</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.CombinationImpl
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getCombination()
+		 * @generated
+		 */
+		public static final EClass COMBINATION = eINSTANCE.getCombination();
+
+		/**
+		 * The meta object literal for the '<em><b>Rule</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute COMBINATION__RULE = eINSTANCE.getCombination_Rule();
+
+		/**
+		 * The meta object literal for the '<em><b>Parts</b></em>' reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EReference COMBINATION__PARTS = eINSTANCE.getCombination_Parts();
+
+		/**
+		 * The meta object literal for the '<em><b>Corner Radius</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute COMBINATION__CORNER_RADIUS = eINSTANCE.getCombination_CornerRadius();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.impl.WeedLinesImpl <em>Weed Lines</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.WeedLinesImpl
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getWeedLines()
+		 * @generated
+		 */
+		public static final EClass WEED_LINES = eINSTANCE.getWeedLines();
+
+		/**
+		 * The meta object literal for the '<em><b>Around</b></em>' reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EReference WEED_LINES__AROUND = eINSTANCE.getWeedLines_Around();
+
+		/**
+		 * The meta object literal for the '<em><b>Margin</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WEED_LINES__MARGIN = eINSTANCE.getWeedLines_Margin();
+
+		/**
+		 * The meta object literal for the '<em><b>Between</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WEED_LINES__BETWEEN = eINSTANCE.getWeedLines_Between();
+
+		/**
+		 * The meta object literal for the '<em><b>Spacing</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WEED_LINES__SPACING = eINSTANCE.getWeedLines_Spacing();
+
+		/**
+		 * The meta object literal for the '<em><b>Clearance</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute WEED_LINES__CLEARANCE = eINSTANCE.getWeedLines_Clearance();
 
 		/**
 		 * The meta object literal for the '{@link org.frisket.model.Stage <em>Stage</em>}' enum.
@@ -5469,6 +6438,36 @@ public class FrisketPackageImpl extends EPackageImpl {
 		 * @generated
 		 */
 		public static final EEnum HOLE_RULE = eINSTANCE.getHoleRule();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.MatForm <em>Mat Form</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.MatForm
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getMatForm()
+		 * @generated
+		 */
+		public static final EEnum MAT_FORM = eINSTANCE.getMatForm();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.FrameKind <em>Frame Kind</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.FrameKind
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getFrameKind()
+		 * @generated
+		 */
+		public static final EEnum FRAME_KIND = eINSTANCE.getFrameKind();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.CombinationRule <em>Combination Rule</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.CombinationRule
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getCombinationRule()
+		 * @generated
+		 */
+		public static final EEnum COMBINATION_RULE = eINSTANCE.getCombinationRule();
 
 		/**
 		 * The meta object literal for the '<em>Date</em>' data type.

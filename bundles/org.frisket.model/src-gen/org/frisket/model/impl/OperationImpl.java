@@ -23,6 +23,8 @@ import org.frisket.model.OperationKind;
  *   <li>{@link org.frisket.model.impl.OperationImpl#getKind <em>Kind</em>}</li>
  *   <li>{@link org.frisket.model.impl.OperationImpl#getTool <em>Tool</em>}</li>
  *   <li>{@link org.frisket.model.impl.OperationImpl#getPasses <em>Passes</em>}</li>
+ *   <li>{@link org.frisket.model.impl.OperationImpl#getDash <em>Dash</em>}</li>
+ *   <li>{@link org.frisket.model.impl.OperationImpl#getGap <em>Gap</em>}</li>
  * </ul>
  *
  * @generated
@@ -96,6 +98,46 @@ public class OperationImpl extends MinimalEObjectImpl.Container implements Opera
 	 * @ordered
 	 */
 	protected int passes = PASSES_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getDash() <em>Dash</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDash()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final double DASH_EDEFAULT = 0.0;
+
+	/**
+	 * The cached value of the '{@link #getDash() <em>Dash</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDash()
+	 * @generated
+	 * @ordered
+	 */
+	protected double dash = DASH_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getGap() <em>Gap</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getGap()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final double GAP_EDEFAULT = 0.0;
+
+	/**
+	 * The cached value of the '{@link #getGap() <em>Gap</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getGap()
+	 * @generated
+	 * @ordered
+	 */
+	protected double gap = GAP_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -218,6 +260,52 @@ public class OperationImpl extends MinimalEObjectImpl.Container implements Opera
 	 * @generated
 	 */
 	@Override
+	public double getDash() {
+		return dash;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setDash(double newDash) {
+		double oldDash = dash;
+		dash = newDash;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, FrisketPackageImpl.OPERATION__DASH, oldDash, dash));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public double getGap() {
+		return gap;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setGap(double newGap) {
+		double oldGap = gap;
+		gap = newGap;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, FrisketPackageImpl.OPERATION__GAP, oldGap, gap));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case FrisketPackageImpl.OPERATION__KIND:
@@ -226,6 +314,10 @@ public class OperationImpl extends MinimalEObjectImpl.Container implements Opera
 				return getTool();
 			case FrisketPackageImpl.OPERATION__PASSES:
 				return getPasses();
+			case FrisketPackageImpl.OPERATION__DASH:
+				return getDash();
+			case FrisketPackageImpl.OPERATION__GAP:
+				return getGap();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -246,6 +338,12 @@ public class OperationImpl extends MinimalEObjectImpl.Container implements Opera
 				return;
 			case FrisketPackageImpl.OPERATION__PASSES:
 				setPasses((Integer)newValue);
+				return;
+			case FrisketPackageImpl.OPERATION__DASH:
+				setDash((Double)newValue);
+				return;
+			case FrisketPackageImpl.OPERATION__GAP:
+				setGap((Double)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -268,6 +366,12 @@ public class OperationImpl extends MinimalEObjectImpl.Container implements Opera
 			case FrisketPackageImpl.OPERATION__PASSES:
 				setPasses(PASSES_EDEFAULT);
 				return;
+			case FrisketPackageImpl.OPERATION__DASH:
+				setDash(DASH_EDEFAULT);
+				return;
+			case FrisketPackageImpl.OPERATION__GAP:
+				setGap(GAP_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -286,6 +390,10 @@ public class OperationImpl extends MinimalEObjectImpl.Container implements Opera
 				return TOOL_EDEFAULT == null ? tool != null : !TOOL_EDEFAULT.equals(tool);
 			case FrisketPackageImpl.OPERATION__PASSES:
 				return passes != PASSES_EDEFAULT;
+			case FrisketPackageImpl.OPERATION__DASH:
+				return dash != DASH_EDEFAULT;
+			case FrisketPackageImpl.OPERATION__GAP:
+				return gap != GAP_EDEFAULT;
 		}
 		return super.eIsSet(featureID);
 	}
@@ -306,6 +414,10 @@ public class OperationImpl extends MinimalEObjectImpl.Container implements Opera
 		result.append(tool);
 		result.append(", passes: ");
 		result.append(passes);
+		result.append(", dash: ");
+		result.append(dash);
+		result.append(", gap: ");
+		result.append(gap);
 		result.append(')');
 		return result.toString();
 	}

@@ -19,6 +19,7 @@ import org.frisket.model.Outline;
  * </p>
  * <ul>
  *   <li>{@link org.frisket.model.impl.OutlineImpl#getPathData <em>Path Data</em>}</li>
+ *   <li>{@link org.frisket.model.impl.OutlineImpl#getCornerRadius <em>Corner Radius</em>}</li>
  * </ul>
  *
  * @generated
@@ -43,6 +44,26 @@ public class OutlineImpl extends ElementImpl implements Outline {
 	 * @ordered
 	 */
 	protected String pathData = PATH_DATA_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getCornerRadius() <em>Corner Radius</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCornerRadius()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final double CORNER_RADIUS_EDEFAULT = 0.0;
+
+	/**
+	 * The cached value of the '{@link #getCornerRadius() <em>Corner Radius</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCornerRadius()
+	 * @generated
+	 * @ordered
+	 */
+	protected double cornerRadius = CORNER_RADIUS_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -92,10 +113,35 @@ public class OutlineImpl extends ElementImpl implements Outline {
 	 * @generated
 	 */
 	@Override
+	public double getCornerRadius() {
+		return cornerRadius;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCornerRadius(double newCornerRadius) {
+		double oldCornerRadius = cornerRadius;
+		cornerRadius = newCornerRadius;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, FrisketPackageImpl.OUTLINE__CORNER_RADIUS, oldCornerRadius, cornerRadius));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case FrisketPackageImpl.OUTLINE__PATH_DATA:
 				return getPathData();
+			case FrisketPackageImpl.OUTLINE__CORNER_RADIUS:
+				return getCornerRadius();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -110,6 +156,9 @@ public class OutlineImpl extends ElementImpl implements Outline {
 		switch (featureID) {
 			case FrisketPackageImpl.OUTLINE__PATH_DATA:
 				setPathData((String)newValue);
+				return;
+			case FrisketPackageImpl.OUTLINE__CORNER_RADIUS:
+				setCornerRadius((Double)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -126,6 +175,9 @@ public class OutlineImpl extends ElementImpl implements Outline {
 			case FrisketPackageImpl.OUTLINE__PATH_DATA:
 				setPathData(PATH_DATA_EDEFAULT);
 				return;
+			case FrisketPackageImpl.OUTLINE__CORNER_RADIUS:
+				setCornerRadius(CORNER_RADIUS_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -140,6 +192,8 @@ public class OutlineImpl extends ElementImpl implements Outline {
 		switch (featureID) {
 			case FrisketPackageImpl.OUTLINE__PATH_DATA:
 				return PATH_DATA_EDEFAULT == null ? pathData != null : !PATH_DATA_EDEFAULT.equals(pathData);
+			case FrisketPackageImpl.OUTLINE__CORNER_RADIUS:
+				return cornerRadius != CORNER_RADIUS_EDEFAULT;
 		}
 		return super.eIsSet(featureID);
 	}
@@ -156,6 +210,8 @@ public class OutlineImpl extends ElementImpl implements Outline {
 		StringBuilder result = new StringBuilder(super.toString());
 		result.append(" (pathData: ");
 		result.append(pathData);
+		result.append(", cornerRadius: ");
+		result.append(cornerRadius);
 		result.append(')');
 		return result.toString();
 	}

@@ -138,6 +138,14 @@ public class FrisketAdapterFactory extends AdapterFactoryImpl {
 				return createMatAdapter();
 			}
 			@Override
+			public Adapter caseCombination(Combination object) {
+				return createCombinationAdapter();
+			}
+			@Override
+			public Adapter caseWeedLines(WeedLines object) {
+				return createWeedLinesAdapter();
+			}
+			@Override
 			public Adapter defaultCase(EObject object) {
 				return createEObjectAdapter();
 			}
@@ -392,6 +400,34 @@ public class FrisketAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createMatAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.frisket.model.Combination <em>Combination</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.frisket.model.Combination
+	 * @generated
+	 */
+	public Adapter createCombinationAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.frisket.model.WeedLines <em>Weed Lines</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.frisket.model.WeedLines
+	 * @generated
+	 */
+	public Adapter createWeedLinesAdapter() {
 		return null;
 	}
 

@@ -173,6 +173,20 @@ public class FrisketSwitch<T> extends Switch<T> {
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
+			case FrisketPackageImpl.COMBINATION: {
+				Combination combination = (Combination)theEObject;
+				T result = caseCombination(combination);
+				if (result == null) result = caseElement(combination);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case FrisketPackageImpl.WEED_LINES: {
+				WeedLines weedLines = (WeedLines)theEObject;
+				T result = caseWeedLines(weedLines);
+				if (result == null) result = caseElement(weedLines);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
 			default: return defaultCase(theEObject);
 		}
 	}
@@ -429,6 +443,36 @@ public class FrisketSwitch<T> extends Switch<T> {
 	 * @generated
 	 */
 	public T caseMat(Mat object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Combination</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Combination</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseCombination(Combination object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Weed Lines</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Weed Lines</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseWeedLines(WeedLines object) {
 		return null;
 	}
 

@@ -10,7 +10,6 @@ import org.frisket.model.Element;
 import org.frisket.model.Ids;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
-import org.frisket.model.Mat;
 import org.frisket.model.UnreadableJobException;
 import org.frisket.model.WholeFile;
 import org.frisket.model.Wording;
@@ -95,11 +94,12 @@ public final class JobReader {
 	/** References of the form {@code file#id} come out of the parser as proxies. */
 	private void refuseOutside(Job job, JobGate gate) throws UnreadableJobException {
 		for (Element element : Jobs.elements(job)) {
-			if (element instanceof Mat mat) {
-				for (EObject behind : ((InternalEList<? extends EObject>) mat.getBehind()).basicList()) {
-					if (behind.eIsProxy() || behind.eResource() != job.eResource()) {
+			if (Jobs.isFollower(element)) {
+				for (EObject source : ((InternalEList<? extends EObject>) Jobs.sources(element)).basicList()) {
+					if (source.eIsProxy() || source.eResource() != job.eResource()) {
 						throw new UnreadableJobException(file, gate.lineOf(element.getId()), 0,
-								"the mat '" + element.getId() + "' refers to something outside the file", null);
+								"the " + Jobs.word(element) + " '" + element.getId()
+										+ "' refers to something outside the file", null);
 					}
 				}
 			}

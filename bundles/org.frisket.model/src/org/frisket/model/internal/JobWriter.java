@@ -66,12 +66,11 @@ public final class JobWriter {
 
 	private static void checkReferences(Job job) throws IOException {
 		for (Element element : Jobs.elements(job)) {
-			if (element instanceof Mat mat) {
-				for (Element behind : mat.getBehind()) {
-					if (Jobs.jobOf(behind) != job) {
-						throw new IOException("the mat '" + mat.getId() + "' stands behind '" + behind.getId()
-								+ "', which is not in the job");
-					}
+			for (Element source : Jobs.sources(element)) {
+				if (Jobs.jobOf(source) != job) {
+					throw new IOException("the " + Jobs.word(element) + " '" + element.getId()
+							+ (element instanceof Mat ? "' stands behind '" : "' is made from '")
+							+ source.getId() + "', which is not in the job");
 				}
 			}
 			if (element instanceof Wording wording && wording.getPath() != null

@@ -1,5 +1,6 @@
 package org.frisket.prepare.internal;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 
@@ -7,9 +8,11 @@ import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Region;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.Transform;
+import org.frisket.model.Combination;
 import org.frisket.model.Element;
 import org.frisket.model.Mat;
 import org.frisket.model.Outline;
+import org.frisket.model.WeedLines;
 import org.frisket.model.Wording;
 import org.frisket.prepare.CaretPlace;
 import org.frisket.prepare.Bridgework;
@@ -69,9 +72,9 @@ public final class ElementSteps {
 			return wording(wording, tolerance, monitor);
 		}
 		if (element instanceof Outline outline) {
-			record Key(String pathData, Tolerance tolerance) {
+			record Key(List<Object> decisions, Tolerance tolerance) {
 			}
-			return made(new Key(outline.getPathData(), tolerance), () -> OutlineStep.shape(outline, tolerance, monitor));
+			return made(new Key(WordingKey.decisions(outline), tolerance), () -> OutlineStep.shape(outline, tolerance, monitor));
 		}
 		throw new IllegalArgumentException("no step for " + element.getClass().getName());
 	}
@@ -129,17 +132,20 @@ public final class ElementSteps {
 		return texts.get(WordingKey.of(source, tolerance), () -> WordingText.of(source, tolerance, monitor));
 	}
 
+	/** Something made from others, and where they stood when their shapes were taken. */
+	private record Place(Object content, Transform transform) {
+	}
+
 	/**
-	 * A mat is computed in the frame of the first element before it, so that moving all of them together moves the mat
+	 * What follows others is computed in the frame of the first of them, so that moving all of them together moves it
 	 * without computing it again.
+	 *
+	 * @param before what it is made from
+	 * @throws IllegalArgumentException for a kind of element there is no step for
 	 */
-	public PlacedShape mat(Mat mat, List<PlacedShape> before, Tolerance tolerance, Monitor monitor, Transform own) {
-		record Place(Object content, Transform transform) {
-		}
-		record Ground(List<Place> before, Tolerance tolerance) {
-		}
-		record Key(List<Place> before, double distance, Object corners, double mitreLimit, Object holes,
-				double smoothing, Tolerance tolerance) {
+	public PlacedShape following(Element follower, List<PlacedShape> before, Tolerance tolerance, Monitor monitor,
+			Transform own) {
+		record Key(Object kind, List<Place> before, List<Object> decisions, Tolerance tolerance) {
 		}
 		if (before.isEmpty()) {
 			return PlacedShape.of(List.of(), Shape.EMPTY, own);
@@ -148,12 +154,33 @@ public final class ElementSteps {
 		Transform toFirst = Transform.translation(-first.e(), -first.f());
 		List<Place> places = before.stream()
 				.map(shape -> new Place(shape.content(), shape.transform().then(toFirst))).toList();
-		Key key = new Key(places, mat.getDistance(), mat.getCorners(), mat.getMitreLimit(), mat.getHoles(),
-				mat.getSmoothing(), tolerance);
-		Made made = made(key, () -> MatStep.shape(mat, grounds.get(new Ground(places, tolerance), () -> MatStep.ground(
-				before.stream().map(shape -> moved(shape.shape().body(), shape.transform().then(toFirst))).toList(),
-				parts::get, curves::get, tolerance, monitor)), tolerance, monitor));
+		Key key = new Key(follower.eClass(), places, WordingKey.decisions(follower), tolerance);
+		Made made = made(key, () -> shape(follower, before, places, toFirst, tolerance, monitor));
 		return placed(made, Transform.translation(first.e(), first.f()).then(own));
+	}
+
+	private Shape shape(Element follower, List<PlacedShape> before, List<Place> places, Transform toFirst,
+			Tolerance tolerance, Monitor monitor) {
+		record GroundKey(List<Place> before, Tolerance tolerance) {
+		}
+		List<Region> bodies = before.stream()
+				.map(shape -> moved(shape.shape().body(), shape.transform().then(toFirst))).toList();
+		if (follower instanceof Mat mat) {
+			return MatStep.shape(mat, grounds.get(new GroundKey(places, tolerance),
+					() -> MatStep.ground(bodies, parts::get, curves::get, tolerance, monitor)), tolerance, monitor);
+		}
+		if (follower instanceof Combination combination) {
+			List<CombinationStep.Part> all = new ArrayList<>();
+			for (int i = 0; i < bodies.size(); i++) {
+				all.add(new CombinationStep.Part(bodies.get(i),
+						before.get(i).lines().stream().map(line -> line.transformed(toFirst)).toList()));
+			}
+			return CombinationStep.shape(combination, all, tolerance, monitor);
+		}
+		if (follower instanceof WeedLines lines) {
+			return WeedLinesStep.shape(lines, bodies, tolerance, monitor);
+		}
+		throw new IllegalArgumentException("no step for " + follower.getClass().getName());
 	}
 
 	/** Those that stay where they are stay the same objects, which are soon found again by what is kept. */
@@ -161,8 +188,9 @@ public final class ElementSteps {
 		return transform.equals(Transform.IDENTITY) ? region : region.transformed(transform);
 	}
 
-	public PlacedShape matBehindItself(Transform own) {
-		return PlacedShape.of("behind itself", MatStep.behindItself(), own);
+	public PlacedShape followingItself(Element follower, Transform own) {
+		return PlacedShape.of("following itself",
+				follower instanceof Mat ? MatStep.behindItself() : CombinationStep.ofItself(), own);
 	}
 
 	private Made made(Object key, Supplier<Shape> computation) {

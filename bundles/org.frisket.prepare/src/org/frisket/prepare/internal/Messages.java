@@ -5,6 +5,12 @@ import org.eclipse.osgi.util.NLS;
 /** What is wrong with artwork and what helps, in the user's language. */
 final class Messages extends NLS {
 
+	public static String CombinationStep_empty;
+	public static String CombinationStep_emptyCure;
+	public static String CombinationStep_noLine;
+	public static String CombinationStep_noLineCure;
+	public static String CombinationStep_ofItself;
+	public static String CombinationStep_ofItselfCure;
 	public static String FontResolver_differs;
 	public static String FontResolver_differsCure;
 	public static String FontResolver_missing;
@@ -27,6 +33,12 @@ final class Messages extends NLS {
 	public static String MatStep_vanishedCure;
 	public static String OutlineStep_unreadable;
 	public static String OutlineStep_unreadableCure;
+	public static String SmallPieceCheck_small;
+	public static String SmallPieceCheck_smallCure;
+	public static String ThinStrokeCheck_thin;
+	public static String ThinStrokeCheck_thinCure;
+	public static String WeedLinesStep_noMargin;
+	public static String WeedLinesStep_noMarginCure;
 	public static String WordingStep_loose;
 	public static String WordingStep_looseCure;
 	public static String WordingStep_missing;

@@ -12,6 +12,7 @@ import org.frisket.geometry.Transform;
 import org.frisket.geometry.clean.CleanResult;
 import org.frisket.geometry.clean.FillRule;
 import org.frisket.geometry.clean.OutlineCleaner;
+import org.frisket.geometry.form.RoundedCorners;
 import org.frisket.model.Outline;
 import org.frisket.prepare.Severity;
 import org.frisket.prepare.Uncleaned;
@@ -30,6 +31,12 @@ final class OutlineStep {
 		try {
 			org.frisket.geometry.Outline curves = PathData.parse(data);
 			CleanResult clean = new OutlineCleaner().clean(curves, FillRule.NON_ZERO, tolerance, monitor);
+			double radius = outline.getCornerRadius();
+			if (radius > 0) {
+				return new Shape(RoundedCorners.of(clean.region(), radius, tolerance, monitor),
+						clean.open().stream().map(line -> RoundedCorners.ofLine(line, radius, tolerance)).toList(),
+						new Uncleaned(curves, clean.repairs(), Transform.IDENTITY), List.of());
+			}
 			return new Shape(clean.region(), clean.open(), new Uncleaned(curves, clean.repairs(), Transform.IDENTITY),
 					List.of());
 		} catch (PathDataException e) {

@@ -36,8 +36,11 @@ record WordingKey(List<Object> decisions, List<Object> fonts, List<Contour> path
 		return new Font(face.digest(), face.index(), face.settings());
 	}
 
-	/** Fonts and paths are references of another kind: their content counts. */
-	private static List<Object> decisions(EObject part) {
+	/**
+	 * The values of all features that a part has by its own class. Fonts and paths are references of another kind, and so
+	 * is what is followed: their content counts.
+	 */
+	static List<Object> decisions(EObject part) {
 		List<Object> decisions = new ArrayList<>();
 		for (EStructuralFeature feature : part.eClass().getEStructuralFeatures()) {
 			Object value = part.eGet(feature);

@@ -5,6 +5,7 @@ import java.util.List;
 
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Transform;
+import org.frisket.geometry.lines.ArcLength;
 import org.frisket.typography.Letter;
 import org.frisket.typography.SetText;
 import org.frisket.typography.Setting;

@@ -17,6 +17,8 @@ import org.frisket.export.Exporter;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.options.OptionValues;
 import org.frisket.model.Job;
+import org.frisket.model.Jobs;
+import org.frisket.model.Operation;
 import org.frisket.model.OperationKind;
 import org.frisket.testkit.ExporterContract;
 import org.frisket.testkit.SampleJobs;
@@ -56,6 +58,21 @@ class SvgExporterTest extends ExporterContract {
 		assertEquals("104mm", root.getAttribute("width"));
 		assertEquals("54mm", root.getAttribute("height"));
 		assertEquals("0 0 104 54", root.getAttribute("viewBox"));
+	}
+
+	@Test
+	void perforationWithDashesIsWrittenInDashes() throws Exception {
+		Job job = SampleJobs.outline("M0 0V10H10V0Z", OperationKind.PERFORATE);
+		Element plain = elements(document(job, Map.of()), "path").get(0);
+		assertFalse(plain.getAttribute("stroke-dasharray").isEmpty());
+		Operation operation = Jobs.elements(job).get(0).getOperations().get(0);
+		operation.setDash(3);
+		operation.setGap(2);
+		Element dashed = elements(document(job, Map.of()), "path").get(0);
+		assertEquals("", dashed.getAttribute("stroke-dasharray"));
+		// two to a side, of which one lies over each corner
+		assertEquals(8, dashed.getAttribute("d").chars().filter(c -> c == 'M').count());
+		assertFalse(dashed.getAttribute("d").contains("Z"));
 	}
 
 	@Test

@@ -12,6 +12,7 @@ import java.util.Random;
 
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Geos;
+import org.frisket.geometry.Letters;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Region;
@@ -131,7 +132,7 @@ class CleanAgainstGeosTest {
 	}
 
 	private static Outline letter(Font font, char letter) {
-		return GlyphUnionTest.outline(font.createGlyphVector(new FontRenderContext(null, true, true), new char[] { letter })
+		return Letters.outline(font.createGlyphVector(new FontRenderContext(null, true, true), new char[] { letter })
 				.getOutline().getPathIterator(null));
 	}
 }

@@ -4,10 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import java.awt.Font;
-import java.awt.font.FontRenderContext;
-import java.awt.font.GlyphVector;
-import java.awt.geom.PathIterator;
 import java.io.File;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -18,11 +14,10 @@ import java.util.Set;
 import java.util.function.Supplier;
 
 import org.frisket.geometry.Contour;
+import org.frisket.geometry.Letters;
 import org.frisket.geometry.Memory;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
-import org.frisket.geometry.OutlineBuilder;
-import org.frisket.geometry.Point;
 import org.frisket.geometry.Region;
 import org.frisket.geometry.Segment;
 import org.frisket.geometry.Tolerance;
@@ -41,33 +36,6 @@ class GlyphUnionTest {
 			"8800 &64@§" };
 	private static final Tolerance TOLERANCE = Tolerance.DEFAULT;
 
-	private static Outline word(File file, String word, double size, double squeeze) throws Exception {
-		Font font = Font.createFont(Font.TRUETYPE_FONT, file).deriveFont((float) size);
-		GlyphVector glyphs = font.createGlyphVector(new FontRenderContext(null, true, true), word);
-		Outline outline = Outline.EMPTY;
-		for (int i = 0; i < glyphs.getNumGlyphs(); i++) {
-			Outline glyph = outline(glyphs.getGlyphOutline(i).getPathIterator(null));
-			outline = outline.plus(glyph.transformed(Transform.translation(-i * squeeze, 0)));
-		}
-		return outline;
-	}
-
-	static Outline outline(PathIterator path) {
-		OutlineBuilder pen = new OutlineBuilder();
-		double[] c = new double[6];
-		for (; !path.isDone(); path.next()) {
-			switch (path.currentSegment(c)) {
-			case PathIterator.SEG_MOVETO -> pen.moveTo(new Point(c[0], c[1]));
-			case PathIterator.SEG_LINETO -> pen.lineTo(new Point(c[0], c[1]));
-			case PathIterator.SEG_QUADTO -> pen.quadraticTo(new Point(c[0], c[1]), new Point(c[2], c[3]));
-			case PathIterator.SEG_CUBICTO ->
-				pen.cubicTo(new Point(c[0], c[1]), new Point(c[2], c[3]), new Point(c[4], c[5]));
-			default -> pen.close();
-			}
-		}
-		return pen.build();
-	}
-
 	private static Region clean(Outline outline) {
 		return new OutlineCleaner().clean(outline, FillRule.NON_ZERO, TOLERANCE, Monitor.NONE).region();
 	}
@@ -76,7 +44,7 @@ class GlyphUnionTest {
 	private static Outline line(File font, String... words) throws Exception {
 		Outline line = Outline.EMPTY;
 		for (int i = 0; i < words.length; i++) {
-			line = line.plus(word(font, words[i], 20, 1).transformed(Transform.translation(300.0 * i, 0)));
+			line = line.plus(Letters.word(font, words[i], 20, 1).transformed(Transform.translation(300.0 * i, 0)));
 		}
 		return line;
 	}
@@ -117,7 +85,7 @@ class GlyphUnionTest {
 			double size = 10 + random.nextInt(90);
 			double squeeze = random.nextInt(4) * size / 20;
 			String name = font.getName() + " " + word + " " + size + " " + squeeze;
-			Outline outline = word(font, word, size, squeeze);
+			Outline outline = Letters.word(font, word, size, squeeze);
 			Region region = clean(outline);
 			RegionAssert.assertClean(region, TOLERANCE.mm(), name);
 			double perimeter = outline.contours().stream().mapToDouble(Contour::length).sum();
@@ -129,7 +97,7 @@ class GlyphUnionTest {
 	@Test
 	void segmentsAwayFromTheOverlapsAreTheFontsOwn() throws Exception {
 		assumeTrue(FONTS.get(0).exists(), "script font is not installed");
-		Outline outline = word(FONTS.get(0), "Harbourlanepaperworksferryanniversarytag", 40, 1);
+		Outline outline = Letters.word(FONTS.get(0), "Harbourlanepaperworksferryanniversarytag", 40, 1);
 		Region region = clean(outline);
 		Set<Segment> own = new HashSet<>();
 		for (Contour contour : outline.contours()) {

@@ -18,7 +18,7 @@ import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.operation.valid.IsValidOp;
 
 /** What every region promises, asked of JTS where it can tell. */
-final class RegionAssert {
+public final class RegionAssert {
 
 	/** In mm, and in mm². */
 	private static final double CUSP_DEVIATION = 1e-6;
@@ -27,7 +27,7 @@ final class RegionAssert {
 	private RegionAssert() {
 	}
 
-	static void assertClean(Region region, double tolerance, String name) {
+	public static void assertClean(Region region, double tolerance, String name) {
 		for (Piece piece : region.pieces()) {
 			assertTrue(piece.outer().signedArea() < 0, name + ": outer contour runs clockwise");
 			piece.holes().forEach(h -> assertTrue(h.signedArea() > 0, name + ": hole runs counter-clockwise"));

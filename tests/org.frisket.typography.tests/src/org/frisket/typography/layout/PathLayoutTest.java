@@ -15,6 +15,7 @@ import org.frisket.geometry.Monitor;
 import org.frisket.geometry.PathData;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Segment;
+import org.frisket.geometry.lines.ArcLength;
 import org.frisket.typography.Alignment;
 import org.frisket.typography.EmbeddedFontSource;
 import org.frisket.typography.FontFace;

@@ -8,6 +8,7 @@ import org.frisket.geometry.Contour;
 import org.frisket.geometry.Length;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
+import org.frisket.model.WeedLines;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
@@ -26,7 +27,9 @@ public final class OpenContourCheck implements Check {
 	@Override
 	public void check(PreparedJob job, LayerLimits limits, Tolerance tolerance, Monitor monitor,
 			Consumer<Finding> findings) {
-		Worked.cut(job).forEach(element -> check(element, tolerance, findings));
+		// weed lines are in the waste, where nothing has to come free
+		Worked.cut(job).filter(element -> !(element.element() instanceof WeedLines))
+				.forEach(element -> check(element, tolerance, findings));
 	}
 
 	private static void check(PreparedElement element, Tolerance tolerance, Consumer<Finding> findings) {

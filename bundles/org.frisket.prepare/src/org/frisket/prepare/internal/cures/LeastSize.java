@@ -58,6 +58,9 @@ final class LeastSize {
 			if (element instanceof Mat mat) {
 				return ofMat(finding, trial, mat, limit);
 			}
+			if (!(element instanceof Outline)) {
+				return List.of();
+			}
 			Point centre = trial.prepared(finding).map(PreparedElement::bounds).orElseThrow().centre();
 			return search(finding, trial, 100, least -> limit / least, 0,
 					percent -> Cure.of(NLS.bind(Messages.LeastSize_scale, number(percent)), finding.element(),

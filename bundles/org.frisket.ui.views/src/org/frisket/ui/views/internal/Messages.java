@@ -4,9 +4,16 @@ import org.eclipse.osgi.util.NLS;
 
 final class Messages extends NLS {
 
+	public static String ElementText_exclude;
+	public static String ElementText_intersect;
+	public static String ElementText_left;
 	public static String ElementText_mat;
 	public static String ElementText_outline;
+	public static String ElementText_right;
+	public static String ElementText_subtract;
+	public static String ElementText_unite;
 	public static String ElementText_unknown;
+	public static String ElementText_weedLines;
 	public static String ElementText_wording;
 	public static String ElementText_wordingEmpty;
 	public static String SeverityText_blocking;

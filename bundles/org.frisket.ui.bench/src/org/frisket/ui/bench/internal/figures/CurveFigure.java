@@ -104,6 +104,11 @@ abstract class CurveFigure extends ZoomedFigure {
 		return shift.determinant() != 0 && picture.flat().touches(shift.inverse().apply(mm), reach);
 	}
 
+	/** Whether one of its lines passes a place in mm within {@code reach} mm. */
+	protected boolean passes(Point mm, double reach) {
+		return shift.determinant() != 0 && picture.flat().passes(shift.inverse().apply(mm), reach);
+	}
+
 	@Override
 	protected void paintFigure(Graphics graphics) {
 		if (!picture.curves().isEmpty()) {

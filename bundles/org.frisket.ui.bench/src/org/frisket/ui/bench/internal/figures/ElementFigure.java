@@ -6,8 +6,10 @@ import org.eclipse.draw2d.Graphics;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Path;
 import org.frisket.geometry.Bounds;
+import org.frisket.geometry.Outline;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Transform;
+import org.frisket.model.OperationKind;
 import org.frisket.ui.ThemeColour;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.canvas.Units;
@@ -72,7 +74,13 @@ public final class ElementFigure extends CurveFigure implements Shown {
 
 	@Override
 	public boolean containsPoint(int x, int y) {
-		return reachable && getBounds().contains(x, y) && touches(new Point(Units.mm(x), Units.mm(y)), REACH_PX / zoom.pixelsPerMm());
+		if (!reachable || !getBounds().contains(x, y)) {
+			return false;
+		}
+		Point place = new Point(Units.mm(x), Units.mm(y));
+		double reach = REACH_PX / zoom.pixelsPerMm();
+		// nothing of these lies there but their lines: what is seen behind them is meant
+		return picture().part() || picture().waste() ? passes(place, reach) : touches(place, reach);
 	}
 
 	@Override
@@ -116,6 +124,12 @@ public final class ElementFigure extends CurveFigure implements Shown {
 	@Override
 	public Path open() {
 		return split().open().isEmpty() ? null : path(split().open(), shift());
+	}
+
+	@Override
+	public Path dashes(OperationKind kind) {
+		Outline dashes = picture().dashes().get(kind);
+		return dashes == null ? null : path(dashes, shift());
 	}
 
 	@Override

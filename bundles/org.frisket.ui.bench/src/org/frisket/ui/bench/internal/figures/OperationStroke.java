@@ -66,6 +66,12 @@ public enum OperationStroke {
 		ink.line(path, hue.colour(), widthPx, Ink.OPAQUE, dash);
 	}
 
+	/** Paints dashes that are worked as they are, so that no pattern breaks them further. */
+	public void paintDashes(Ink ink, Path path) {
+		ink.line(path, ThemeColour.BENCH_SHEET.colour(), widthPx + 2, CASING_ALPHA);
+		ink.line(path, hue.colour(), widthPx, Ink.OPAQUE);
+	}
+
 	/** Paints the lines that stand for what could not be worked through: no operation's, and of the colour of trouble. */
 	static void paintPlaceholder(Ink ink, Path path) {
 		ink.line(path, ThemeColour.FINDING_BLOCKING.colour(), 1, Ink.OPAQUE, PLACEHOLDER_DASH);

@@ -13,6 +13,7 @@ import org.eclipse.gef.editparts.LayerManager;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Point;
 import org.frisket.model.Mat;
+import org.frisket.model.WeedLines;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.editor.BenchDocument;
 import org.frisket.ui.bench.internal.figures.GripFigure;
@@ -65,8 +66,9 @@ public final class SelectionGrips {
 			return;
 		}
 		List<ElementPart> movable = Selection.movableParts(viewer);
-		List<ElementPart> own = movable.stream().filter(part -> !(part.element() instanceof Mat)).toList();
-		boolean isMat = own.isEmpty() && movable.size() == 1;
+		List<ElementPart> own = movable.stream().filter(part -> !(part.element() instanceof Mat)
+				&& !(part.element() instanceof WeedLines)).toList();
+		boolean isMat = own.isEmpty() && movable.size() == 1 && movable.get(0).element() instanceof Mat;
 		parts = isMat ? movable : own;
 		box = parts.stream().map(ElementPart::boundsInMm).reduce(Bounds.EMPTY, Bounds::with);
 		for (Grip grip : Grip.values()) {

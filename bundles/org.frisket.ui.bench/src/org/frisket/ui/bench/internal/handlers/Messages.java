@@ -18,6 +18,10 @@ final class Messages extends NLS {
 	public static String ShapeHandler_layer;
 	public static String SightHandler_showAll;
 	public static String SightHandler_unlockAll;
+	public static String CombineHandler_tooFew;
+	public static String RoundCornersHandler_none;
+	public static String SplitHandler_noLine;
+	public static String SplitHandler_nothing;
 	public static String UndoHandler_named;
 	public static String UndoHandler_nothing;
 	public static String ZoomToHandler_cancel;

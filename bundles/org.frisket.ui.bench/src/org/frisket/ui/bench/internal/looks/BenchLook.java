@@ -1,5 +1,6 @@
 package org.frisket.ui.bench.internal.looks;
 
+import org.eclipse.swt.graphics.Path;
 import org.frisket.model.OperationKind;
 import org.frisket.ui.ThemeColour;
 import org.frisket.ui.bench.internal.figures.OperationStroke;
@@ -33,11 +34,18 @@ public enum BenchLook {
 	OPERATIONS(Messages.BenchLook_operations) {
 		@Override
 		public void paint(Shown shown, Ink ink) {
-			if (shown.picture().operations().contains(OperationKind.PRINT)) {
+			if (shown.picture().part()) {
+				ink.line(shown.curves(), ThemeColour.BENCH_HINT.colour(), THIN, PART_ALPHA, PART_DASH);
+			} else if (shown.picture().operations().contains(OperationKind.PRINT)) {
 				OperationStroke.PRINT.paint(ink, shown.hatching());
 			}
 			for (OperationKind kind : shown.picture().strokes()) {
-				OperationStroke.of(kind).paint(ink, shown.curves());
+				Path dashes = shown.dashes(kind);
+				if (dashes == null) {
+					OperationStroke.of(kind).paint(ink, shown.curves());
+				} else {
+					OperationStroke.of(kind).paintDashes(ink, dashes);
+				}
 			}
 		}
 	},
@@ -59,6 +67,9 @@ public enum BenchLook {
 	static final int THIN = 1;
 	static final int REMOVED_WIDTH = 3;
 	static final int[] OPEN_DASH = { 7, 4 };
+	/** Of what a combination is made of: there to be taken hold of, and no more. */
+	static final int[] PART_DASH = { 1, 3 };
+	static final int PART_ALPHA = 190;
 
 	private final String title;
 

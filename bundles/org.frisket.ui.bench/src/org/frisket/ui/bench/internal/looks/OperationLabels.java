@@ -26,7 +26,8 @@ final class OperationLabels {
 	private final int height;
 
 	OperationLabels(List<ElementPart> parts, Font font) {
-		this.parts = parts.stream().filter(part -> !part.picture().curves().isEmpty()).toList();
+		this.parts = parts.stream().filter(part -> !part.picture().curves().isEmpty() && !part.picture().part())
+				.toList();
 		this.font = font;
 		height = FigureUtilities.getFontMetrics(font).getHeight();
 	}

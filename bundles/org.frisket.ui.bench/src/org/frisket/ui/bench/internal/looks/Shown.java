@@ -2,6 +2,7 @@ package org.frisket.ui.bench.internal.looks;
 
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Path;
+import org.frisket.model.OperationKind;
 import org.frisket.ui.bench.internal.picture.ElementPicture;
 
 /** An element as a look finds it: its picture, and its curves as paths in the units of the ground. */
@@ -20,6 +21,9 @@ public interface Shown {
 
 	/** Of the clean curves, those that stay open; null if there are none. */
 	Path open();
+
+	/** The dashes that an operation is worked in; null if its lines are whole. */
+	Path dashes(OperationKind kind);
 
 	/** Lines that stand for a printed area. */
 	Path hatching();

@@ -8,7 +8,7 @@ import java.util.Set;
 import org.eclipse.gef.EditPartViewer;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.frisket.model.Element;
-import org.frisket.model.Mat;
+import org.frisket.model.Jobs;
 
 /** What is selected in a viewer of the bench; the one place that knows GEF's untyped lists. */
 public final class Selection {
@@ -31,17 +31,15 @@ public final class Selection {
 		return parts(viewer).stream().map(ElementPart::element).toList();
 	}
 
-	/** The selected parts that a move shifts itself; a mat comes along when what it follows is moved. */
+	/** The selected parts that a move shifts itself; a mat or a combination comes along when what it follows
+	 * is moved. */
 	public static List<ElementPart> movableParts(EditPartViewer viewer) {
 		Set<Element> selected = new HashSet<>(elements(viewer));
 		return parts(viewer).stream().filter(part -> !follows(part.element(), selected, new HashSet<>())).toList();
 	}
 
 	private static boolean follows(Element element, Set<Element> moved, Set<Element> seen) {
-		if (!(element instanceof Mat mat) || !seen.add(element)) {
-			return false;
-		}
-		return mat.getBehind().stream().anyMatch(other -> moved.contains(other) || follows(other, moved, seen));
+		return seen.add(element) && Jobs.sources(element).stream().anyMatch(other -> moved.contains(other) || follows(other, moved, seen));
 	}
 
 	/** Selects these elements, as far as they can be seen and are not locked, and no others. */

@@ -50,6 +50,11 @@ public final class FlatCurves {
 		return bounds.grown(reach).contains(point) && (contains(point) || isNear(point, reach));
 	}
 
+	/** Whether a curve passes within {@code reach} mm of a place, whatever it encloses. */
+	public boolean passes(Point point, double reach) {
+		return bounds.grown(reach).contains(point) && isNear(point, reach);
+	}
+
 	/** Whether the point is inside the closed curves; a ring within a ring is a hole. */
 	public boolean contains(Point point) {
 		boolean inside = false;

@@ -1,5 +1,6 @@
 package org.frisket.ui.bench.internal.picture;
 
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,10 +17,10 @@ import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.Transform;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
-import org.frisket.model.Mat;
 import org.frisket.model.Matrix;
 import org.frisket.model.Operation;
 import org.frisket.model.OperationKind;
+import org.frisket.model.WeedLines;
 import org.frisket.model.Wording;
 import org.frisket.prepare.CaretPlace;
 import org.frisket.prepare.Finding;
@@ -59,12 +60,13 @@ public final class PictureMaker {
 	 * The curves of a job, without findings.
 	 *
 	 * @param job   a copy that nobody changes meanwhile
-	 * @param first told what can be seen sooner, if there is anything new in it: all but the mats, which take longest and
-	 *              are still as they were
+	 * @param first told what can be seen sooner, if there is anything new in it: all but mats and the like, which take longest
+	 *              and are still as they were
 	 * @throws java.util.concurrent.CancellationException if the monitor cancels
 	 */
 	public Stage prepare(Job job, Tolerance tolerance, Monitor monitor, Consumer<JobPicture> first) {
-		if (Jobs.elements(job).stream().anyMatch(element -> element instanceof Mat && last.containsKey(element.getId()))) {
+		if (Jobs.elements(job).stream()
+				.anyMatch(element -> Jobs.isFollower(element) && last.containsKey(element.getId()))) {
 			prepareFirst(job, tolerance, monitor, first);
 		}
 		PreparedJob prepared = preparer.prepare(job, tolerance, monitor);
@@ -145,7 +147,8 @@ public final class PictureMaker {
 	private static Drawn drawn(PreparedElement prepared, Drawn before) {
 		if (before != null && before.region() == prepared.region() && before.lines() == prepared.lines()
 				&& !(prepared.region().isEmpty() && prepared.lines().isEmpty())
-				&& before.picture().operations().equals(operations(prepared))
+				&& before.picture().operations().equals(operations(prepared)) && before.picture().part() == prepared.part()
+				&& before.picture().dashes().equals(dashes(prepared))
 				&& before.picture().placement().equals(transform(prepared.element().getTransform()))) {
 			return before;
 		}
@@ -156,17 +159,29 @@ public final class PictureMaker {
 		return prepared.element().getOperations().stream().map(Operation::getKind).collect(Collectors.toSet());
 	}
 
+	private static Map<OperationKind, Outline> dashes(PreparedElement prepared) {
+		Map<OperationKind, Outline> dashes = new EnumMap<>(OperationKind.class);
+		for (Operation operation : prepared.operations()) {
+			List<Contour> broken = prepared.dashes(operation);
+			if (!broken.isEmpty()) {
+				dashes.putIfAbsent(operation.getKind(), new Outline(broken));
+			}
+		}
+		return dashes;
+	}
+
 	private static ElementPicture picture(PreparedElement prepared) {
 		Outline placeholder = Placeholder.of(prepared);
 		if (!placeholder.isEmpty()) {
 			return new ElementPicture(placeholder, new FlatCurves(placeholder, FLATNESS), Outline.EMPTY,
-					transform(prepared.element().getTransform()), Set.of(), true);
+					transform(prepared.element().getTransform()), Set.of(), true, false, false, Map.of());
 		}
 		Outline curves = prepared.region().toOutline().plus(new Outline(prepared.lines()));
 		Set<OperationKind> operations = operations(prepared);
 		FlatCurves flat = new FlatCurves(curves, FLATNESS);
 		Outline hatching = operations.contains(OperationKind.PRINT) ? Hatching.of(flat, HATCH_SPACING) : Outline.EMPTY;
-		return new ElementPicture(curves, flat, hatching, transform(prepared.element().getTransform()), operations);
+		return new ElementPicture(curves, flat, hatching, transform(prepared.element().getTransform()), operations, false,
+				prepared.part(), prepared.element() instanceof WeedLines, dashes(prepared));
 	}
 
 	/** A matrix of the model as a map of the plane. */

@@ -8,6 +8,7 @@ import org.eclipse.swt.graphics.Device;
 import org.eclipse.swt.graphics.Path;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Transform;
+import org.frisket.model.OperationKind;
 import org.frisket.ui.bench.internal.canvas.CurvePath;
 import org.frisket.ui.bench.internal.looks.Shown;
 import org.frisket.ui.bench.internal.looks.SplitCurves;
@@ -59,6 +60,12 @@ final class PaperShown implements Shown, AutoCloseable {
 	@Override
 	public Path open() {
 		return split.open().isEmpty() ? null : path(split.open());
+	}
+
+	@Override
+	public Path dashes(OperationKind kind) {
+		Outline dashes = element.picture().dashes().get(kind);
+		return dashes == null ? null : path(dashes);
 	}
 
 	@Override

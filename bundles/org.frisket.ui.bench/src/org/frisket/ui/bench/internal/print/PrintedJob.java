@@ -17,7 +17,7 @@ import org.frisket.ui.bench.internal.parts.Selection;
 import org.frisket.ui.bench.internal.picture.ElementPicture;
 
 /**
- * What of a job comes onto paper: what is seen of it on the bench, the lowest first.
+ * What of a job comes onto paper: what is seen of it on the bench, the lowest first, but for the parts of combinations.
  *
  * @param number of the job; empty if it has none yet
  * @param bounds of all elements, in mm
@@ -36,6 +36,9 @@ public record PrintedJob(String title, String number, List<PrintedElement> eleme
 		List<PrintedElement> elements = new ArrayList<>();
 		Bounds bounds = Bounds.EMPTY;
 		for (ElementPart part : Selection.all(viewer)) {
+			if (part.picture().part()) {
+				continue;
+			}
 			elements.add(new PrintedElement(part.picture(), part.shift(), part.stock()));
 			bounds = bounds.with(part.boundsInMm());
 		}

@@ -16,7 +16,7 @@ import org.frisket.geometry.snap.SnapKind;
 import org.frisket.geometry.snap.Snapper;
 import org.frisket.model.Element;
 import org.frisket.model.Job;
-import org.frisket.model.Mat;
+import org.frisket.model.Jobs;
 import org.frisket.ui.bench.internal.parts.ElementPart;
 import org.frisket.ui.bench.internal.parts.JobPart;
 import org.frisket.ui.bench.internal.parts.Selection;
@@ -103,8 +103,8 @@ public final class Snapping {
 			if (centres) {
 				builder.centre(part.boundsInMm());
 			}
-			// a mat's are made by the machine, and are far too many
-			if (nodes && !(part.element() instanceof Mat)) {
+			// those of a mat are made by the machine, and are far too many
+			if (nodes && !Jobs.isFollower(part.element())) {
 				addNodes(builder, part);
 			}
 		}
@@ -121,17 +121,15 @@ public final class Snapping {
 		}
 	}
 
-	/** The moved elements, and the mats that follow any of them, directly or through other mats. */
+	/** The moved elements, and whatever follows any of them, directly or through others. */
 	private static Set<Element> carried(List<ElementPart> all, Collection<ElementPart> moved) {
 		Set<Element> carried = new HashSet<>();
 		moved.forEach(part -> carried.add(part.element()));
-		List<Mat> mats = all.stream().map(ElementPart::element).filter(Mat.class::isInstance).map(Mat.class::cast)
-				.toList();
 		boolean grew = true;
 		while (grew) {
 			grew = false;
-			for (Mat mat : mats) {
-				grew |= mat.getBehind().stream().anyMatch(carried::contains) && carried.add(mat);
+			for (ElementPart part : all) {
+				grew |= Jobs.sources(part.element()).stream().anyMatch(carried::contains) && carried.add(part.element());
 			}
 		}
 		return carried;

@@ -161,6 +161,26 @@ abstract class Form {
 		});
 	}
 
+	/** What shows a row of a list, its label and the place of its field, only where there is something to set. */
+	static Field shownWhen(BooleanSupplier wanted, Label label, Composite cell) {
+		return new Field() {
+
+			@Override
+			public void refresh() {
+				boolean shown = wanted.getAsBoolean();
+				show(label, shown);
+				if (show(cell, shown)) {
+					layout(cell.getParent());
+				}
+			}
+
+			@Override
+			public void reset() {
+				refresh();
+			}
+		};
+	}
+
 	/** @return whether it was otherwise before */
 	static boolean show(Control control, boolean shown) {
 		GridData data = (GridData) control.getLayoutData();

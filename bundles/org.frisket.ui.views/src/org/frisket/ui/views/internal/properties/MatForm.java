@@ -114,6 +114,8 @@ final class MatForm extends Form {
 		remove.setData(NAME, Messages.MatForm_remove);
 		remove.setToolTipText(Messages.MatForm_removeTip);
 		remove.addListener(SWT.Selection, event -> subject.execute(new RemoveMat(mat)));
+		MatShape shape = new MatShape(list, COLUMNS, subject, mat, fields::add);
+		shape.addForm();
 		label(list, Messages.MatForm_distance);
 		Composite distance = cell(list, Messages.MatForm_distance, COLUMNS - 1);
 		fields.add(new Entry(distance, SWT.SINGLE, () -> LengthField.text(mat.getDistance()),
@@ -126,6 +128,7 @@ final class MatForm extends Form {
 		label(list, Messages.MatForm_holes);
 		fields.add(new Choice<>(cell(list, Messages.MatForm_holes, COLUMNS - 1), List.of(HoleRule.values()),
 				MatForm::name, mat::getHoles, holes -> subject.execute(ChangeMat.holes(one, holes))));
+		shape.addFinish();
 		label(list, Messages.MatForm_smoothing);
 		fields.add(new Entry(cell(list, Messages.MatForm_smoothing, 1), SWT.SINGLE,
 				() -> LengthField.text(mat.getSmoothing()), typed -> subject.execute(
@@ -167,6 +170,7 @@ final class MatForm extends Form {
 		return switch (holes) {
 		case KEEP -> Messages.MatForm_keepHoles;
 		case FILL -> Messages.MatForm_fillHoles;
+		case FILL_SMALL -> Messages.MatForm_fillSmallHoles;
 		};
 	}
 }

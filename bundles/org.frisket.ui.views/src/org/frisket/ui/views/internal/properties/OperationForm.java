@@ -3,6 +3,7 @@ package org.frisket.ui.views.internal.properties;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
@@ -99,10 +100,41 @@ final class OperationForm extends Form {
 		fields.add(new Entry(cell(list, Messages.OperationForm_passes, COLUMNS - 1), SWT.SINGLE, () -> passes(place),
 				typed -> subject.execute(ChangeOperation.passes(subject.elements(), place,
 						NumberField.parseWhole(typed, 1, ChangeOperation.MOST_PASSES)))));
+		addDashes(place);
 		if (listed.get(place) < subject.elements().size()) {
 			Label some = label(list, NLS.bind(Messages.OperationForm_some, listed.get(place), subject.elements().size()));
 			GridDataFactory.fillDefaults().span(COLUMNS, 1).applyTo(some);
 		}
+	}
+
+	/** Of a crease or a perforation, which a machine may break up by itself or be given in dashes. */
+	private void addDashes(int place) {
+		BooleanSupplier broken = () -> {
+			OperationKind kind = common(place, Operation::getKind);
+			return kind == OperationKind.CREASE || kind == OperationKind.PERFORATE;
+		};
+		length(place, Messages.OperationForm_dash, Operation::getDash, ChangeOperation::dash, broken);
+		length(place, Messages.OperationForm_gap, Operation::getGap, ChangeOperation::gap, broken);
+	}
+
+	/** How a length of an operation is changed. */
+	private interface Change {
+		Edit to(List<Element> elements, int place, double mm);
+	}
+
+	private void length(int place, String name, Function<Operation, Double> value, Change change, BooleanSupplier when) {
+		Label label = label(list, name);
+		label.setToolTipText(Messages.OperationForm_dashTip);
+		Composite cell = cell(list, name, COLUMNS - 1);
+		fields.add(new Entry(cell, SWT.SINGLE, () -> {
+			Double mm = common(place, value);
+			return mm == null ? null : mm == 0 ? "" : LengthField.text(mm); //$NON-NLS-1$
+		}, typed -> {
+			Double now = common(place, value);
+			subject.execute(change.to(subject.elements(), place,
+					typed.isBlank() ? 0 : LengthField.AMOUNT.parse(typed, now == null ? 0 : now)));
+		}).withHint(Messages.OperationForm_whole));
+		fields.add(shownWhen(when, label, cell));
 	}
 
 	/** Of the elements that have the operation; null if they differ. */

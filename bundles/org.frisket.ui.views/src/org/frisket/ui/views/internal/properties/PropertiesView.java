@@ -31,6 +31,7 @@ public final class PropertiesView extends BenchView {
 	private Label heading;
 	private WordingForm wording;
 	private List<WordingPart> wordingParts = List.of();
+	private List<KindForm> kindForms = List.of();
 	private List<Form> elementForms = List.of();
 	private List<Form> forms = List.of();
 
@@ -48,9 +49,11 @@ public final class PropertiesView extends BenchView {
 		wording = new WordingForm(body, subject);
 		wordingParts = List.of(wording, new SpacingForm(body, subject), new LetterformForm(body, subject),
 				new FlowForm(body, subject), new HoldForm(body, subject), new PenForm(body, subject));
+		kindForms = List.of(new CombinationForm(body, subject), new WeedLinesForm(body, subject),
+				new CornerForm(body, subject));
 		elementForms = List.of(new PlaceForm(body, subject), new ElementForm(body, subject), new MatForm(body, subject),
 				new OperationForm(body, subject), new MeasureForm(body, subject));
-		forms = Stream.concat(wordingParts.stream(), elementForms.stream()).toList();
+		forms = Stream.of(wordingParts, kindForms, elementForms).<Form>flatMap(List::stream).toList();
 		scroll.addListener(SWT.Resize, event -> Form.layout(body));
 		new TextKeys(getSite()).activate();
 		return scroll;
@@ -119,6 +122,7 @@ public final class PropertiesView extends BenchView {
 
 	private void showWanted() {
 		wordingParts.forEach(part -> part.setShown(part.isWanted()));
+		kindForms.forEach(form -> form.setShown(form.isWanted()));
 	}
 
 	private void showHeading() {

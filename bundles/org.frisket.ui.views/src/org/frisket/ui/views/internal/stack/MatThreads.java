@@ -2,6 +2,7 @@ package org.frisket.ui.views.internal.stack;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
@@ -11,7 +12,10 @@ import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Mat;
 
-/** Threads at the right end of the stack, each from a mat to what it follows, with a bead at the mat to pull it by. */
+/**
+ * Threads at the right end of the stack, each from a mat, a combination or weed lines to what these follow; with a bead at
+ * a mat to pull it by.
+ */
 final class MatThreads {
 
 	private static final int LANES = 3;
@@ -21,7 +25,12 @@ final class MatThreads {
 	private static final int KNOT_PX = 5;
 	private static final int REACH_PX = 3;
 
-	private record Thread(Mat mat, int lane, int bead, List<Integer> knots) {
+	private record Thread(Element follower, int lane, int bead, List<Integer> knots) {
+
+		/** The mat that is pulled by it; null if what follows is none. */
+		Mat mat() {
+			return follower instanceof Mat mat ? mat : null;
+		}
 
 		int top() {
 			return Math.min(bead, knots.get(0));
@@ -41,13 +50,13 @@ final class MatThreads {
 		}
 		Lanes lanes = new Lanes(LANES);
 		for (Element element : Jobs.elements(job)) {
-			if (element instanceof Mat mat && !mat.getBehind().isEmpty()) {
-				int bead = rows.middleOf(mat);
-				List<Integer> knots = mat.getBehind().stream().map(rows::middleOf).filter(y -> y >= 0).sorted().toList();
+			if (!Jobs.sources(element).isEmpty()) {
+				int bead = rows.middleOf(element);
+				List<Integer> knots = Jobs.sources(element).stream().map(rows::middleOf).filter(y -> y >= 0).sorted().toList();
 				if (!knots.isEmpty()) {
 					int lane = lanes.take(0, Math.min(bead, knots.get(0)),
 							Math.max(bead, knots.get(knots.size() - 1)));
-					threads.add(new Thread(mat, lane, bead, knots));
+					threads.add(new Thread(element, lane, bead, knots));
 				}
 			}
 		}
@@ -64,7 +73,7 @@ final class MatThreads {
 
 	/** Where the bead of a mat's thread is seen; null if it has none. */
 	Rectangle beadOf(Mat mat, int width, int scrolled) {
-		return threads.stream().filter(thread -> thread.mat == mat).findFirst()
+		return threads.stream().filter(thread -> thread.follower == mat).findFirst()
 				.map(thread -> new Rectangle(xOf(thread, width) - BEAD_PX / 2, thread.bead - scrolled - BEAD_PX / 2,
 						BEAD_PX, BEAD_PX))
 				.orElse(null);
@@ -73,21 +82,21 @@ final class MatThreads {
 	/** The mat whose thread runs through a place of the control; null if none does. */
 	Mat at(int x, int y, int width, int scrolled) {
 		for (Thread thread : threads) {
-			if (Math.abs(y - (thread.bead - scrolled)) <= BEAD_PX && Math.abs(x - xOf(thread, width)) <= BEAD_PX / 2) {
-				return thread.mat;
+			if (thread.mat() != null && Math.abs(y - (thread.bead - scrolled)) <= BEAD_PX && Math.abs(x - xOf(thread, width)) <= BEAD_PX / 2) {
+				return thread.mat();
 			}
 		}
 		return threads.stream()
 				.filter(thread -> Math.abs(x - xOf(thread, width)) <= REACH_PX
 						&& y >= thread.top() - scrolled - REACH_PX && y <= thread.bottom() - scrolled + REACH_PX)
-				.findFirst().map(Thread::mat).orElse(null);
+				.map(Thread::mat).filter(Objects::nonNull).findFirst().orElse(null);
 	}
 
 	/** @param pulled the mat whose thread is pulled or pointed at; null for none */
 	void paint(GC gc, int width, int scrolled, Mat pulled) {
 		gc.setAntialias(SWT.ON);
 		for (Thread thread : threads) {
-			boolean taut = thread.mat == pulled;
+			boolean taut = pulled != null && thread.follower == pulled;
 			gc.setForeground(RowMarks.ink(false));
 			gc.setBackground(gc.getForeground());
 			gc.setAlpha(taut ? RowMarks.OPAQUE : RowMarks.FADED);
@@ -100,6 +109,10 @@ final class MatThreads {
 				gc.fillOval(left - KNOT_PX / 2, y - scrolled - KNOT_PX / 2, KNOT_PX, KNOT_PX);
 			}
 			gc.setAlpha(RowMarks.OPAQUE);
+			if (thread.mat() == null) {
+				gc.fillOval(x - KNOT_PX / 2, thread.bead - scrolled - KNOT_PX / 2, KNOT_PX, KNOT_PX);
+				continue;
+			}
 			gc.fillOval(x - BEAD_PX / 2, thread.bead - scrolled - BEAD_PX / 2, BEAD_PX, BEAD_PX);
 			// so that it stands out from the ground of a selected row too
 			gc.setForeground(RowMarks.system(SWT.COLOR_LIST_BACKGROUND));

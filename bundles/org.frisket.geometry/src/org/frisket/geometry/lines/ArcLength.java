@@ -1,5 +1,6 @@
-package org.frisket.typography.layout;
+package org.frisket.geometry.lines;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -8,10 +9,10 @@ import org.frisket.geometry.Point;
 import org.frisket.geometry.Segment;
 
 /** A contour by the length along it. Positions are exact to about a millionth of a segment's length. */
-final class ArcLength {
+public final class ArcLength {
 
 	/** A place on a curve and the direction of travel there, of length 1. */
-	record Place(Point point, Point direction) {
+	public record Place(Point point, Point direction) {
 	}
 
 	/** Chords that a segment's length is first looked up in; refined by Newton's method. */
@@ -23,7 +24,7 @@ final class ArcLength {
 	private final double[] starts;
 
 	/** @throws IllegalArgumentException if the contour has no length */
-	ArcLength(Contour contour) {
+	public ArcLength(Contour contour) {
 		segments = contour.segments().stream().filter(s -> s.length() > 0).toList();
 		closed = contour.isClosed();
 		starts = new double[segments.size() + 1];
@@ -35,16 +36,17 @@ final class ArcLength {
 		}
 	}
 
-	double length() {
+	/** In mm. */
+	public double length() {
 		return starts[segments.size()];
 	}
 
-	boolean isClosed() {
+	public boolean isClosed() {
 		return closed;
 	}
 
 	/** Beyond the ends of an open contour on its straight continuation; a closed one is gone round again. */
-	Place at(double along) {
+	public Place at(double along) {
 		double wanted = closed ? along - length() * Math.floor(along / length()) : along;
 		if (wanted <= 0 && !closed) {
 			Segment first = segments.get(0);
@@ -55,9 +57,56 @@ final class ArcLength {
 			return new Place(last.end().plus(last.endTangent().times(closed ? 0 : wanted - length())),
 					last.endTangent());
 		}
-		int found = Arrays.binarySearch(starts, wanted);
-		int number = Math.min(segments.size() - 1, found >= 0 ? found : -found - 2);
+		int number = segmentAt(wanted);
 		return at(segments.get(number), wanted - starts[number]);
+	}
+
+	/** Where each segment starts, in mm along the contour, and at last where it ends. */
+	public double[] joints() {
+		return starts.clone();
+	}
+
+	/** The segments that have a length, in their order. */
+	public List<Segment> segments() {
+		return segments;
+	}
+
+	/**
+	 * The stretch between two places, as an open contour. On a closed one it may run on over the start, by less than once
+	 * round.
+	 *
+	 * @throws IllegalArgumentException unless {@code from < to}, both on the contour
+	 */
+	public Contour stretch(double from, double to) {
+		if (!(from >= 0 && from < to && to - from <= length()) || !closed && to > length()) {
+			throw new IllegalArgumentException("a stretch from " + from + " to " + to + " of " + length());
+		}
+		List<Segment> cut = new ArrayList<>();
+		addStretch(Math.min(from, length()), Math.min(to, length()), cut);
+		if (to > length()) {
+			addStretch(Math.max(0, from - length()), to - length(), cut);
+		}
+		for (int i = 1; i < cut.size(); i++) {
+			// joints are the same place for both, but not always to the last bit
+			cut.set(i, cut.get(i).withEnds(cut.get(i - 1).end(), cut.get(i).end()));
+		}
+		return Contour.open(cut);
+	}
+
+	private void addStretch(double from, double to, List<Segment> cut) {
+		for (int i = segmentAt(from); i < segments.size() && starts[i] < to; i++) {
+			Segment segment = segments.get(i);
+			double low = from <= starts[i] ? 0 : parameter(segment, from - starts[i]);
+			double high = to >= starts[i + 1] ? 1 : parameter(segment, to - starts[i]);
+			if (low < high) {
+				cut.add(segment.between(low, high));
+			}
+		}
+	}
+
+	private int segmentAt(double along) {
+		int found = Arrays.binarySearch(starts, along);
+		return Math.min(segments.size() - 1, found >= 0 ? found : -found - 2);
 	}
 
 	private static Place at(Segment segment, double wanted) {
