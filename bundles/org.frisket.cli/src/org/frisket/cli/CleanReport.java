@@ -2,7 +2,6 @@ package org.frisket.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -43,8 +42,7 @@ record CleanReport(Path input, List<Path> outputs, List<CleanedLayer> layers, Li
 		for (CleanedLayer layer : layers) {
 			String name = layer.source().name();
 			for (Mend mend : layer.mends()) {
-				out.printf(Locale.ROOT, "repair %s %s at %.2f,%.2f mm%s%n", mend.kind(), name, mend.place().x(),
-						mend.place().y(), amount(mend));
+				out.println(MendText.line(name, mend));
 			}
 			if (!pen) {
 				for (Contour line : layer.artwork().openLines()) {
@@ -64,14 +62,6 @@ record CleanReport(Path input, List<Path> outputs, List<CleanedLayer> layers, Li
 		outputs.forEach(file -> out.println("wrote " + file));
 	}
 
-	private static String amount(Mend mend) {
-		return switch (mend.unit()) {
-		case "mm2" -> String.format(Locale.ROOT, " (%.4f mm²)", mend.amount());
-		case "" -> String.format(Locale.ROOT, " (%.0f)", mend.amount());
-		default -> String.format(Locale.ROOT, " (%.4f %s)", mend.amount(), mend.unit());
-		};
-	}
-
 	/** Counted by their outer contours, which run counter-clockwise to the viewer. */
 	private static long areas(CleanedLayer layer) {
 		return layer.artwork().areas().stream().flatMap(area -> area.outline().contours().stream())
@@ -79,14 +69,7 @@ record CleanReport(Path input, List<Path> outputs, List<CleanedLayer> layers, Li
 	}
 
 	private List<String> allRemarks() {
-		List<String> all = new ArrayList<>(remarks.stream().map(Remark::toString).toList());
-		for (CleanedLayer layer : layers) {
-			for (String picture : layer.pictures()) {
-				all.add(layer.source().name() + ": the picture" + (picture.isEmpty() ? "" : " “" + picture + "”")
-						+ " is left out, because a job holds none yet");
-			}
-		}
-		return all;
+		return remarks.stream().map(Remark::toString).toList();
 	}
 
 	String json() {
@@ -99,7 +82,7 @@ record CleanReport(Path input, List<Path> outputs, List<CleanedLayer> layers, Li
 		JsonArray repairs = new JsonArray();
 		for (CleanedLayer layer : layers) {
 			layersJson.add(json(layer));
-			layer.mends().forEach(mend -> repairs.add(json(layer, mend)));
+			layer.mends().forEach(mend -> repairs.add(MendText.json(layer.source().name(), mend)));
 		}
 		root.add("layers", layersJson);
 		root.add("repairs", repairs);
@@ -162,16 +145,5 @@ record CleanReport(Path input, List<Path> outputs, List<CleanedLayer> layers, Li
 			array.add(object);
 		}
 		return array;
-	}
-
-	private static JsonObject json(CleanedLayer layer, Mend mend) {
-		JsonObject object = new JsonObject();
-		object.addProperty("layer", layer.source().name());
-		object.addProperty("kind", mend.kind());
-		object.addProperty("x", mend.place().x());
-		object.addProperty("y", mend.place().y());
-		object.addProperty("amount", mend.amount());
-		object.addProperty("unit", mend.unit());
-		return object;
 	}
 }

@@ -1,29 +1,18 @@
 package org.frisket.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 
-import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
-import org.frisket.geometry.options.Option;
 import org.frisket.geometry.repair.RepairCourse;
-import org.frisket.geometry.repair.RepairStep;
-import org.frisket.imports.ImportSource;
-import org.frisket.imports.ImportTask;
 import org.frisket.imports.ImportedArt;
 import org.frisket.imports.ImportedLayer;
-import org.frisket.imports.Importer;
-import org.frisket.imports.Importers;
-import org.frisket.imports.UnreadableArtException;
 import org.frisket.model.Job;
 import org.frisket.prepare.RepairSteps;
-import org.frisket.prepare.extension.Contribution;
 import org.frisket.prepare.extension.ContributionException;
 
 import picocli.CommandLine.Command;
@@ -67,25 +56,20 @@ final class CleanVerb implements Callable<Integer> {
 	public Integer call() throws Refusal {
 		PrintWriter out = spec.commandLine().getOut();
 		if (list) {
-			list(out);
+			OptionList list = new OptionList(out);
+			list.importers();
+			list.repairs();
 			return Frisket.DONE;
 		}
 		if (file == null || outputs.isEmpty()) {
 			throw new Refusal("say which artwork and, with --out, which file");
 		}
 		Targets targets = Targets.of(outputs);
-		Contribution<Importer> importer = Importers.forFile(file.toString()).orElseThrow(
-				() -> new Refusal("no format is known for “" + file + "”; there are " + endings()));
+		ArtFile art = ArtFile.of(file, options);
 		try {
-			Map<String, String> forRepair = new LinkedHashMap<>(options);
-			Map<String, String> forImport = new LinkedHashMap<>(options);
-			List<String> known = importer.create().options().stream().map(Option::name).toList();
-			forRepair.keySet().removeAll(known);
-			forImport.keySet().retainAll(known);
-			RepairCourse course = RepairSteps.course(forRepair);
-			ImportedArt art = new ImportTask(importer).read(ImportSource.of(file), forImport, Monitor.NONE);
-			return write(targets, art, course, out);
-		} catch (IOException | UnreadableArtException | ContributionException | IllegalArgumentException e) {
+			RepairCourse course = RepairSteps.course(art.others());
+			return write(targets, art.read(), course, out);
+		} catch (ContributionException | IllegalArgumentException e) {
 			throw new Refusal(e);
 		}
 	}
@@ -105,37 +89,5 @@ final class CleanVerb implements Callable<Integer> {
 			report.print(out);
 		}
 		return report.isBlocked() ? Frisket.BLOCKED : Frisket.DONE;
-	}
-
-	private static String endings() {
-		return String.join(", ", Importers.all().stream().flatMap(each -> Importers.endings(each).stream())
-				.map(ending -> "." + ending).toList());
-	}
-
-	private static void list(PrintWriter out) {
-		for (Contribution<Importer> importer : Importers.all()) {
-			out.printf(".%s %s (%s)%n", String.join(" .", Importers.endings(importer)), Importers.name(importer),
-					importer.bundle());
-			try {
-				list(importer.create().options(), out);
-			} catch (ContributionException | RuntimeException e) {
-				out.println("    cannot be used: " + e.getMessage());
-			}
-		}
-		for (Contribution<RepairStep> step : RepairSteps.all()) {
-			out.printf("%s (%s)%n", RepairSteps.name(step), step.bundle());
-			try {
-				list(RepairSteps.options(step), out);
-			} catch (ContributionException e) {
-				out.println("    cannot be used: " + e.getMessage());
-			}
-		}
-	}
-
-	private static void list(List<Option> options, PrintWriter out) {
-		for (Option option : options) {
-			out.printf("    %s=%s: %s%s%n", option.name(), option.initial(), option.description(),
-					option.choices().isEmpty() ? "" : " (" + String.join(", ", option.choices()) + ")");
-		}
 	}
 }

@@ -19,10 +19,10 @@ import org.frisket.prepare.extension.ContributionException;
 /**
  * A layer of a file after its repair.
  *
- * @param pictures names of the pictures on it, which are left out
+ * @param pictures those on it, which are taken over as they are
  */
 record CleanedLayer(ImportedLayer source, Mended mended, Movement movement, Tolerance tolerance,
-		List<String> pictures) {
+		List<ImportedShape.Picture> pictures) {
 
 	Artwork artwork() {
 		return mended.artwork();
@@ -39,14 +39,14 @@ record CleanedLayer(ImportedLayer source, Mended mended, Movement movement, Tole
 	static CleanedLayer of(ImportedLayer layer, RepairCourse course, Tolerance tolerance) throws ContributionException {
 		List<Artwork.Area> areas = new ArrayList<>();
 		List<Contour> lines = new ArrayList<>();
-		List<String> pictures = new ArrayList<>();
+		List<ImportedShape.Picture> pictures = new ArrayList<>();
 		for (ImportedShape shape : layer.shapes()) {
 			if (shape instanceof ImportedShape.Area area) {
 				areas.add(new Artwork.Area(area.outline(), area.rule()));
 			} else if (shape instanceof ImportedShape.Lines more) {
 				lines.addAll(more.outline().contours());
-			} else {
-				pictures.add(shape.name());
+			} else if (shape instanceof ImportedShape.Picture picture) {
+				pictures.add(picture);
 			}
 		}
 		RepairCourse.Proved proved = RepairSteps.prove(course, new Artwork(areas, lines), tolerance, Monitor.NONE);

@@ -21,8 +21,7 @@ final class FindingsJson {
 	private FindingsJson() {
 	}
 
-	static String text(List<Finding> findings, Map<PreparedElement, Fitness> wordings,
-			Map<PreparedElement, RegionMeasures> measures) {
+	static JsonArray of(List<Finding> findings) {
 		JsonArray array = new JsonArray();
 		for (Finding finding : findings) {
 			JsonObject object = new JsonObject();
@@ -43,8 +42,13 @@ final class FindingsJson {
 			object.addProperty("cure", finding.cure());
 			array.add(object);
 		}
+		return array;
+	}
+
+	static String text(List<Finding> findings, Map<PreparedElement, Fitness> wordings,
+			Map<PreparedElement, RegionMeasures> measures) {
 		JsonObject root = new JsonObject();
-		root.add("findings", array);
+		root.add("findings", of(findings));
 		JsonArray measured = new JsonArray();
 		wordings.forEach((element, fitness) -> measured.add(FitnessJson.wording(element, fitness)));
 		root.add("wordings", measured);

@@ -7,6 +7,8 @@ import java.util.concurrent.Callable;
 
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.measure.RegionMeasures;
+import org.frisket.imports.Importers;
+import org.frisket.model.Job;
 import org.frisket.prepare.PreparedElement;
 
 import picocli.CommandLine.Command;
@@ -17,13 +19,13 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Makeready of a job, one finding a line. */
-@Command(name = "inspect", description = "Checks a job before a sheet is run and lists the findings.", sortOptions = false)
+@Command(name = "inspect", description = "Checks a job or artwork before a sheet is run and lists the findings.", sortOptions = false)
 final class InspectVerb implements Callable<Integer> {
 
 	@Spec
 	private CommandSpec spec;
 
-	@Parameters(paramLabel = "FILE", description = "The job, a .frjob file.")
+	@Parameters(paramLabel = "FILE", description = "The job, a .frjob file, or artwork, which is looked at as frisket import would take it over.")
 	private Path file;
 
 	@Option(names = "--stock", paramLabel = "ID", description = "What it is cut from: card, heavy-card, paper, film or one of the studio (default each layer's own, card where it has none).")
@@ -40,6 +42,9 @@ final class InspectVerb implements Callable<Integer> {
 	@Option(names = "--tolerance", paramLabel = "LENGTH", defaultValue = "0.02mm", description = "Greatest deviation of curves (default ${DEFAULT-VALUE}).")
 	private Tolerance tolerance;
 
+	@Option(names = "--set", paramLabel = "OPTION=VALUE", description = "For artwork, an option as of frisket import.")
+	private Map<String, String> options = Map.of();
+
 	@Option(names = "--json", description = "Writes JSON for machines; lengths in mm.")
 	private boolean json;
 
@@ -55,7 +60,7 @@ final class InspectVerb implements Callable<Integer> {
 	@Override
 	public Integer call() throws Refusal {
 		studio.choose();
-		Preparation preparation = Preparation.measured(Preparation.load(file), tolerance,
+		Preparation preparation = Preparation.measured(job(), tolerance,
 				Stocks.ofLayers(stock, thinnest, smallest));
 		Map<PreparedElement, RegionMeasures> measured = measures ? preparation.measures(tolerance) : Map.of();
 		PrintWriter out = spec.commandLine().getOut();
@@ -70,5 +75,15 @@ final class InspectVerb implements Callable<Integer> {
 			measured.forEach((element, all) -> out.println(MeasuresReport.line(element, all)));
 		}
 		return preparation.status();
+	}
+
+	private Job job() throws Refusal {
+		if (Importers.forFile(file.toString()).isPresent()) {
+			return ArtFile.of(file, options).take(tolerance).job();
+		}
+		if (!options.isEmpty()) {
+			throw new Refusal("--set: there is nothing to set about “" + file + "”");
+		}
+		return Preparation.load(file);
 	}
 }

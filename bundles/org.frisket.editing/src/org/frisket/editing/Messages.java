@@ -119,6 +119,7 @@ final class Messages extends NLS {
 	public static String DuplicateElements_name;
 	public static String DuplicateLayer_name;
 	public static String GroupElements_name;
+	public static String ImportArt_name;
 	public static String MakeOutline_name;
 	public static String MoveElements_name;
 	public static String MoveGuide_name;
@@ -166,6 +167,7 @@ final class Messages extends NLS {
 	public static String Targets_element;
 	public static String Targets_mat;
 	public static String Targets_outline;
+	public static String Targets_picture;
 	public static String Targets_several;
 	public static String Targets_weedLines;
 	public static String Targets_wording;

@@ -13,6 +13,7 @@ import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Mat;
 import org.frisket.model.Outline;
+import org.frisket.model.Picture;
 import org.frisket.model.WeedLines;
 import org.frisket.model.Wording;
 
@@ -104,6 +105,9 @@ final class Targets {
 		}
 		if (element instanceof WeedLines) {
 			return Messages.Targets_weedLines;
+		}
+		if (element instanceof Picture) {
+			return Messages.Targets_picture;
 		}
 		return element instanceof Mat ? Messages.Targets_mat : Messages.Targets_element;
 	}

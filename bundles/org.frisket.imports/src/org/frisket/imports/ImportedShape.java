@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
+import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Line;
 import org.frisket.geometry.Outline;
+import org.frisket.geometry.Point;
 import org.frisket.geometry.Segment;
 import org.frisket.geometry.Transform;
 import org.frisket.geometry.clean.FillRule;
@@ -17,6 +19,9 @@ public sealed interface ImportedShape {
 	/** Its name or id in the file; may be empty. */
 	String name();
 
+	/** Around it, in mm, without the width of lines. */
+	Bounds bounds();
+
 	/**
 	 * An area. Contours that come open are closed by a straight line, as SVG fills them.
 	 *
@@ -26,6 +31,11 @@ public sealed interface ImportedShape {
 
 		public Area {
 			outline = new Outline(outline.contours().stream().filter(c -> !c.isEmpty()).map(Area::closed).toList());
+		}
+
+		@Override
+		public Bounds bounds() {
+			return outline.bounds();
 		}
 
 		private static Contour closed(Contour contour) {
@@ -47,6 +57,11 @@ public sealed interface ImportedShape {
 	 * @param colour as {@code #rrggbb}, or empty
 	 */
 	record Lines(String name, Outline outline, double width, String colour) implements ImportedShape {
+
+		@Override
+		public Bounds bounds() {
+			return outline.bounds();
+		}
 	}
 
 	/**
@@ -59,6 +74,12 @@ public sealed interface ImportedShape {
 
 		public Picture {
 			bytes = bytes.clone();
+		}
+
+		@Override
+		public Bounds bounds() {
+			return Bounds.of(place.apply(new Point(0, 0))).with(place.apply(new Point(1, 0)))
+					.with(place.apply(new Point(0, 1))).with(place.apply(new Point(1, 1)));
 		}
 
 		@Override

@@ -155,6 +155,15 @@ public interface FrisketFactory {
 	Outline createOutline();
 
 	/**
+	 * Returns a new object of class '<em>Picture</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Picture</em>'.
+	 * @generated
+	 */
+	Picture createPicture();
+
+	/**
 	 * Returns a new object of class '<em>Mat</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import java.util.stream.LongStream;
 
 
 /**
@@ -30,6 +31,12 @@ public final class Ids {
 	/** An id for one more element of the job. */
 	public static String nextElement(Job job) {
 		return "e" + (last('e', all(job)) + 1);
+	}
+
+	/** Ids for so many more elements of the job. */
+	public static List<String> nextElements(Job job, int count) {
+		long last = last('e', all(job));
+		return LongStream.rangeClosed(last + 1, last + count).mapToObj(number -> "e" + number).toList();
 	}
 
 	/** An id for one more group of the job. */

@@ -55,6 +55,22 @@ public final class Jobs {
 		return add(layer, outline);
 	}
 
+	/**
+	 * A new picture of pixels above the layer's other elements, to be printed.
+	 *
+	 * @param mediaType what kind of file it is; may be null
+	 * @param width     in mm, as is {@code height}
+	 */
+	public static Picture addPicture(Layer layer, ImageBytes image, String mediaType, double width, double height) {
+		Picture picture = FACTORY.createPicture();
+		picture.setImage(image);
+		picture.setMediaType(mediaType);
+		picture.setWidth(width);
+		picture.setHeight(height);
+		addOperation(picture, OperationKind.PRINT);
+		return add(layer, picture);
+	}
+
 	/** A new mat above the layer's other elements that stands {@code distance} mm outside those it follows. */
 	public static Mat addMat(Layer layer, double distance, List<? extends Element> behind) {
 		Mat mat = FACTORY.createMat();

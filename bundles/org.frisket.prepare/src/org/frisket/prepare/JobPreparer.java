@@ -19,6 +19,7 @@ import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 import org.frisket.model.Matrix;
 import org.frisket.model.OperationKind;
+import org.frisket.model.Picture;
 import org.frisket.model.Wording;
 import org.frisket.prepare.checks.Limits;
 import org.frisket.prepare.internal.ElementSteps;
@@ -36,6 +37,9 @@ public final class JobPreparer {
 
 	/** The id of the finding that pen lettering has an operation of the blade. */
 	public static final String PEN_LETTERING_CUT = "pen-lettering-cut";
+
+	/** The id of the finding that a picture is to be worked along its edge. */
+	public static final String PICTURE_WORKED = "picture-worked";
 
 	private final ElementSteps steps;
 
@@ -163,9 +167,12 @@ public final class JobPreparer {
 			if (part || prepared.operations().size() == element.getOperations().size()) {
 				return prepared;
 			}
-			findings.add(Finding.plain(PEN_LETTERING_CUT, Severity.BLOCKING, element.getId(), prepared.bounds().centre(),
-					"Lines for the pen are to be worked by a blade; they are left out of that.",
-					"Let them be drawn, or work the outlines of the letters."));
+			findings.add(element instanceof Picture
+					? Finding.plain(PICTURE_WORKED, Severity.BLOCKING, element.getId(), prepared.bounds().centre(),
+							Messages.JobPreparer_pictureWorked, Messages.JobPreparer_pictureWorkedCure)
+					: Finding.plain(PEN_LETTERING_CUT, Severity.BLOCKING, element.getId(), prepared.bounds().centre(),
+							"Lines for the pen are to be worked by a blade; they are left out of that.",
+							"Let them be drawn, or work the outlines of the letters."));
 			return new PreparedElement(element, prepared.region(), prepared.lines(), prepared.uncleaned(), part,
 					prepared.xHeight(), findings);
 		}

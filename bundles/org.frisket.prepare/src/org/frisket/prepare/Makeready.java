@@ -27,6 +27,7 @@ import org.frisket.prepare.internal.cures.BridgeCures;
 import org.frisket.prepare.internal.cures.FontCures;
 import org.frisket.prepare.internal.cures.MatCures;
 import org.frisket.prepare.internal.cures.PenCures;
+import org.frisket.prepare.internal.cures.PictureCures;
 import org.frisket.typography.FontLibrary;
 
 /** Runs every contributed check over a prepared job. */
@@ -39,7 +40,7 @@ public final class Makeready {
 
 	/** What helps against the findings of the steps, which no check has found. */
 	private static final List<Cures> OF_STEPS = List.of(new BridgeCures(), new FontCures(), new MatCures(),
-			new PenCures());
+			new PenCures(), new PictureCures());
 
 	/**
 	 * All findings, the gravest first: what the steps noticed, then what the checks find. Hidden elements are not handed

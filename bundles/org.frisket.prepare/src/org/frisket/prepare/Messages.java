@@ -2,7 +2,7 @@ package org.frisket.prepare;
 
 import org.eclipse.osgi.util.NLS;
 
-/** What is said when a check fails, and of fonts, in the user's language. */
+/** What is said when a check fails, of fonts and of pictures, in the user's language. */
 final class Messages extends NLS {
 
 	public static String FontVerdict_cuts;
@@ -22,6 +22,8 @@ final class Messages extends NLS {
 	public static String FontVerdict_unreadable;
 	public static String FontVerdict_xHeight;
 	public static String Gathering_more;
+	public static String JobPreparer_pictureWorked;
+	public static String JobPreparer_pictureWorkedCure;
 	public static String Makeready_failed;
 	public static String Makeready_failedCure;
 	public static String Makeready_limitsCure;

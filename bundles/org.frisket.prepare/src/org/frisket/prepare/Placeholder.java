@@ -9,16 +9,21 @@ import org.frisket.geometry.Outline;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Transform;
 import org.frisket.model.Matrix;
+import org.frisket.model.Picture;
 import org.frisket.model.Wording;
 
 /**
- * What is shown of a wording whose font is missing: a crossed box for each line, about as large as the line would be.
- * It is for looking at alone; the wording's region stays empty, so that nothing of it is ever cut.
+ * What is shown of a wording whose font is missing: a crossed box for each line, about as large as the line would be;
+ * and of a picture that cannot be read: a crossed box in its place. It is for looking at alone; the element's region
+ * stays empty, so that nothing of it is ever worked.
  */
 public final class Placeholder {
 
 	/** Id of the finding of a wording whose font cannot be found. */
 	public static final String FONT_MISSING = "font-missing";
+
+	/** Id of the finding of a picture whose pixels cannot be read. */
+	public static final String PICTURE_UNREADABLE = "picture-unreadable";
 
 	/** Width of a letter against the height of capitals, as in common text faces. */
 	private static final double LETTER_WIDTH = 0.75;
@@ -26,10 +31,15 @@ public final class Placeholder {
 	private Placeholder() {
 	}
 
-	/** The boxes in the job's frame; empty unless the element is a wording whose font is missing. */
+	/** The boxes in the job's frame; empty unless the element is such a wording or picture. */
 	public static Outline of(PreparedElement prepared) {
+		if (prepared.element() instanceof Picture picture && has(prepared, PICTURE_UNREADABLE)) {
+			List<Contour> box = new ArrayList<>();
+			cross(0, picture.getHeight(), picture.getWidth(), picture.getHeight(), box);
+			return new Outline(box).transformed(transform(picture.getTransform()));
+		}
 		if (!(prepared.element() instanceof Wording wording) || wording.getText() == null
-				|| prepared.findings().stream().noneMatch(finding -> finding.id().equals(FONT_MISSING))) {
+				|| !has(prepared, FONT_MISSING)) {
 			return Outline.EMPTY;
 		}
 		List<Contour> contours = new ArrayList<>();
@@ -43,6 +53,10 @@ public final class Placeholder {
 			}
 		}
 		return new Outline(contours).transformed(transform(wording.getTransform()));
+	}
+
+	private static boolean has(PreparedElement prepared, String finding) {
+		return prepared.findings().stream().anyMatch(found -> found.id().equals(finding));
 	}
 
 	private static double width(String line, Wording wording) {

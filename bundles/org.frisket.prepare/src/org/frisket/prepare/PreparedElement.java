@@ -2,17 +2,20 @@ package org.frisket.prepare;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Region;
+import org.frisket.geometry.Transform;
 import org.frisket.geometry.lines.Dashes;
 import org.frisket.model.Element;
 import org.frisket.model.Operation;
 import org.frisket.model.OperationKind;
 import org.frisket.model.PenStyle;
+import org.frisket.model.Picture;
 import org.frisket.model.Wording;
 
 /**
@@ -41,13 +44,27 @@ public record PreparedElement(Element element, Region region, List<Contour> line
 		return element instanceof Wording wording && (wording.getPenStyle() != PenStyle.OUTLINE || !lines.isEmpty());
 	}
 
+	/** The pixels it is made of; empty for what is no picture, or one that cannot be read. */
+	public Optional<PreparedPicture> picture() {
+		return element instanceof Picture picture && !region.isEmpty()
+				? Optional.of(new PreparedPicture(picture.getImage(), Transform
+						.scaling(picture.getWidth(), picture.getHeight()).then(uncleaned.placement())))
+				: Optional.empty();
+	}
+
 	/**
-	 * What is done with it, in this order: all its operations, but for pen lettering those of a blade; nothing with a part
-	 * of a combination.
+	 * What is done with it, in this order: all its operations that its kind allows; nothing with a part of a combination.
 	 */
 	public List<Operation> operations() {
-		return part ? List.of() : element.getOperations().stream().filter(operation -> !isPenLettering()
-				|| operation.getKind() == OperationKind.DRAW || operation.getKind() == OperationKind.PRINT).toList();
+		return part ? List.of() : element.getOperations().stream().filter(operation -> allows(operation.getKind())).toList();
+	}
+
+	/** Pixels are printed; pen lettering is never worked by a blade. */
+	private boolean allows(OperationKind kind) {
+		if (kind == OperationKind.PRINT) {
+			return true;
+		}
+		return !(element instanceof Picture) && (kind == OperationKind.DRAW || !isPenLettering());
 	}
 
 	/**

@@ -160,6 +160,10 @@ final class RandomEdits {
 		maker(EditGroup.class, (job, c) -> new EditGroup("Change several", List.of(
 				new MoveElements(c.some(job), c.signed(), c.signed()), new RenameLayer(c.of(job.getLayers()), c.word()))));
 		maker(GroupElements.class, (job, c) -> new GroupElements(c.someOrWhole(job)));
+		maker(ImportArt.class, anyOf(
+				(job, c) -> c.fragment(job).map(art -> new ImportArt(job,
+						List.of(new ImportArt.Sheet(art, c.signed(), c.signed())), "ferry.svg")).orElse(null),
+				(job, c) -> c.fragment(job).map(art -> ImportArt.intoNew(job, art, "ferry.svg")).orElse(null)));
 		maker(MakeOutline.class, (job, c) -> c.wording(job, w -> new MakeOutline(Map.of(w, c.path()))));
 		maker(MoveElements.class, (job, c) -> new MoveElements(c.some(job), c.signed(), c.signed()));
 		maker(MoveGuide.class, (job, c) -> c.guide(job, guide -> new MoveGuide(guide, c.signed())));

@@ -54,6 +54,8 @@ public final class Samples {
 		Operation crease = Jobs.addOperation(mat, OperationKind.CREASE);
 		crease.setDash(4);
 		crease.setGap(1.5);
+		Picture picture = Jobs.addPicture(backing, ImageBytes.of(new byte[] { 1, 2, 3 }), "image/png", 30, 20);
+		picture.setName("Quay");
 		Mat outer = Jobs.addMat(backing, -6.5, List.of(mat));
 		outer.setCorners(CornerJoin.BEVEL);
 		shapes(outline, outer, backing);

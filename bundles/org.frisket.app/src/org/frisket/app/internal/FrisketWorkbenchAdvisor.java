@@ -13,7 +13,6 @@ import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 import org.eclipse.ui.statushandlers.StatusManager;
 import org.frisket.app.internal.tour.TourOffer;
 import org.frisket.ui.bench.Bench;
-import org.frisket.ui.bench.JobInput;
 
 /** Sets the workbench up: windows are remembered, the files of the command line are opened. */
 final class FrisketWorkbenchAdvisor extends WorkbenchAdvisor {
@@ -46,7 +45,7 @@ final class FrisketWorkbenchAdvisor extends WorkbenchAdvisor {
 		try {
 			Bench.reopenUnsaved(page);
 			for (Path file : files) {
-				page.openEditor(new JobInput(file), Bench.EDITOR_ID);
+				Bench.open(page, file);
 			}
 			TourOffer.make(page.getWorkbenchWindow());
 		} catch (PartInitException e) {

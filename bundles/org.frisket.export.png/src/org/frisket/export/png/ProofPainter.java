@@ -10,16 +10,20 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.io.IOException;
 import java.util.List;
 import java.util.regex.Pattern;
 
 import org.frisket.export.OperationInk;
 import org.frisket.geometry.Contour;
+import org.frisket.geometry.Transform;
 import org.frisket.model.Operation;
 import org.frisket.model.OperationKind;
 import org.frisket.page.AwtPath;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedLayer;
+import org.frisket.prepare.PreparedPicture;
+import org.frisket.prepare.pictures.PictureFile;
 
 /** Paints in millimetres on an image. */
 final class ProofPainter implements AutoCloseable {
@@ -36,6 +40,7 @@ final class ProofPainter implements AutoCloseable {
 		graphics = image.createGraphics();
 		graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
 		graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+		graphics.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
 		graphics.setColor(PAPER);
 		graphics.fillRect(0, 0, image.getWidth(), image.getHeight());
 		millimetres = AffineTransform.getScaleInstance(pixelsPerMm, pixelsPerMm);
@@ -48,7 +53,8 @@ final class ProofPainter implements AutoCloseable {
 		graphics.setTransform(transform);
 	}
 
-	void layer(PreparedLayer layer) {
+	/** @throws IOException if a picture that could be read before cannot be now */
+	void layer(PreparedLayer layer) throws IOException {
 		for (PreparedElement element : layer.shown()) {
 			Path2D region = AwtPath.of(element.region().contours());
 			Path2D lines = AwtPath.of(element.lines());
@@ -58,6 +64,10 @@ final class ProofPainter implements AutoCloseable {
 				fill(region, Color.decode(colour));
 			}
 			for (Operation operation : element.operations()) {
+				if (element.picture().isPresent()) {
+					picture(element.picture().get());
+					continue;
+				}
 				if (operation.getKind() == OperationKind.PRINT) {
 					hatch(region);
 				}
@@ -70,6 +80,17 @@ final class ProofPainter implements AutoCloseable {
 				}
 			}
 		}
+	}
+
+	private void picture(PreparedPicture picture) throws IOException {
+		Transform place = picture.place();
+		double longest = Math.max(Math.hypot(place.a(), place.b()), Math.hypot(place.c(), place.d()));
+		// twice as many as are painted, for what is left out is not mixed in
+		BufferedImage image = PictureFile.of(picture.image())
+				.decode((int) Math.ceil(Math.min(Integer.MAX_VALUE, 2 * longest * millimetres.getScaleX()))).image();
+		AffineTransform pixels = new AffineTransform(place.a(), place.b(), place.c(), place.d(), place.e(), place.f());
+		pixels.scale(1.0 / image.getWidth(), 1.0 / image.getHeight());
+		graphics.drawImage(image, pixels, null);
 	}
 
 	void fill(Shape shape, Color colour) {

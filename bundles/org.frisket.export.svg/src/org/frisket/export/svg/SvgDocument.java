@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.frisket.export.OperationInk;
 import org.frisket.geometry.Bounds;
@@ -22,6 +23,7 @@ import org.frisket.model.OperationKind;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.PreparedLayer;
+import org.frisket.prepare.PreparedPicture;
 
 /** One SVG document; user units are millimetres. */
 final class SvgDocument {
@@ -56,7 +58,9 @@ final class SvgDocument {
 
 	String text(Monitor monitor) {
 		text.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
-		text.append("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"").append(number(width))
+		text.append("<svg xmlns=\"http://www.w3.org/2000/svg\"")
+				.append(hasPictures() ? " xmlns:xlink=\"http://www.w3.org/1999/xlink\"" : "")
+				.append(" version=\"1.1\" width=\"").append(number(width))
 				.append("mm\" height=\"").append(number(height)).append("mm\" viewBox=\"0 0 ").append(number(width))
 				.append(' ').append(number(height)).append("\">\n");
 		if (job.job().getTitle() != null) {
@@ -77,7 +81,11 @@ final class SvgDocument {
 	}
 
 	private boolean prints() {
-		return job.elements().anyMatch(element -> element.has(OperationKind.PRINT));
+		return job.elements().anyMatch(element -> element.has(OperationKind.PRINT) && element.picture().isEmpty());
+	}
+
+	private boolean hasPictures() {
+		return job.elements().anyMatch(element -> element.picture().isPresent());
 	}
 
 	private void hatch() {
@@ -119,6 +127,10 @@ final class SvgDocument {
 	private void element(PreparedElement element, Operation worked, boolean several, String fill) {
 		OperationKind operation = worked.getKind();
 		String id = element.element().getId() + (several ? "-" + OperationInk.word(operation) : "");
+		if (element.picture().isPresent()) {
+			picture(id, element.element().getName(), element.picture().get());
+			return;
+		}
 		List<Contour> dashes = element.dashes(worked);
 		if (!dashes.isEmpty()) {
 			path(id, element.element().getName(), operation, "none", new Outline(dashes).transformed(toPage),
@@ -133,6 +145,20 @@ final class SvgDocument {
 			path(id + "-lines", element.element().getName(), operation, "none",
 					new Outline(element.lines()).transformed(toPage), pattern);
 		}
+	}
+
+	/** The unit square taken to its place: a map takes whatever size it needs from there. */
+	private void picture(String id, String name, PreparedPicture picture) {
+		Transform place = picture.place().then(toPage);
+		text.append("\t\t<image id=\"").append(escaped(id)).append("\" data-operation=\"")
+				.append(OperationInk.word(OperationKind.PRINT)).append('"');
+		if (name != null) {
+			text.append(" data-name=\"").append(escaped(name)).append('"');
+		}
+		text.append(" width=\"1\" height=\"1\" preserveAspectRatio=\"none\" transform=\"matrix(")
+				.append(Stream.of(place.a(), place.b(), place.c(), place.d(), place.e(), place.f()).map(this::number)
+						.collect(Collectors.joining(" ")))
+				.append(")\" xlink:href=\"").append(PictureLink.of(picture.image())).append("\"/>\n");
 	}
 
 	/** @param pattern that the stroke is drawn with, which is only a look; empty for none */

@@ -58,7 +58,8 @@ final class DrawingArt {
 		place(drawing.entities(), new Place(Transform.scaling(mm, -mm), null, 0));
 		List<ImportedLayer> art = new ArrayList<>();
 		layers.forEach((name, shapes) -> art.add(new ImportedLayer(name, colour(name), shapes)));
-		return new ImportedArt(art, Bounds.EMPTY, remarks.list());
+		boolean told = unit != null || LengthUnit.of(drawing.unit()) != null;
+		return new ImportedArt(art, Bounds.EMPTY, remarks.list(), told ? List.of() : List.of(DxfImporter.UNIT.name()));
 	}
 
 	private LengthUnit ownUnit() {

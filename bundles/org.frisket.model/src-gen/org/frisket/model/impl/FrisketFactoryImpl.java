@@ -83,6 +83,7 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 			case FrisketPackageImpl.BRIDGE_ANGLE: return createBridgeAngle();
 			case FrisketPackageImpl.FONT_REF: return createFontRef();
 			case FrisketPackageImpl.OUTLINE: return createOutline();
+			case FrisketPackageImpl.PICTURE: return createPicture();
 			case FrisketPackageImpl.MAT: return createMat();
 			case FrisketPackageImpl.COMBINATION: return createCombination();
 			case FrisketPackageImpl.WEED_LINES: return createWeedLines();
@@ -127,6 +128,8 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 				return createMomentFromString(eDataType, initialValue);
 			case FrisketPackageImpl.MATRIX:
 				return createMatrixFromString(eDataType, initialValue);
+			case FrisketPackageImpl.IMAGE_BYTES:
+				return createImageBytesFromString(eDataType, initialValue);
 			case FrisketPackageImpl.NUMBER:
 				return createNumberFromString(eDataType, initialValue);
 			default:
@@ -170,6 +173,8 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 				return convertMomentToString(eDataType, instanceValue);
 			case FrisketPackageImpl.MATRIX:
 				return convertMatrixToString(eDataType, instanceValue);
+			case FrisketPackageImpl.IMAGE_BYTES:
+				return convertImageBytesToString(eDataType, instanceValue);
 			case FrisketPackageImpl.NUMBER:
 				return convertNumberToString(eDataType, instanceValue);
 			default:
@@ -340,6 +345,17 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 	public Outline createOutline() {
 		OutlineImpl outline = new OutlineImpl();
 		return outline;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Picture createPicture() {
+		PictureImpl picture = new PictureImpl();
+		return picture;
 	}
 
 	/**
@@ -701,6 +717,42 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 	 */
 	public String convertMatrixToString(EDataType eDataType, Object instanceValue) {
 		return convertMatrix((Matrix)instanceValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public ImageBytes createImageBytes(final String it) {
+		return it == null ? null : ImageBytes.parse(it);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public ImageBytes createImageBytesFromString(EDataType eDataType, String initialValue) {
+		return createImageBytes(initialValue);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertImageBytes(final ImageBytes it) {
+		return it == null ? null : it.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertImageBytesToString(EDataType eDataType, Object instanceValue) {
+		return convertImageBytes((ImageBytes)instanceValue);
 	}
 
 	/**

@@ -31,6 +31,7 @@ import org.frisket.model.FrisketFactory;
 import org.frisket.model.Group;
 import org.frisket.model.Guide;
 import org.frisket.model.HoleRule;
+import org.frisket.model.ImageBytes;
 import org.frisket.model.IslandBridges;
 import org.frisket.model.Job;
 import org.frisket.model.Layer;
@@ -42,6 +43,7 @@ import org.frisket.model.Operation;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Outline;
 import org.frisket.model.PenStyle;
+import org.frisket.model.Picture;
 import org.frisket.model.Stage;
 import org.frisket.model.StageChange;
 import org.frisket.model.TextSpan;
@@ -1516,6 +1518,115 @@ public class FrisketPackageImpl extends EPackageImpl {
 	public static final int OUTLINE_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 2;
 
 	/**
+	 * The meta object id for the '{@link org.frisket.model.impl.PictureImpl <em>Picture</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.PictureImpl
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getPicture()
+	 * @generated
+	 */
+	public static final int PICTURE = 16;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PICTURE__ID = ELEMENT__ID;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PICTURE__NAME = ELEMENT__NAME;
+
+	/**
+	 * The feature id for the '<em><b>Transform</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PICTURE__TRANSFORM = ELEMENT__TRANSFORM;
+
+	/**
+	 * The feature id for the '<em><b>Operations</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PICTURE__OPERATIONS = ELEMENT__OPERATIONS;
+
+	/**
+	 * The feature id for the '<em><b>Visible</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PICTURE__VISIBLE = ELEMENT__VISIBLE;
+
+	/**
+	 * The feature id for the '<em><b>Locked</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PICTURE__LOCKED = ELEMENT__LOCKED;
+
+	/**
+	 * The feature id for the '<em><b>Image</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PICTURE__IMAGE = ELEMENT_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Media Type</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PICTURE__MEDIA_TYPE = ELEMENT_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Width</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PICTURE__WIDTH = ELEMENT_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Height</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PICTURE__HEIGHT = ELEMENT_FEATURE_COUNT + 3;
+
+	/**
+	 * The number of structural features of the '<em>Picture</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PICTURE_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 4;
+
+	/**
 	 * The meta object id for the '{@link org.frisket.model.impl.MatImpl <em>Mat</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1523,7 +1634,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getMat()
 	 * @generated
 	 */
-	public static final int MAT = 16;
+	public static final int MAT = 17;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1731,7 +1842,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getCombination()
 	 * @generated
 	 */
-	public static final int COMBINATION = 17;
+	public static final int COMBINATION = 18;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1831,7 +1942,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getWeedLines()
 	 * @generated
 	 */
-	public static final int WEED_LINES = 18;
+	public static final int WEED_LINES = 19;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1949,7 +2060,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getStage()
 	 * @generated
 	 */
-	public static final int STAGE = 19;
+	public static final int STAGE = 20;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.OperationKind <em>Operation Kind</em>}' enum.
@@ -1959,7 +2070,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getOperationKind()
 	 * @generated
 	 */
-	public static final int OPERATION_KIND = 20;
+	public static final int OPERATION_KIND = 21;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.Alignment <em>Alignment</em>}' enum.
@@ -1969,7 +2080,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getAlignment()
 	 * @generated
 	 */
-	public static final int ALIGNMENT = 21;
+	public static final int ALIGNMENT = 22;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.Flow <em>Flow</em>}' enum.
@@ -1979,7 +2090,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getFlow()
 	 * @generated
 	 */
-	public static final int FLOW = 22;
+	public static final int FLOW = 23;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.PenStyle <em>Pen Style</em>}' enum.
@@ -1989,7 +2100,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getPenStyle()
 	 * @generated
 	 */
-	public static final int PEN_STYLE = 23;
+	public static final int PEN_STYLE = 24;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.BarKind <em>Bar Kind</em>}' enum.
@@ -1999,7 +2110,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getBarKind()
 	 * @generated
 	 */
-	public static final int BAR_KIND = 24;
+	public static final int BAR_KIND = 25;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.CornerJoin <em>Corner Join</em>}' enum.
@@ -2009,7 +2120,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getCornerJoin()
 	 * @generated
 	 */
-	public static final int CORNER_JOIN = 25;
+	public static final int CORNER_JOIN = 26;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.HoleRule <em>Hole Rule</em>}' enum.
@@ -2019,7 +2130,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getHoleRule()
 	 * @generated
 	 */
-	public static final int HOLE_RULE = 26;
+	public static final int HOLE_RULE = 27;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.MatForm <em>Mat Form</em>}' enum.
@@ -2029,7 +2140,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getMatForm()
 	 * @generated
 	 */
-	public static final int MAT_FORM = 27;
+	public static final int MAT_FORM = 28;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.FrameKind <em>Frame Kind</em>}' enum.
@@ -2039,7 +2150,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getFrameKind()
 	 * @generated
 	 */
-	public static final int FRAME_KIND = 28;
+	public static final int FRAME_KIND = 29;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.CombinationRule <em>Combination Rule</em>}' enum.
@@ -2049,7 +2160,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getCombinationRule()
 	 * @generated
 	 */
-	public static final int COMBINATION_RULE = 29;
+	public static final int COMBINATION_RULE = 30;
 
 	/**
 	 * The meta object id for the '<em>Date</em>' data type.
@@ -2059,7 +2170,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getDate()
 	 * @generated
 	 */
-	public static final int DATE = 30;
+	public static final int DATE = 31;
 
 	/**
 	 * The meta object id for the '<em>Moment</em>' data type.
@@ -2069,7 +2180,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getMoment()
 	 * @generated
 	 */
-	public static final int MOMENT = 31;
+	public static final int MOMENT = 32;
 
 	/**
 	 * The meta object id for the '<em>Matrix</em>' data type.
@@ -2079,7 +2190,17 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getMatrix()
 	 * @generated
 	 */
-	public static final int MATRIX = 32;
+	public static final int MATRIX = 33;
+
+	/**
+	 * The meta object id for the '<em>Image Bytes</em>' data type.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.ImageBytes
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getImageBytes()
+	 * @generated
+	 */
+	public static final int IMAGE_BYTES = 34;
 
 	/**
 	 * The meta object id for the '<em>Number</em>' data type.
@@ -2088,7 +2209,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getNumber()
 	 * @generated
 	 */
-	public static final int NUMBER = 33;
+	public static final int NUMBER = 35;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -2201,6 +2322,13 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @generated
 	 */
 	private EClass outlineEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass pictureEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -2320,6 +2448,13 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @generated
 	 */
 	private EDataType matrixEDataType = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EDataType imageBytesEDataType = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -4038,6 +4173,70 @@ public class FrisketPackageImpl extends EPackageImpl {
 	}
 
 	/**
+	 * Returns the meta object for class '{@link org.frisket.model.Picture <em>Picture</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Picture</em>'.
+	 * @see org.frisket.model.Picture
+	 * @generated
+	 */
+	public EClass getPicture() {
+		return pictureEClass;
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Picture#getImage <em>Image</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Image</em>'.
+	 * @see org.frisket.model.Picture#getImage()
+	 * @see #getPicture()
+	 * @generated
+	 */
+	public EAttribute getPicture_Image() {
+		return (EAttribute)pictureEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Picture#getMediaType <em>Media Type</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Media Type</em>'.
+	 * @see org.frisket.model.Picture#getMediaType()
+	 * @see #getPicture()
+	 * @generated
+	 */
+	public EAttribute getPicture_MediaType() {
+		return (EAttribute)pictureEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Picture#getWidth <em>Width</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Width</em>'.
+	 * @see org.frisket.model.Picture#getWidth()
+	 * @see #getPicture()
+	 * @generated
+	 */
+	public EAttribute getPicture_Width() {
+		return (EAttribute)pictureEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Picture#getHeight <em>Height</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Height</em>'.
+	 * @see org.frisket.model.Picture#getHeight()
+	 * @see #getPicture()
+	 * @generated
+	 */
+	public EAttribute getPicture_Height() {
+		return (EAttribute)pictureEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
 	 * Returns the meta object for class '{@link org.frisket.model.Mat <em>Mat</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -4550,6 +4749,21 @@ public class FrisketPackageImpl extends EPackageImpl {
 	}
 
 	/**
+	 * Returns the meta object for data type '{@link org.frisket.model.ImageBytes <em>Image Bytes</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+     * <!-- begin-model-doc -->
+     * The bytes of a file in base 64.
+     * <!-- end-model-doc -->
+	 * @return the meta object for data type '<em>Image Bytes</em>'.
+	 * @see org.frisket.model.ImageBytes
+	 * @generated
+	 */
+	public EDataType getImageBytes() {
+		return imageBytesEDataType;
+	}
+
+	/**
 	 * Returns the meta object for data type '<em>Number</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -4737,6 +4951,12 @@ public class FrisketPackageImpl extends EPackageImpl {
 		createEAttribute(outlineEClass, OUTLINE__PATH_DATA);
 		createEAttribute(outlineEClass, OUTLINE__CORNER_RADIUS);
 
+		pictureEClass = createEClass(PICTURE);
+		createEAttribute(pictureEClass, PICTURE__IMAGE);
+		createEAttribute(pictureEClass, PICTURE__MEDIA_TYPE);
+		createEAttribute(pictureEClass, PICTURE__WIDTH);
+		createEAttribute(pictureEClass, PICTURE__HEIGHT);
+
 		matEClass = createEClass(MAT);
 		createEReference(matEClass, MAT__BEHIND);
 		createEAttribute(matEClass, MAT__DISTANCE);
@@ -4783,6 +5003,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 		dateEDataType = createEDataType(DATE);
 		momentEDataType = createEDataType(MOMENT);
 		matrixEDataType = createEDataType(MATRIX);
+		imageBytesEDataType = createEDataType(IMAGE_BYTES);
 		numberEDataType = createEDataType(NUMBER);
 	}
 
@@ -4816,6 +5037,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 		// Add supertypes to classes
 		wordingEClass.getESuperTypes().add(this.getElement());
 		outlineEClass.getESuperTypes().add(this.getElement());
+		pictureEClass.getESuperTypes().add(this.getElement());
 		matEClass.getESuperTypes().add(this.getElement());
 		combinationEClass.getESuperTypes().add(this.getElement());
 		weedLinesEClass.getESuperTypes().add(this.getElement());
@@ -4965,6 +5187,12 @@ public class FrisketPackageImpl extends EPackageImpl {
 		initEAttribute(getOutline_PathData(), ecorePackage.getEString(), "pathData", null, 0, 1, Outline.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getOutline_CornerRadius(), this.getNumber(), "cornerRadius", "0", 0, 1, Outline.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
+		initEClass(pictureEClass, Picture.class, "Picture", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getPicture_Image(), this.getImageBytes(), "image", null, 0, 1, Picture.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPicture_MediaType(), ecorePackage.getEString(), "mediaType", null, 0, 1, Picture.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPicture_Width(), this.getNumber(), "width", "0", 0, 1, Picture.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPicture_Height(), this.getNumber(), "height", "0", 0, 1, Picture.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
 		initEClass(matEClass, Mat.class, "Mat", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getMat_Behind(), this.getElement(), null, "behind", null, 0, -1, Mat.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMat_Distance(), this.getNumber(), "distance", "0", 0, 1, Mat.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -5070,6 +5298,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 		initEDataType(dateEDataType, LocalDate.class, "Date", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(momentEDataType, Instant.class, "Moment", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(matrixEDataType, Matrix.class, "Matrix", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
+		initEDataType(imageBytesEDataType, ImageBytes.class, "ImageBytes", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 		initEDataType(numberEDataType, double.class, "Number", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);
 
 		// Create resource
@@ -6146,6 +6375,48 @@ public class FrisketPackageImpl extends EPackageImpl {
 		public static final EAttribute OUTLINE__CORNER_RADIUS = eINSTANCE.getOutline_CornerRadius();
 
 		/**
+		 * The meta object literal for the '{@link org.frisket.model.impl.PictureImpl <em>Picture</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.PictureImpl
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getPicture()
+		 * @generated
+		 */
+		public static final EClass PICTURE = eINSTANCE.getPicture();
+
+		/**
+		 * The meta object literal for the '<em><b>Image</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute PICTURE__IMAGE = eINSTANCE.getPicture_Image();
+
+		/**
+		 * The meta object literal for the '<em><b>Media Type</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute PICTURE__MEDIA_TYPE = eINSTANCE.getPicture_MediaType();
+
+		/**
+		 * The meta object literal for the '<em><b>Width</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute PICTURE__WIDTH = eINSTANCE.getPicture_Width();
+
+		/**
+		 * The meta object literal for the '<em><b>Height</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute PICTURE__HEIGHT = eINSTANCE.getPicture_Height();
+
+		/**
 		 * The meta object literal for the '{@link org.frisket.model.impl.MatImpl <em>Mat</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -6498,6 +6769,16 @@ public class FrisketPackageImpl extends EPackageImpl {
 		 * @generated
 		 */
 		public static final EDataType MATRIX = eINSTANCE.getMatrix();
+
+		/**
+		 * The meta object literal for the '<em>Image Bytes</em>' data type.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.ImageBytes
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getImageBytes()
+		 * @generated
+		 */
+		public static final EDataType IMAGE_BYTES = eINSTANCE.getImageBytes();
 
 		/**
 		 * The meta object literal for the '<em>Number</em>' data type.

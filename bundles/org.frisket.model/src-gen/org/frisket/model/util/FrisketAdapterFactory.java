@@ -134,6 +134,10 @@ public class FrisketAdapterFactory extends AdapterFactoryImpl {
 				return createOutlineAdapter();
 			}
 			@Override
+			public Adapter casePicture(Picture object) {
+				return createPictureAdapter();
+			}
+			@Override
 			public Adapter caseMat(Mat object) {
 				return createMatAdapter();
 			}
@@ -386,6 +390,20 @@ public class FrisketAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createOutlineAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.frisket.model.Picture <em>Picture</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.frisket.model.Picture
+	 * @generated
+	 */
+	public Adapter createPictureAdapter() {
 		return null;
 	}
 

@@ -166,6 +166,13 @@ public class FrisketSwitch<T> extends Switch<T> {
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
+			case FrisketPackageImpl.PICTURE: {
+				Picture picture = (Picture)theEObject;
+				T result = casePicture(picture);
+				if (result == null) result = caseElement(picture);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
 			case FrisketPackageImpl.MAT: {
 				Mat mat = (Mat)theEObject;
 				T result = caseMat(mat);
@@ -428,6 +435,21 @@ public class FrisketSwitch<T> extends Switch<T> {
 	 * @generated
 	 */
 	public T caseOutline(Outline object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Picture</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Picture</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T casePicture(Picture object) {
 		return null;
 	}
 

@@ -10,8 +10,10 @@ import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.Transform;
 import org.frisket.model.Combination;
 import org.frisket.model.Element;
+import org.frisket.model.ImageBytes;
 import org.frisket.model.Mat;
 import org.frisket.model.Outline;
+import org.frisket.model.Picture;
 import org.frisket.model.WeedLines;
 import org.frisket.model.Wording;
 import org.frisket.prepare.CaretPlace;
@@ -75,6 +77,12 @@ public final class ElementSteps {
 			record Key(List<Object> decisions, Tolerance tolerance) {
 			}
 			return made(new Key(WordingKey.decisions(outline), tolerance), () -> OutlineStep.shape(outline, tolerance, monitor));
+		}
+		if (element instanceof Picture picture) {
+			record Key(ImageBytes image, double width, double height) {
+			}
+			return made(new Key(picture.getImage(), picture.getWidth(), picture.getHeight()),
+					() -> PictureStep.shape(picture));
 		}
 		throw new IllegalArgumentException("no step for " + element.getClass().getName());
 	}

@@ -33,6 +33,11 @@ final class Messages extends NLS {
 	public static String MatStep_vanishedCure;
 	public static String OutlineStep_unreadable;
 	public static String OutlineStep_unreadableCure;
+	public static String PictureStep_again;
+	public static String PictureStep_damaged;
+	public static String PictureStep_flat;
+	public static String PictureStep_flatCure;
+	public static String PictureStep_unreadable;
 	public static String SmallPieceCheck_small;
 	public static String SmallPieceCheck_smallCure;
 	public static String ThinStrokeCheck_thin;

@@ -1,10 +1,13 @@
 package org.frisket.ui.bench;
 
+import java.nio.file.Path;
+
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
 import org.frisket.ui.bench.internal.files.Recovery;
 import org.frisket.ui.bench.internal.files.Unsaved;
+import org.frisket.ui.bench.internal.imports.ArtImport;
 
 /** Ids that the rest of the screen needs of the bench. */
 public final class Bench {
@@ -45,7 +48,22 @@ public final class Bench {
 	/** The parameter of that command: the path of the file. */
 	public static final String OPEN_RECENT_PATH = OPEN_RECENT_COMMAND_ID + ".path"; //$NON-NLS-1$
 
+	/** The command that asks for files of others and lays them into the job in front. */
+	public static final String IMPORT_COMMAND_ID = "org.frisket.ui.bench.command.import"; //$NON-NLS-1$
+
 	private Bench() {
+	}
+
+	/**
+	 * Lays a file on a bench of its own: a job as it is, art of others as a new job made of it. The art comes a little
+	 * later, and what is wrong with it is shown then.
+	 */
+	public static void open(IWorkbenchPage page, Path file) throws PartInitException {
+		if (ArtImport.isArt(file)) {
+			ArtImport.open(page, file);
+		} else {
+			page.openEditor(new JobInput(file), EDITOR_ID);
+		}
 	}
 
 	/** Opens what was not saved when the program last ended, as it was then. Call it once, when a window is there. */

@@ -1,5 +1,6 @@
 package org.frisket.ui.bench;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -114,6 +115,13 @@ public interface JobOnBench {
 
 	/** Puts characters in at the caret; nothing happens if there is none. */
 	void type(String characters);
+
+	/**
+	 * Asks how files of others are to be taken in, and lays them into the job, which is one step of undo.
+	 *
+	 * @param place where their middle comes to lie, in mm; empty leaves them where they are in their files
+	 */
+	void importFiles(List<Path> files, Optional<Point> place);
 
 	/** Scrolls a place in mm into view if it is not seen yet. */
 	void reveal(Point place);

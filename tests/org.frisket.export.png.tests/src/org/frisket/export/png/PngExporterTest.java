@@ -15,8 +15,12 @@ import javax.imageio.ImageIO;
 import org.frisket.export.Exporter;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.options.OptionValues;
+import org.frisket.model.ImageBytes;
 import org.frisket.model.Job;
+import org.frisket.model.Jobs;
+import org.frisket.model.Matrix;
 import org.frisket.model.OperationKind;
+import org.frisket.model.Picture;
 import org.frisket.testkit.ExporterContract;
 import org.frisket.testkit.SampleJobs;
 import org.junit.jupiter.api.Test;
@@ -51,6 +55,23 @@ class PngExporterTest extends ExporterContract {
 		assertEquals(0x1d6f78, image.getRGB(200, 200) & 0xffffff);
 		assertEquals(0xffffff, image.getRGB(600, 350) & 0xffffff);
 		assertEquals(0xffffff, image.getRGB(20, 20) & 0xffffff);
+	}
+
+	@Test
+	void picturesArePaintedWhereTheyLie() throws IOException {
+		Job job = SampleJobs.outline("M0 0H100V50H0Z", OperationKind.CUT);
+		BufferedImage pixels = new BufferedImage(2, 1, BufferedImage.TYPE_INT_RGB);
+		pixels.setRGB(0, 0, 0xcc0000);
+		pixels.setRGB(1, 0, 0x0000cc);
+		ByteArrayOutputStream file = new ByteArrayOutputStream();
+		ImageIO.write(pixels, "png", file);
+		Picture picture = Jobs.addPicture(job.getLayers().get(0), ImageBytes.of(file.toByteArray()), null, 40, 20);
+		// a quarter turn: the first pixel above the second
+		picture.setTransform(new Matrix(0, 1, -1, 0, 50, 5));
+		BufferedImage image = image(job, Map.of("dpi", "254"));
+		assertEquals(0xcc0000, image.getRGB(500, 200) & 0xffffff);
+		assertEquals(0x0000cc, image.getRGB(500, 500) & 0xffffff);
+		assertEquals(0x1d6f78, image.getRGB(700, 300) & 0xffffff);
 	}
 
 	@Test

@@ -7,6 +7,7 @@ import org.frisket.model.Element;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Mat;
+import org.frisket.model.Picture;
 import org.frisket.model.WeedLines;
 import org.frisket.model.Wording;
 import org.frisket.ui.LengthText;
@@ -32,6 +33,9 @@ public final class ElementText {
 		}
 		if (element instanceof WeedLines) {
 			return Messages.ElementText_weedLines;
+		}
+		if (element instanceof Picture) {
+			return Messages.ElementText_picture;
 		}
 		return element instanceof Mat mat ? NLS.bind(Messages.ElementText_mat, LengthText.of(mat.getDistance()))
 				: Messages.ElementText_outline;

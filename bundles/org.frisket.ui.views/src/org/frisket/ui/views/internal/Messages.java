@@ -12,6 +12,7 @@ final class Messages extends NLS {
 	public static String ElementText_right;
 	public static String ElementText_subtract;
 	public static String ElementText_unite;
+	public static String ElementText_picture;
 	public static String ElementText_unknown;
 	public static String ElementText_weedLines;
 	public static String ElementText_wording;

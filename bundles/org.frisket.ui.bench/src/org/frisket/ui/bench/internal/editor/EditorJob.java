@@ -1,5 +1,6 @@
 package org.frisket.ui.bench.internal.editor;
 
+import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -26,6 +27,7 @@ import org.frisket.prepare.checks.Cure;
 import org.frisket.ui.bench.JobOnBench;
 import org.frisket.ui.bench.TextRange;
 import org.frisket.ui.bench.internal.parts.ElementPart;
+import org.frisket.ui.bench.internal.imports.ArtImport;
 import org.frisket.ui.bench.internal.parts.JobPart;
 import org.frisket.ui.bench.internal.parts.Selection;
 import org.frisket.ui.bench.internal.tools.PickTool;
@@ -206,6 +208,11 @@ final class EditorJob implements JobOnBench {
 		if (typed().isPresent()) {
 			editor.typing().insert(characters);
 		}
+	}
+
+	@Override
+	public void importFiles(List<Path> files, Optional<Point> place) {
+		ArtImport.into(editor, files, place.orElse(null));
 	}
 
 	@Override

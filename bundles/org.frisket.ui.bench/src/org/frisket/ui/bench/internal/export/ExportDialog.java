@@ -27,6 +27,7 @@ import org.frisket.export.Exporter;
 import org.frisket.export.Exporters;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.extension.Contribution;
+import org.frisket.ui.bench.internal.options.OptionForm;
 
 /**
  * Asks for format, options and place of an export, all at once and filled in, so that one key is enough for what was
@@ -79,10 +80,10 @@ public final class ExportDialog extends TitleAreaDialog {
 				.applyTo(area);
 		createFormat(area);
 		createPlace(area);
-		options = new OptionForm(area, memory, this::validate);
+		options = new OptionForm(area, memory.options(), this::validate);
 		GridDataFactory.fillDefaults().span(3, 1).grab(true, true).applyTo(options);
 		if (!formats.isEmpty()) {
-			options.show(chosen());
+			showOptions();
 		}
 		return area;
 	}
@@ -127,12 +128,25 @@ public final class ExportDialog extends TitleAreaDialog {
 		browse.addListener(SWT.Selection, event -> browse());
 	}
 
+	/** Loads the exporter. */
+	private void showOptions() {
+		Contribution<Exporter> chosen = chosen();
+		options.show(chosen.id(), () -> {
+			Exporter exporter = chosen.create();
+			try {
+				return exporter.options();
+			} catch (RuntimeException | LinkageError e) {
+				throw chosen.failed(e);
+			}
+		});
+	}
+
 	private String dotEnding() {
 		return "." + Exporters.ending(chosen()); //$NON-NLS-1$
 	}
 
 	private void formatChosen() {
-		options.show(chosen());
+		showOptions();
 		place.setText(withEnding(place.getText()));
 		getShell().layout(true, true);
 		validate();

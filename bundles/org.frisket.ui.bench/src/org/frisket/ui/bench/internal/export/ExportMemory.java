@@ -6,8 +6,8 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 import org.eclipse.core.runtime.preferences.InstanceScope;
-import org.frisket.geometry.options.Option;
 import org.frisket.ui.bench.internal.files.BenchPreferences;
+import org.frisket.ui.bench.internal.options.OptionMemory;
 import org.osgi.service.prefs.Preferences;
 
 /** What was chosen at the last export: folder, format, and the options of each format. */
@@ -33,9 +33,9 @@ final class ExportMemory {
 		return Optional.ofNullable(node.get(FORMAT, null));
 	}
 
-	/** What the option of a format was set to last, or what it is at first. */
-	String value(String format, Option option) {
-		return node.node(format).get(option.name(), option.initial());
+	/** What the options of formats were set to last. */
+	OptionMemory options() {
+		return new OptionMemory(node);
 	}
 
 	void keep(ExportRequest request) {
@@ -44,6 +44,6 @@ final class ExportMemory {
 			node.put(FOLDER, folder.toString());
 		}
 		node.put(FORMAT, request.format().id());
-		request.options().forEach(node.node(request.format().id())::put);
+		options().keep(request.format().id(), request.options());
 	}
 }

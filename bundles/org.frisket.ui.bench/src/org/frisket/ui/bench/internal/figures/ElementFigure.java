@@ -4,7 +4,9 @@ import java.util.Objects;
 
 import org.eclipse.draw2d.Graphics;
 import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Path;
+import org.eclipse.swt.widgets.Display;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Point;
@@ -18,8 +20,10 @@ import org.frisket.ui.bench.internal.looks.CleaningPicture;
 import org.frisket.ui.bench.internal.looks.GraphicsInk;
 import org.frisket.ui.bench.internal.looks.Ink;
 import org.frisket.ui.bench.internal.looks.Shown;
+import org.frisket.ui.bench.internal.looks.ShownPixels;
 import org.frisket.ui.bench.internal.looks.SplitCurves;
 import org.frisket.ui.bench.internal.picture.ElementPicture;
+import org.frisket.ui.bench.internal.picture.Pixels;
 
 /** An element as it lies on the bench, painted as the look of the moment has it. */
 public final class ElementFigure extends CurveFigure implements Shown {
@@ -34,6 +38,8 @@ public final class ElementFigure extends CurveFigure implements Shown {
 	private Transform beforeShift;
 	private ElementPicture splitOf;
 	private SplitCurves split;
+	private Pixels imageOf;
+	private Image image;
 
 	public ElementFigure(CanvasZoom zoom) {
 		super(zoom);
@@ -109,6 +115,33 @@ public final class ElementFigure extends CurveFigure implements Shown {
 	@Override
 	public Color stock() {
 		return stock != null ? stock : ThemeColour.BENCH_STOCK.colour();
+	}
+
+	@Override
+	public ShownPixels pixels() {
+		Pixels pixels = picture().pixels();
+		if (pixels != imageOf) {
+			disposeImage();
+			imageOf = pixels;
+			image = pixels == null ? null : new Image(Display.getCurrent(), pixels.data());
+		}
+		double scale = zoom.pixelsPerMm();
+		return pixels == null ? null
+				: ShownPixels.of(image, pixels.box(), shift().then(Transform.scaling(scale, scale)));
+	}
+
+	private void disposeImage() {
+		if (image != null) {
+			image.dispose();
+		}
+		image = null;
+		imageOf = null;
+	}
+
+	@Override
+	public void removeNotify() {
+		disposeImage();
+		super.removeNotify();
 	}
 
 	@Override

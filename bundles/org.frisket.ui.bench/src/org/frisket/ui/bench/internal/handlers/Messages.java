@@ -10,6 +10,8 @@ final class Messages extends NLS {
 	public static String CureHandler_byHand;
 	public static String CureHandler_none;
 	public static String CureHandler_soon;
+	public static String ImportHandler_artFiles;
+	public static String ImportHandler_title;
 	public static String OpenJobHandler_allFiles;
 	public static String OpenJobHandler_jobFiles;
 	public static String OpenJobHandler_title;

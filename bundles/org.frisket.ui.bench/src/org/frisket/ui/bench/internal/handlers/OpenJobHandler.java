@@ -12,7 +12,6 @@ import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.handlers.HandlerUtil;
 import org.frisket.model.JobFile;
 import org.frisket.ui.bench.Bench;
-import org.frisket.ui.bench.JobInput;
 
 /** Asks for job files and lays each on a bench of its own. */
 public final class OpenJobHandler extends AbstractHandler {
@@ -22,8 +21,8 @@ public final class OpenJobHandler extends AbstractHandler {
 		IWorkbenchWindow window = HandlerUtil.getActiveWorkbenchWindowChecked(event);
 		FileDialog dialog = new FileDialog(window.getShell(), SWT.OPEN | SWT.MULTI);
 		dialog.setText(Messages.OpenJobHandler_title);
-		dialog.setFilterExtensions(new String[] { "*" + JobFile.ENDING, "*" }); //$NON-NLS-1$ //$NON-NLS-2$
-		dialog.setFilterNames(new String[] { Messages.OpenJobHandler_jobFiles, Messages.OpenJobHandler_allFiles });
+		dialog.setFilterExtensions(new String[] { "*" + JobFile.ENDING, ImportHandler.endings(), "*" }); //$NON-NLS-1$ //$NON-NLS-2$
+		dialog.setFilterNames(new String[] { Messages.OpenJobHandler_jobFiles, Messages.ImportHandler_artFiles, Messages.OpenJobHandler_allFiles });
 		if (dialog.open() != null) {
 			for (String name : dialog.getFileNames()) {
 				open(window, Path.of(dialog.getFilterPath(), name));
@@ -34,7 +33,7 @@ public final class OpenJobHandler extends AbstractHandler {
 
 	private static void open(IWorkbenchWindow window, Path path) throws ExecutionException {
 		try {
-			window.getActivePage().openEditor(new JobInput(path), Bench.EDITOR_ID);
+			Bench.open(window.getActivePage(), path);
 		} catch (PartInitException e) {
 			throw new ExecutionException(e.getMessage(), e);
 		}

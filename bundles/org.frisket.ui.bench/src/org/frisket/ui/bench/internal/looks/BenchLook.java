@@ -12,6 +12,10 @@ public enum BenchLook {
 	PREVIEW(Messages.BenchLook_preview) {
 		@Override
 		public void paint(Shown shown, Ink ink) {
+			if (shown.pixels() != null) {
+				ink.pixels(shown.pixels());
+				return;
+			}
 			if (shown.picture().isPiece()) {
 				ink.fill(shown.curves(), shown.stock());
 			}

@@ -5,6 +5,7 @@ import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.LineAttributes;
 import org.eclipse.swt.graphics.Path;
+import org.eclipse.swt.graphics.Rectangle;
 
 /**
  * Ink for paper and for pictures of it.
@@ -20,6 +21,13 @@ public record GcInk(GC gc, double pixel) implements Ink {
 		gc.setBackground(colour);
 		gc.setFillRule(SWT.FILL_EVEN_ODD);
 		gc.fillPath(path);
+	}
+
+	@Override
+	public void pixels(ShownPixels pixels) {
+		Rectangle size = pixels.image().getBounds();
+		Rectangle where = pixels.where();
+		gc.drawImage(pixels.image(), 0, 0, size.width, size.height, where.x, where.y, where.width, where.height);
 	}
 
 	@Override

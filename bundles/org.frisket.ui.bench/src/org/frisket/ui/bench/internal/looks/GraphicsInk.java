@@ -4,6 +4,7 @@ import org.eclipse.draw2d.Graphics;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Path;
+import org.eclipse.swt.graphics.Rectangle;
 
 /** Ink for the bench. */
 public record GraphicsInk(Graphics graphics) implements Ink {
@@ -13,6 +14,13 @@ public record GraphicsInk(Graphics graphics) implements Ink {
 		graphics.setBackgroundColor(colour);
 		graphics.setFillRule(SWT.FILL_EVEN_ODD);
 		graphics.fillPath(path);
+	}
+
+	@Override
+	public void pixels(ShownPixels pixels) {
+		Rectangle size = pixels.image().getBounds();
+		Rectangle where = pixels.where();
+		graphics.drawImage(pixels.image(), 0, 0, size.width, size.height, where.x, where.y, where.width, where.height);
 	}
 
 	@Override

@@ -11,6 +11,9 @@ public interface Ink {
 	/** Fills what the path encloses; a ring within a ring is a hole. */
 	void fill(Path path, Color colour);
 
+	/** Paints pixels. */
+	void pixels(ShownPixels pixels);
+
 	/**
 	 * Draws along the path with round joins.
 	 *

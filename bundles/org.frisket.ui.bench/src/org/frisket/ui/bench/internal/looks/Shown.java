@@ -13,6 +13,9 @@ public interface Shown {
 	/** The colour of the stock. */
 	Color stock();
 
+	/** Of a picture; null for all else. */
+	ShownPixels pixels();
+
 	/** All clean curves. */
 	Path curves();
 

@@ -23,10 +23,11 @@ import org.frisket.model.OperationKind;
  * @param part       whether it is a part of a combination, which is not worked by itself
  * @param waste      whether it lies in the waste, so that it frees no piece
  * @param dashes     the curves of those operations that are worked in dashes
+ * @param pixels     of a picture; null for all else
  */
 public record ElementPicture(Outline curves, FlatCurves flat, Outline hatching, Transform placement,
 		Set<OperationKind> operations, boolean placeholder, boolean part, boolean waste,
-		Map<OperationKind, Outline> dashes) {
+		Map<OperationKind, Outline> dashes, Pixels pixels) {
 
 	/** What is shown of an element that has not been worked through yet. */
 	public static final ElementPicture NONE = new ElementPicture(Outline.EMPTY, new FlatCurves(Outline.EMPTY, 1),
@@ -35,7 +36,7 @@ public record ElementPicture(Outline curves, FlatCurves flat, Outline hatching, 
 	/** Of an element that was worked through. */
 	public ElementPicture(Outline curves, FlatCurves flat, Outline hatching, Transform placement,
 			Set<OperationKind> operations) {
-		this(curves, flat, hatching, placement, operations, false, false, false, Map.of());
+		this(curves, flat, hatching, placement, operations, false, false, false, Map.of(), null);
 	}
 
 	public ElementPicture {

@@ -28,7 +28,8 @@ public final class PictureChange {
 	public static Optional<Bounds> between(ElementPicture before, ElementPicture after, boolean dashed) {
 		if (before.placeholder() || after.placeholder() || !before.hatching().isEmpty() || !after.hatching().isEmpty()
 				|| before.curves().isEmpty() || !before.operations().equals(after.operations())
-				|| before.part() != after.part() || !before.dashes().isEmpty() || !after.dashes().isEmpty()
+				|| before.part() != after.part() || before.pixels() != null || after.pixels() != null
+				|| !before.dashes().isEmpty() || !after.dashes().isEmpty()
 				|| !before.placement().equals(after.placement())) {
 			return Optional.empty();
 		}

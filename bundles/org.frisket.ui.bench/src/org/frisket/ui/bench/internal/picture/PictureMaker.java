@@ -156,7 +156,10 @@ public final class PictureMaker {
 	}
 
 	private static Set<OperationKind> operations(PreparedElement prepared) {
-		return prepared.element().getOperations().stream().map(Operation::getKind).collect(Collectors.toSet());
+		// pixels are never worked, whatever is asked for
+		List<Operation> operations = prepared.picture().isPresent() ? prepared.operations()
+				: prepared.element().getOperations();
+		return operations.stream().map(Operation::getKind).collect(Collectors.toSet());
 	}
 
 	private static Map<OperationKind, Outline> dashes(PreparedElement prepared) {
@@ -174,14 +177,15 @@ public final class PictureMaker {
 		Outline placeholder = Placeholder.of(prepared);
 		if (!placeholder.isEmpty()) {
 			return new ElementPicture(placeholder, new FlatCurves(placeholder, FLATNESS), Outline.EMPTY,
-					transform(prepared.element().getTransform()), Set.of(), true, false, false, Map.of());
+					transform(prepared.element().getTransform()), Set.of(), true, false, false, Map.of(), null);
 		}
 		Outline curves = prepared.region().toOutline().plus(new Outline(prepared.lines()));
 		Set<OperationKind> operations = operations(prepared);
 		FlatCurves flat = new FlatCurves(curves, FLATNESS);
 		Outline hatching = operations.contains(OperationKind.PRINT) ? Hatching.of(flat, HATCH_SPACING) : Outline.EMPTY;
 		return new ElementPicture(curves, flat, hatching, transform(prepared.element().getTransform()), operations, false,
-				prepared.part(), prepared.element() instanceof WeedLines, dashes(prepared));
+				prepared.part(), prepared.element() instanceof WeedLines, dashes(prepared),
+				prepared.picture().map(Pixels::of).orElse(null));
 	}
 
 	/** A matrix of the model as a map of the plane. */

@@ -5,14 +5,17 @@ import java.util.List;
 
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Device;
+import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Path;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Transform;
 import org.frisket.model.OperationKind;
 import org.frisket.ui.bench.internal.canvas.CurvePath;
 import org.frisket.ui.bench.internal.looks.Shown;
+import org.frisket.ui.bench.internal.looks.ShownPixels;
 import org.frisket.ui.bench.internal.looks.SplitCurves;
 import org.frisket.ui.bench.internal.picture.ElementPicture;
+import org.frisket.ui.bench.internal.picture.Pixels;
 
 /** An element on a page; its paths are made when a look asks for them and last until it is closed. */
 final class PaperShown implements Shown, AutoCloseable {
@@ -22,6 +25,7 @@ final class PaperShown implements Shown, AutoCloseable {
 	private final Transform toUnits;
 	private final SplitCurves split;
 	private final List<Path> paths = new ArrayList<>();
+	private Image image;
 
 	/** @param toPaper from the job's frame into the units of the device */
 	PaperShown(Device device, PrintedJob.PrintedElement element, Transform toPaper) {
@@ -45,6 +49,18 @@ final class PaperShown implements Shown, AutoCloseable {
 	@Override
 	public Color stock() {
 		return element.stock();
+	}
+
+	@Override
+	public ShownPixels pixels() {
+		Pixels pixels = element.picture().pixels();
+		if (pixels == null) {
+			return null;
+		}
+		if (image == null) {
+			image = new Image(device, pixels.data());
+		}
+		return ShownPixels.of(image, pixels.box(), toUnits);
 	}
 
 	@Override
@@ -87,5 +103,8 @@ final class PaperShown implements Shown, AutoCloseable {
 	@Override
 	public void close() {
 		paths.forEach(Path::dispose);
+		if (image != null) {
+			image.dispose();
+		}
 	}
 }

@@ -8,14 +8,16 @@ import org.eclipse.swt.dnd.DND;
 import org.eclipse.swt.dnd.DropTarget;
 import org.eclipse.swt.dnd.DropTargetAdapter;
 import org.eclipse.swt.dnd.DropTargetEvent;
+import org.eclipse.swt.dnd.FileTransfer;
 import org.eclipse.swt.dnd.Transfer;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Control;
 import org.frisket.ui.bench.BenchDrop;
+import org.frisket.ui.bench.FilesDrop;
 import org.frisket.ui.bench.JobOnBench;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 
-/** Takes what is dragged from a view and let go over the bench. */
+/** Takes what is dragged from a view, or files from outside, and let go over the bench. */
 public final class DropOnBench extends DropTargetAdapter {
 
 	private final Control canvas;
@@ -27,7 +29,7 @@ public final class DropOnBench extends DropTargetAdapter {
 		this.zoom = zoom;
 		this.bench = bench;
 		DropTarget target = new DropTarget(canvas, DND.DROP_COPY | DND.DROP_DEFAULT);
-		target.setTransfer(LocalSelectionTransfer.getTransfer());
+		target.setTransfer(LocalSelectionTransfer.getTransfer(), FileTransfer.getInstance());
 		target.addDropListener(this);
 	}
 
@@ -39,8 +41,12 @@ public final class DropOnBench extends DropTargetAdapter {
 
 	@Override
 	public void dragEnter(DropTargetEvent event) {
-		event.detail = dragged().isPresent() ? DND.DROP_COPY : DND.DROP_NONE;
+		event.detail = isOfFiles(event) || dragged().isPresent() ? DND.DROP_COPY : DND.DROP_NONE;
 		event.feedback = DND.FEEDBACK_NONE;
+	}
+
+	private static boolean isOfFiles(DropTargetEvent event) {
+		return event.currentDataType != null && FileTransfer.getInstance().isSupportedType(event.currentDataType);
 	}
 
 	@Override
@@ -56,6 +62,11 @@ public final class DropOnBench extends DropTargetAdapter {
 	@Override
 	public void drop(DropTargetEvent event) {
 		Point pixel = canvas.toControl(event.x, event.y);
-		dragged().ifPresent(drop -> drop.dropped(bench, zoom.toMm(pixel.x, pixel.y)));
+		org.frisket.geometry.Point place = zoom.toMm(pixel.x, pixel.y);
+		if (isOfFiles(event)) {
+			FilesDrop.take(bench, event.data, Optional.of(place));
+			return;
+		}
+		dragged().ifPresent(drop -> drop.dropped(bench, place));
 	}
 }

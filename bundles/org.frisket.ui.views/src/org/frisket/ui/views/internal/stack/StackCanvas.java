@@ -19,6 +19,7 @@ import org.frisket.editing.Edit;
 import org.frisket.model.Element;
 import org.frisket.model.Layer;
 import org.frisket.model.Mat;
+import org.frisket.ui.bench.FilesDrop;
 import org.frisket.ui.bench.JobOnBench;
 
 /** The control that draws the stack: where each row is seen, and which one the keys act on. */
@@ -60,6 +61,7 @@ public final class StackCanvas extends Canvas {
 		new StackKeys(this);
 		setMenu(new StackMenu(this).menu());
 		StackAccess.install(this);
+		FilesDrop.onto(this, this::bench);
 	}
 
 	/** Shows the layers of a job; null for none. */

@@ -1,4 +1,4 @@
-package org.frisket.ui.bench.internal.export;
+package org.frisket.ui.bench.internal.options;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -11,39 +11,48 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
-import org.frisket.export.Exporter;
 import org.frisket.geometry.options.Option;
-import org.frisket.prepare.extension.Contribution;
 import org.frisket.prepare.extension.ContributionException;
 
-/** The options of one format as a form. A format that cannot say its options gets a line that says so instead. */
-final class OptionForm extends Composite {
+/** The options of one thing as a form. One that cannot say its options gets a line that says so instead. */
+public final class OptionForm extends Composite {
 
 	private static final int SPACING_PX = 8;
 	private static final int LINE_PX = 440;
 
-	private final ExportMemory memory;
+	private final OptionMemory memory;
 	private final Runnable changed;
 	private final List<OptionField> fields = new ArrayList<>();
 	private boolean broken;
 
-	OptionForm(Composite parent, ExportMemory memory, Runnable changed) {
+	public OptionForm(Composite parent, OptionMemory memory, Runnable changed) {
 		super(parent, SWT.NONE);
 		this.memory = memory;
 		this.changed = changed;
 		GridLayoutFactory.fillDefaults().numColumns(2).spacing(SPACING_PX, SPACING_PX).applyTo(this);
 	}
 
-	/** Loads the exporter, and shows what can be set about it. */
-	void show(Contribution<Exporter> format) {
+	/** Says what can be set about a thing. */
+	@FunctionalInterface
+	public interface Source {
+
+		List<Option> options() throws ContributionException;
+	}
+
+	/**
+	 * Shows what can be set about a thing.
+	 *
+	 * @param id of it, by which is remembered what was set last
+	 */
+	public void show(String id, Source source) {
 		for (Control child : getChildren()) {
 			child.dispose();
 		}
 		fields.clear();
 		broken = false;
 		try {
-			for (Option option : options(format)) {
-				fields.add(new OptionField(this, option, memory.value(format.id(), option), changed));
+			for (Option option : source.options()) {
+				fields.add(new OptionField(this, option, memory.value(id, option), changed));
 			}
 		} catch (ContributionException e) {
 			broken = true;
@@ -53,17 +62,8 @@ final class OptionForm extends Composite {
 		}
 	}
 
-	private static List<Option> options(Contribution<Exporter> format) throws ContributionException {
-		Exporter exporter = format.create();
-		try {
-			return exporter.options();
-		} catch (RuntimeException | LinkageError e) {
-			throw format.failed(e);
-		}
-	}
-
 	/** Shows at each field what is wrong with it. Whether nothing is. */
-	boolean validate() {
+	public boolean validate() {
 		boolean valid = !broken;
 		for (OptionField field : fields) {
 			valid &= field.validate();
@@ -72,7 +72,7 @@ final class OptionForm extends Composite {
 	}
 
 	/** Texts by the name of their option. */
-	Map<String, String> values() {
+	public Map<String, String> values() {
 		Map<String, String> values = new LinkedHashMap<>();
 		fields.forEach(field -> values.put(field.name(), field.value()));
 		return values;

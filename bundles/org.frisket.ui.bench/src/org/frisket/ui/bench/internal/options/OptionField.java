@@ -1,4 +1,4 @@
-package org.frisket.ui.bench.internal.export;
+package org.frisket.ui.bench.internal.options;
 
 import java.util.List;
 import java.util.Map;
@@ -15,7 +15,7 @@ import org.frisket.geometry.options.Option;
 import org.frisket.geometry.options.OptionValues;
 import org.frisket.ui.ThemeColour;
 
-/** One option of an exporter as a line of a form: what it does, its value, and below what is wrong with it. */
+/** One option as a line of a form: what it does, its value, and below what is wrong with it. */
 final class OptionField {
 
 	private final Option option;

@@ -1,0 +1,122 @@
+/**
+ */
+package org.frisket.model;
+
+
+/**
+ * <!-- begin-user-doc -->
+ * A representation of the model object '<em><b>Picture</b></em>'.
+ * <!-- end-user-doc -->
+ *
+ * <!-- begin-model-doc -->
+ * A picture of pixels. It is printed and never worked by a blade; a mat may stand behind it. Its upper left corner is the origin of its own frame.
+ * <!-- end-model-doc -->
+ *
+ * <p>
+ * The following features are supported:
+ * </p>
+ * <ul>
+ *   <li>{@link org.frisket.model.Picture#getImage <em>Image</em>}</li>
+ *   <li>{@link org.frisket.model.Picture#getMediaType <em>Media Type</em>}</li>
+ *   <li>{@link org.frisket.model.Picture#getWidth <em>Width</em>}</li>
+ *   <li>{@link org.frisket.model.Picture#getHeight <em>Height</em>}</li>
+ * </ul>
+ *
+ * @generated
+ */
+public interface Picture extends Element {
+	/**
+	 * Returns the value of the '<em><b>Image</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The file of the picture as it came, kept in the job so that both travel together; null if it has none.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Image</em>' attribute.
+	 * @see #setImage(ImageBytes)
+	 * @generated
+	 */
+	ImageBytes getImage();
+
+	/**
+	 * Sets the value of the '{@link org.frisket.model.Picture#getImage <em>Image</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Image</em>' attribute.
+	 * @see #getImage()
+	 * @generated
+	 */
+	void setImage(ImageBytes value);
+
+	/**
+	 * Returns the value of the '<em><b>Media Type</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * What kind of file that is, such as image/png; null if nobody has said.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Media Type</em>' attribute.
+	 * @see #setMediaType(String)
+	 * @generated
+	 */
+	String getMediaType();
+
+	/**
+	 * Sets the value of the '{@link org.frisket.model.Picture#getMediaType <em>Media Type</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Media Type</em>' attribute.
+	 * @see #getMediaType()
+	 * @generated
+	 */
+	void setMediaType(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Width</b></em>' attribute.
+	 * The default value is <code>"0"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * In mm.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Width</em>' attribute.
+	 * @see #setWidth(double)
+	 * @generated
+	 */
+	double getWidth();
+
+	/**
+	 * Sets the value of the '{@link org.frisket.model.Picture#getWidth <em>Width</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Width</em>' attribute.
+	 * @see #getWidth()
+	 * @generated
+	 */
+	void setWidth(double value);
+
+	/**
+	 * Returns the value of the '<em><b>Height</b></em>' attribute.
+	 * The default value is <code>"0"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * In mm.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Height</em>' attribute.
+	 * @see #setHeight(double)
+	 * @generated
+	 */
+	double getHeight();
+
+	/**
+	 * Sets the value of the '{@link org.frisket.model.Picture#getHeight <em>Height</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Height</em>' attribute.
+	 * @see #getHeight()
+	 * @generated
+	 */
+	void setHeight(double value);
+
+} // Picture

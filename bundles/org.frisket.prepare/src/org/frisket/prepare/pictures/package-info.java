@@ -1,0 +1,2 @@
+/** Pictures of pixels: whether they can be read, how large they are, and their pixels. */
+package org.frisket.prepare.pictures;
