@@ -16,14 +16,12 @@ import org.frisket.export.Exporters;
 import org.frisket.geometry.Monitor;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
-import org.frisket.model.WholeFile;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobFonts;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.extension.Contribution;
 import org.frisket.prepare.extension.ContributionException;
 import org.frisket.studio.Studio;
-import org.frisket.studio.StudioException;
 
 /** The files that were asked for, each with the exporter for it; no exporter means the job itself. */
 final class Targets {
@@ -79,14 +77,9 @@ final class Targets {
 	}
 
 	private static void keepFonts(Job job, PrintWriter notes) {
-		try {
-			JobFonts.keep(job, FontLibraries.installed(), Studio.folder());
-		} catch (IOException e) {
-			notes.println("The fonts of the job were not kept for reorders: " + reason(e));
+		for (JobFonts.NotKept each : JobFonts.keep(job, FontLibraries.installed(), Studio.folder()).failed()) {
+			notes.println("The font %s was not kept for reorders in %s: %s".formatted(each.font(), each.folder(),
+					each.reason()));
 		}
-	}
-
-	private static String reason(IOException e) {
-		return e instanceof StudioException ? e.getMessage() : WholeFile.reason(e);
 	}
 }

@@ -2,12 +2,15 @@ package org.frisket.prepare;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.prepare.checks.Limits;
+import org.frisket.typography.AxisSettings;
 import org.frisket.typography.FontEntry;
 import org.frisket.typography.FontFace;
 import org.frisket.typography.FontLibrary;
@@ -50,13 +53,16 @@ public final class FontFitness {
 		this.tolerance = tolerance;
 	}
 
-	/** All fonts of the library that can be read and have the characters. */
+	/**
+	 * All fonts of the library that can be read and have the characters; one that lies at several places once, where the
+	 * library has it first.
+	 */
 	public Ranking ofAll(Limits limits, Monitor monitor) {
 		List<Outcome> outcomes = entries(monitor).parallelStream().map(entry -> {
 			try {
 				return outcome(entry.open(), entry.place(), limits, monitor);
 			} catch (UnreadableFontException e) {
-				return new Outcome(Optional.empty(), e.getMessage());
+				return Outcome.leftOut(e.getMessage());
 			}
 		}).toList();
 		return ranking(outcomes);
@@ -73,7 +79,16 @@ public final class FontFitness {
 		return ranking(outcomes);
 	}
 
-	private record Outcome(Optional<Font> font, String reason) {
+	/** @param same tells fonts of the same content, wherever they lie */
+	private record Outcome(Optional<Font> font, Object same, String reason) {
+
+		static Outcome leftOut(String reason) {
+			return new Outcome(Optional.empty(), null, reason);
+		}
+	}
+
+	/** @param settings of a variable font */
+	private record Content(String digest, int index, AxisSettings settings) {
 	}
 
 	private List<FontEntry> entries(Monitor monitor) {
@@ -92,30 +107,34 @@ public final class FontFitness {
 
 	private Outcome outcome(FontFace face, String place, Limits limits, Monitor monitor) {
 		if (face.isStroke()) {
-			return new Outcome(Optional.empty(), "%s is a font of single lines, which are not cut".formatted(face.fullName()));
+			return Outcome.leftOut("%s is a font of single lines, which are not cut".formatted(face.fullName()));
 		}
 		// before anything is set: most fonts lack the characters of another script
 		int lacking = text.codePoints().filter(c -> !Character.isWhitespace(c) && !face.covers(c)).findFirst().orElse(-1);
 		if (lacking >= 0) {
-			return new Outcome(Optional.empty(),
+			return Outcome.leftOut(
 					"%s has no glyph for “%s”".formatted(face.fullName(), Character.toString(lacking)));
 		}
 		SetText set = TextSetter.set(text, face, Setting.ofCapHeight(height), monitor);
 		Optional<MissingGlyph> missing = set.missing().stream().findFirst();
 		if (missing.isPresent()) {
-			return new Outcome(Optional.empty(),
+			return Outcome.leftOut(
 					"%s has no glyph for %s".formatted(face.fullName(), missing.get().label()));
 		}
 		Fitness fitness = Fitness.of(set, limits, tolerance, monitor);
 		return fitness.pieces() == 0
-				? new Outcome(Optional.empty(), "%s leaves no mark for it".formatted(face.fullName()))
-				: new Outcome(Optional.of(new Font(face.fullName(), place, fitness)), "");
+				? Outcome.leftOut("%s leaves no mark for it".formatted(face.fullName()))
+				: new Outcome(Optional.of(new Font(face.fullName(), place, fitness)),
+						new Content(face.digest(), face.index(), face.settings()), "");
 	}
 
 	private static Ranking ranking(List<Outcome> outcomes) {
 		Comparator<Font> fittest = Comparator.comparingDouble(
 				font -> font.fitness().smallestHeight().orElse(Double.POSITIVE_INFINITY));
-		List<Font> fonts = outcomes.stream().flatMap(outcome -> outcome.font().stream())
+		Map<Object, Outcome> each = new LinkedHashMap<>();
+		outcomes.stream().filter(outcome -> outcome.font().isPresent())
+				.forEach(outcome -> each.putIfAbsent(outcome.same(), outcome));
+		List<Font> fonts = each.values().stream().flatMap(outcome -> outcome.font().stream())
 				.sorted(fittest.thenComparing(Font::name).thenComparing(Font::file)).toList();
 		return new Ranking(fonts,
 				outcomes.stream().filter(outcome -> outcome.font().isEmpty()).map(Outcome::reason).toList());

@@ -24,6 +24,9 @@ interface FaceTables {
 
 	List<String> features();
 
+	/** By tag; only of features that the font itself names. */
+	SortedMap<String, String> featureNames();
+
 	List<String> glyphNames();
 
 	CodePoints codePoints();

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Collections;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
@@ -179,6 +180,11 @@ public final class FontFace {
 	/** Tags of the OpenType features it has, in alphabetical order. */
 	public List<String> features() {
 		return tables.features();
+	}
+
+	/** What the font itself calls its stylistic sets and character variants, by their tags; few fonts name them. */
+	public Map<String, String> featureNames() {
+		return Collections.unmodifiableMap(tables.featureNames());
 	}
 
 	/** By what it can be varied; empty unless it is a variable font. */

@@ -88,6 +88,11 @@ final class SfntTables implements FaceTables {
 	}
 
 	@Override
+	public SortedMap<String, String> featureNames() {
+		return read(() -> LayoutFeatures.names(tables));
+	}
+
+	@Override
 	public List<String> glyphNames() {
 		return read(() -> GlyphNames.read(tables, header.glyphCount()));
 	}

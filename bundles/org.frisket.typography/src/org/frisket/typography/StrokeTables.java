@@ -2,6 +2,7 @@ package org.frisket.typography;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -64,6 +65,11 @@ final class StrokeTables implements FaceTables {
 	@Override
 	public List<String> features() {
 		return List.of();
+	}
+
+	@Override
+	public SortedMap<String, String> featureNames() {
+		return Collections.emptySortedMap();
 	}
 
 	@Override

@@ -1,24 +1,45 @@
 package org.frisket.benchmarks;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
 import org.eclipse.equinox.app.IApplication;
 import org.eclipse.equinox.app.IApplicationContext;
 
 /** Those benchmarks that run inside one process. */
 public final class Benchmarks implements IApplication {
 
+	private interface Benchmark {
+
+		void run() throws Exception;
+	}
+
+	/** In the order in which they run; each alone by its name as an argument. */
+	private static Map<String, Benchmark> all() {
+		Map<String, Benchmark> all = new LinkedHashMap<>();
+		all.put("heap", HeapBenchmark::run);
+		all.put("union", UnionBenchmark::run);
+		all.put("text", TextBenchmark::run);
+		all.put("centreline", CentrelineBenchmark::run);
+		all.put("index", FontIndexBenchmark::run);
+		all.put("fitness", FitnessBenchmark::run);
+		all.put("clean", CleanBenchmark::run);
+		all.put("refit", RefitBenchmark::run);
+		all.put("outset", OutsetBenchmark::run);
+		all.put("import", ImportBenchmark::run);
+		return all;
+	}
+
 	@Override
 	public Object start(IApplicationContext context) throws Exception {
 		context.applicationRunning();
-		HeapBenchmark.run();
-		UnionBenchmark.run();
-		TextBenchmark.run();
-		CentrelineBenchmark.run();
-		FontIndexBenchmark.run();
-		FitnessBenchmark.run();
-		CleanBenchmark.run();
-		RefitBenchmark.run();
-		OutsetBenchmark.run();
-		ImportBenchmark.run();
+		List<String> wanted = List.of((String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS));
+		for (Map.Entry<String, Benchmark> each : all().entrySet()) {
+			if (wanted.isEmpty() || wanted.contains(each.getKey())) {
+				each.getValue().run();
+			}
+		}
 		return IApplication.EXIT_OK;
 	}
 

@@ -18,6 +18,8 @@ public final class ArcLength {
 	/** Chords that a segment's length is first looked up in; refined by Newton's method. */
 	private static final int PARTS = 16;
 	private static final int STEPS = 8;
+	/** Each by a third: to some 1e-7 of a part. */
+	private static final int NARROWINGS = 40;
 
 	private final List<Segment> segments;
 	private final boolean closed;
@@ -59,6 +61,41 @@ public final class ArcLength {
 		}
 		int number = segmentAt(wanted);
 		return at(segments.get(number), wanted - starts[number]);
+	}
+
+	/** The length along the curve, from 0 to all of it, to the place that is nearest to a point; the first of equals. */
+	public double nearest(Point point) {
+		double best = 0;
+		double least = Double.POSITIVE_INFINITY;
+		for (int i = 0; i < segments.size(); i++) {
+			Segment segment = segments.get(i);
+			for (int part = 0; part < PARTS; part++) {
+				double t = nearest(segment, (double) part / PARTS, (double) (part + 1) / PARTS, point);
+				double distance = segment.at(t).distance(point);
+				if (distance < least) {
+					least = distance;
+					best = starts[i] + (t <= 0 ? 0 : segment.between(0, t).length());
+				}
+			}
+		}
+		return Math.min(best, length());
+	}
+
+	/** By thirds: a part of a segment bends so little that its distance has one least value. */
+	private static double nearest(Segment segment, double from, double to, Point point) {
+		double low = from;
+		double high = to;
+		for (int i = 0; i < NARROWINGS; i++) {
+			double third = (high - low) / 3;
+			if (segment.at(low + third).distance(point) <= segment.at(high - third).distance(point)) {
+				high -= third;
+			} else {
+				low += third;
+			}
+		}
+		// the ends are met exactly
+		double middle = (low + high) / 2;
+		return low <= from ? from : high >= to ? to : middle;
 	}
 
 	/** Where each segment starts, in mm along the contour, and at last where it ends. */

@@ -9,16 +9,12 @@ import java.util.TreeMap;
 import java.util.function.Function;
 
 import org.frisket.geometry.Contour;
-import org.frisket.geometry.PathData;
-import org.frisket.geometry.PathDataException;
 import org.frisket.geometry.Point;
-import org.frisket.geometry.Transform;
 import org.frisket.model.Flow;
 import org.frisket.model.FontRef;
-import org.frisket.model.Matrix;
-import org.frisket.model.Outline;
 import org.frisket.model.Wording;
 import org.frisket.prepare.Severity;
+import org.frisket.prepare.WordingPath;
 import org.frisket.typography.AxisSettings;
 import org.frisket.typography.FeatureList;
 import org.frisket.typography.FontFace;
@@ -109,29 +105,16 @@ record WordingSource(Wording wording, FontFace face, FeatureList features, List<
 		return nudges;
 	}
 
-	/** The first contour that has a length, as it was drawn: cleaning would turn it round. */
 	private static Optional<Contour> path(Wording wording, List<Shape.Remark> remarks) {
 		if (wording.getFlow() != Flow.PATH) {
 			return Optional.empty();
 		}
-		Optional<Contour> path = Optional.ofNullable(wording.getPath()).flatMap(WordingSource::contour);
+		Optional<Contour> path = WordingPath.contour(wording);
 		if (path.isEmpty()) {
 			remarks.add(remark("path-missing", "The wording runs along a path, but there is none.",
 					"Choose an outline for it to run along, or set it straight."));
 		}
 		return path;
-	}
-
-	private static Optional<Contour> contour(Outline outline) {
-		try {
-			String data = outline.getPathData();
-			Matrix m = outline.getTransform();
-			Transform placed = m == null ? Transform.IDENTITY : new Transform(m.a(), m.b(), m.c(), m.d(), m.e(), m.f());
-			return PathData.parse(data == null ? "" : data).transformed(placed).contours().stream()
-					.filter(contour -> !contour.isEmpty() && contour.length() > 0).findFirst();
-		} catch (PathDataException e) {
-			return Optional.empty();
-		}
 	}
 
 	private static Shape.Remark remark(String id, String message, String cure) {

@@ -2,6 +2,7 @@ package org.frisket.prepare.letterforms;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -15,28 +16,30 @@ import org.frisket.typography.NamedInstance;
  * What can be chosen of the letters of a font.
  *
  * @param features  tags of its features that are chosen by eye, in alphabetical order
+ * @param names     what the font itself calls some of them, by their tags
  * @param axes      by which it can be varied, without those that its maker would not have shown
  * @param instances styles that its maker has set up
  * @param settings  values of the axes before a wording says anything of them
  */
-public record Letterforms(List<String> features, List<Axis> axes, List<NamedInstance> instances,
-		AxisSettings settings) {
+public record Letterforms(List<String> features, Map<String, String> names, List<Axis> axes,
+		List<NamedInstance> instances, AxisSettings settings) {
 
 	/** Of no font. */
-	public static final Letterforms NONE = new Letterforms(List.of(), List.of(), List.of(), AxisSettings.NONE);
+	public static final Letterforms NONE = new Letterforms(List.of(), Map.of(), List.of(), List.of(), AxisSettings.NONE);
 
 	/** By how much values of an axis may differ and still be the same. */
 	private static final double SAME = 1e-6;
 
 	public Letterforms {
 		features = List.copyOf(features);
+		names = Map.copyOf(names);
 		axes = List.copyOf(axes);
 		instances = List.copyOf(instances);
 	}
 
 	public static Letterforms of(FontFace face) {
 		List<Axis> shown = face.canVary() ? face.axes().stream().filter(axis -> !axis.hidden()).toList() : List.of();
-		return new Letterforms(FeatureNames.chosenByEye(face.features()), shown,
+		return new Letterforms(FeatureNames.chosenByEye(face.features()), face.featureNames(), shown,
 				shown.isEmpty() ? List.of() : face.instances(), face.settings());
 	}
 
@@ -46,14 +49,21 @@ public record Letterforms(List<String> features, List<Axis> axes, List<NamedInst
 			return NONE;
 		}
 		List<String> features = new ArrayList<>(fonts.get(0).features);
+		Map<String, String> names = new TreeMap<>(fonts.get(0).names);
 		List<Axis> axes = new ArrayList<>(fonts.get(0).axes);
 		List<NamedInstance> instances = new ArrayList<>(fonts.get(0).instances);
 		for (Letterforms font : fonts) {
 			features.retainAll(font.features);
+			names.entrySet().retainAll(font.names.entrySet());
 			axes.retainAll(font.axes);
 			instances.retainAll(font.instances);
 		}
-		return new Letterforms(features, axes, instances, fonts.get(0).settings);
+		return new Letterforms(features, names, axes, instances, fonts.get(0).settings);
+	}
+
+	/** What a feature is called: as the font has it, else as the program knows it. */
+	public String name(String tag, FeatureNames known) {
+		return names.getOrDefault(tag, known.of(tag));
 	}
 
 	/** The value of an axis where a wording says these. */

@@ -1,8 +1,8 @@
 package org.frisket.prepare.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
@@ -24,13 +24,14 @@ import org.frisket.model.Wording;
 import org.frisket.prepare.Composition;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.JobFonts;
+import org.frisket.prepare.JobFonts.Kept;
+import org.frisket.prepare.JobFonts.NotKept;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.Makeready;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.checks.Limits;
 import org.frisket.studio.Studio;
-import org.frisket.studio.StudioException;
 import org.frisket.studio.StudioFolder;
 import org.frisket.studio.StudioFontSource;
 import org.frisket.typography.EmbeddedFontSource;
@@ -93,8 +94,8 @@ class JobFontsTest {
 	void jobIsTheSameAfterItsFontHasChangedOrGone() throws Exception {
 		Job job = job();
 		Result order = result(job);
-		assertEquals(1, JobFonts.keep(job, library, studio));
-		assertEquals(0, JobFonts.keep(job, library, studio), "once is enough");
+		assertEquals(1, JobFonts.keep(job, library, studio).count());
+		assertEquals(0, JobFonts.keep(job, library, studio).count(), "once is enough");
 		Files.write(file, marked("Liberation Mono"));
 		assertEquals(order, result(job));
 		Files.delete(file);
@@ -112,14 +113,35 @@ class JobFontsTest {
 		Result reorder = result(job);
 		assertNotEquals(order.regions(), reorder.regions());
 		assertTrue(reorder.findings().contains("font-differs"), reorder.findings().toString());
-		assertEquals(0, JobFonts.keep(job, library, studio), "the font it was made with is not at hand any more");
+		assertEquals(0, JobFonts.keep(job, library, studio).count(), "the font it was made with is not at hand any more");
 	}
 
 	@Test
 	void studioThatCannotBeUsedIsTold() throws Exception {
 		Path letter = Files.writeString(folder.resolve("letter"), "Dear customer");
+		Kept kept = JobFonts.keep(job(), library, new StudioFolder(letter));
+		assertEquals(0, kept.count());
+		assertEquals(List.of("Liberation Serif Regular"), kept.failed().stream().map(NotKept::font).toList());
+		assertEquals(letter, kept.failed().get(0).folder());
+		assertFalse(kept.failed().get(0).reason().isBlank());
+	}
+
+	@Test
+	void fontThatCannotBeWrittenIsNamedAndDoesNotHoldUpTheOthers() throws Exception {
 		Job job = job();
-		assertThrows(StudioException.class, () -> JobFonts.keep(job, library, new StudioFolder(letter)));
+		Path second = Files.write(studio.fonts().resolve("mono.ttf"), marked("Liberation Mono"));
+		Wording other = (Wording) Jobs.elements(job(FontFace.read(second))).get(0);
+		job.getLayers().get(0).getElements().add(other);
+		String digest = ((Wording) Jobs.elements(job).get(0)).getFont().getDigest();
+		// where its file would lie there is a folder, as root may write anywhere
+		Files.createDirectories(studio.keptFonts().folder().resolve(digest + ".font"));
+		Kept kept = JobFonts.keep(job, library, studio);
+		assertEquals(1, kept.count());
+		NotKept failed = kept.failed().get(0);
+		assertEquals(List.of("Liberation Serif Regular", digest, studio.keptFonts().folder()),
+				List.of(failed.font(), failed.digest(), failed.folder()));
+		assertTrue(failed.reason().contains("folder"), failed.reason());
+		assertTrue(studio.keptFonts().has(other.getFont().getDigest()));
 	}
 
 	@Test
@@ -132,7 +154,7 @@ class JobFontsTest {
 		Job job = job(bold.open());
 		assertNotEquals(result(job(library.find(bold.family()))).regions(), result(job).regions(),
 				"the style counts, not only the file");
-		assertEquals(1, JobFonts.keep(job, library, studio));
+		assertEquals(1, JobFonts.keep(job, library, studio).count());
 		Result order = result(job);
 		Files.delete(studio.fonts().resolve("inter.ttf"));
 		assertEquals(order, result(job));

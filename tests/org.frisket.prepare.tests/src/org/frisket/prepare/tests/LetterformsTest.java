@@ -30,7 +30,7 @@ class LetterformsTest {
 			new AxisSettings(Map.of("wght", 700.0, "wdth", 100.0)));
 	private static final NamedInstance NARROW = new NamedInstance("Narrow Bold", "",
 			new AxisSettings(Map.of("wght", 700.0, "wdth", 75.0)));
-	private final Letterforms forms = new Letterforms(List.of("smcp"), List.of(WEIGHT, WIDTH), List.of(BOLD, NARROW),
+	private final Letterforms forms = new Letterforms(List.of("smcp"), Map.of(), List.of(WEIGHT, WIDTH), List.of(BOLD, NARROW),
 			AxisSettings.NONE);
 
 	@Test
@@ -62,7 +62,7 @@ class LetterformsTest {
 		assertEquals(720, forms.value(WEIGHT, heavy));
 		assertEquals("wght=900", forms.with(heavy, WEIGHT, 5000).toString());
 		assertTrue(forms.with(heavy, WEIGHT, 400).isEmpty());
-		Letterforms bold = new Letterforms(List.of(), List.of(WEIGHT), List.of(), BOLD.settings());
+		Letterforms bold = new Letterforms(List.of(), Map.of(), List.of(WEIGHT), List.of(), BOLD.settings());
 		assertEquals(700, bold.value(WEIGHT, AxisSettings.NONE));
 		assertEquals("wght=400", bold.with(AxisSettings.NONE, WEIGHT, 400).toString());
 	}
@@ -79,7 +79,7 @@ class LetterformsTest {
 
 	@Test
 	void ofSeveralFontsWhatAllHave() {
-		Letterforms plain = new Letterforms(List.of("onum", "smcp"), List.of(WEIGHT), List.of(), AxisSettings.NONE);
+		Letterforms plain = new Letterforms(List.of("onum", "smcp"), Map.of(), List.of(WEIGHT), List.of(), AxisSettings.NONE);
 		Letterforms common = Letterforms.common(List.of(forms, plain));
 		assertEquals(List.of("smcp"), common.features());
 		assertEquals(List.of(WEIGHT), common.axes());
@@ -102,5 +102,19 @@ class LetterformsTest {
 	void featureIsSetAndNoMoreSpokenOf() {
 		FeatureList list = FeatureList.parse("smcp,-kern").with("onum", OptionalInt.of(1)).with("smcp", OptionalInt.empty());
 		assertEquals("-kern,onum", list.toString());
+	}
+
+	@Test
+	void setsAreCalledWhatTheFontCallsThem() {
+		FeatureNames german = FeatureNames.in(Locale.GERMAN);
+		Letterforms one = new Letterforms(List.of("smcp", "ss01", "ss02", "ss03"),
+				Map.of("ss01", "Ferry numerals", "ss02", "Straight tails"), List.of(), List.of(), AxisSettings.NONE);
+		Letterforms other = new Letterforms(List.of("ss01", "ss02"),
+				Map.of("ss01", "Harbour ampersand", "ss02", "Straight tails"), List.of(), List.of(), AxisSettings.NONE);
+		assertEquals("Ferry numerals", one.name("ss01", german));
+		assertEquals(german.of("ss03"), one.name("ss03", german));
+		Letterforms common = Letterforms.common(List.of(one, other));
+		assertEquals(german.of("ss01"), common.name("ss01", german), "two fonts that mean different things");
+		assertEquals("Straight tails", common.name("ss02", german));
 	}
 }

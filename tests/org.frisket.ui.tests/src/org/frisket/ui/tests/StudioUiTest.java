@@ -112,25 +112,63 @@ class StudioUiTest extends OpenBench {
 		assertTrue(Files.isDirectory(place.resolve("fonts")));
 	}
 
-	@Test
-	void savingKeepsTheFontsOfTheJob() throws Exception {
-		InstanceScope.INSTANCE.getNode(StudioChoice.NODE).put(StudioChoice.KEY, home.resolve("studio").toString());
-		StudioChoice.apply();
-		FontFace face = FontLibraries.installed().find("Liberation Serif");
+	/** With a job that is changed, by its own path. */
+	private BenchEditor changed(FontFace face, Path order) throws Exception {
 		Job job = new Composition("Ferry", face, 20, Alignment.LEFT, OptionalDouble.empty(), List.of(),
 				OperationKind.CUT).toJob();
-		Path order = folder.resolve("order.frjob");
 		JobFile.save(job, order);
 		BenchEditor editor = open(order);
 		Screen.waitUntil("it is worked through", editor::isUpToDate);
-		assertFalse(Files.exists(home.resolve("studio")), "looking at a job keeps nothing");
+		change(editor);
+		return editor;
+	}
+
+	private static void change(BenchEditor editor) {
 		Outline outline = FrisketFactory.INSTANCE.createOutline();
 		outline.setPathData("M 10 10 L 10 30 L 30 30 L 30 10 Z");
 		Adapters.adapt(editor, EditExecutor.class)
 				.execute(new AddElement(editor.document().job().getLayers().get(0), outline));
 		listen(editor);
+	}
+
+	private static void save(BenchEditor editor) {
 		Screen.key("ctrl+s");
 		Screen.waitUntil("it is saved", () -> !editor.isDirty());
+	}
+
+	private static void chooseStudio(Path place) {
+		InstanceScope.INSTANCE.getNode(StudioChoice.NODE).put(StudioChoice.KEY, place.toString());
+		StudioChoice.apply();
+	}
+
+	@Test
+	void savingKeepsTheFontsOfTheJob() throws Exception {
+		chooseStudio(home.resolve("studio"));
+		FontFace face = FontLibraries.installed().find("Liberation Serif");
+		BenchEditor editor = changed(face, folder.resolve("order.frjob"));
+		assertFalse(Files.exists(home.resolve("studio")), "looking at a job keeps nothing");
+		save(editor);
 		Screen.waitUntil("its font is kept", () -> Studio.folder().keptFonts().has(face.digest()));
+	}
+
+	@Test
+	void fontThatCannotBeKeptIsSpokenOfOnce() throws Exception {
+		Path studio = home.resolve("studio");
+		chooseStudio(studio);
+		FontFace face = FontLibraries.installed().find("Liberation Mono");
+		BenchEditor editor = changed(face, folder.resolve("order.frjob"));
+		// a folder is in the way of the file, as whoever runs the tests may be allowed to write anywhere
+		Path kept = Studio.folder().keptFonts().folder();
+		Files.createDirectories(kept.resolve(face.digest() + ".font"));
+		save(editor);
+		Screen.waitUntil("it is said in the status line", () -> StatusText.shown().contains("Liberation Mono"));
+		assertTrue(StatusText.shown().contains(kept.toString()), StatusText.shown());
+		assertTrue(StatusText.shown().contains("this is a folder"), StatusText.shown());
+		Screen.keepScreen("font-not-kept");
+		editor.say(null);
+		change(editor);
+		save(editor);
+		Screen.rest(500);
+		assertFalse(StatusText.shown().contains("Liberation Mono"), StatusText.shown());
 	}
 }

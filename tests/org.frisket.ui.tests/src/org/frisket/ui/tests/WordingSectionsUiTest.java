@@ -330,29 +330,4 @@ class WordingSectionsUiTest extends OpenProperties {
 		bench.commandStack().undo();
 		assertEquals(mixed, text(bench.document().job()));
 	}
-
-	@Test
-	void arcIsDraggedByItsGrip() throws IOException {
-		select(made.first);
-		assertNull(bench.arcGrip().figure());
-		choose("Lines run", "On an arc");
-		worked();
-		String onArc = text(bench.document().job());
-		listen(bench);
-		Point grip = bench.arcGrip().figure().getAccessibleLocation();
-		int pixels = (int) Math.round(20 * bench.zoom().pixelsPerMm());
-		Screen.moveTo(canvas(), grip.x, grip.y);
-		Screen.pressButton();
-		Screen.moveTo(canvas(), grip.x, grip.y - pixels / 2);
-		Screen.moveTo(canvas(), grip.x, grip.y - pixels);
-		assertTrue(tags().get(0).getText().startsWith("Radius 70"), tags().get(0).getText());
-		keepPicture("arcDrag");
-		assertEquals(onArc, text(bench.document().job()));
-		Screen.releaseButton();
-		assertEquals(70, first().getArcRadius(), 0.5);
-		assertEquals(0, first().getArcAngle());
-		bench.commandStack().undo();
-		assertEquals(onArc, text(bench.document().job()));
-		assertOneStep();
-	}
 }

@@ -26,7 +26,7 @@ import org.frisket.ui.bench.JobOnBench;
 import org.frisket.ui.bench.internal.bridges.BridgeMode;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.files.RecentJobs;
-import org.frisket.ui.bench.internal.grips.ArcGrip;
+import org.frisket.ui.bench.internal.grips.FlowGrips;
 import org.frisket.ui.bench.internal.grips.SelectionGrips;
 import org.frisket.ui.bench.internal.looks.LookMemory;
 import org.frisket.ui.bench.internal.looks.Looks;
@@ -197,9 +197,9 @@ public final class BenchEditor extends GraphicalEditor implements IPersistableEd
 		return tools == null ? null : tools.grips();
 	}
 
-	/** The grip of a wording on an arc; null if the file could not be read. */
-	public ArcGrip arcGrip() {
-		return tools == null ? null : tools.arc();
+	/** The grips of what a wording runs along; null if the file could not be read. */
+	public FlowGrips flowGrips() {
+		return tools == null ? null : tools.flow();
 	}
 
 	/** How the bench looks at its job; null if the file could not be read. */

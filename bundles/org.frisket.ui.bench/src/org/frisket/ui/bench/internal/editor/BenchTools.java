@@ -4,7 +4,7 @@ import org.eclipse.gef.GraphicalViewer;
 import org.frisket.model.Job;
 import org.frisket.ui.bench.internal.bridges.BridgeMode;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
-import org.frisket.ui.bench.internal.grips.ArcGrip;
+import org.frisket.ui.bench.internal.grips.FlowGrips;
 import org.frisket.ui.bench.internal.grips.SelectionGrips;
 import org.frisket.ui.bench.internal.handlers.LookHandler;
 import org.frisket.ui.bench.internal.letters.LetterMode;
@@ -26,7 +26,7 @@ final class BenchTools implements TypingHost, NodeMode.Host, LetterMode.Host, Br
 	private final Looks looks;
 	private final Typing typing;
 	private final SelectionGrips grips;
-	private final ArcGrip arc;
+	private final FlowGrips flow;
 	private final NodeMode nodes;
 	private final LetterMode letters;
 	private final BridgeMode bridges;
@@ -46,7 +46,7 @@ final class BenchTools implements TypingHost, NodeMode.Host, LetterMode.Host, Br
 		new SpacePan(viewer.getControl(), zoom, typing::isActive);
 		new Snapping(viewer, document.job());
 		grips = new SelectionGrips(viewer, document, zoom);
-		arc = new ArcGrip(viewer, document, zoom);
+		flow = new FlowGrips(viewer, document, zoom, this::preview);
 		nodes = new NodeMode(viewer, document, editor.commandStack(), this);
 		letters = new LetterMode(viewer, document, editor.commandStack(), this);
 		bridges = new BridgeMode(viewer, document, editor.commandStack(), this);
@@ -65,8 +65,8 @@ final class BenchTools implements TypingHost, NodeMode.Host, LetterMode.Host, Br
 		return grips;
 	}
 
-	ArcGrip arc() {
-		return arc;
+	FlowGrips flow() {
+		return flow;
 	}
 
 	NodeMode nodes() {
@@ -117,7 +117,7 @@ final class BenchTools implements TypingHost, NodeMode.Host, LetterMode.Host, Br
 	@Override
 	public void setEditingNodes(boolean editing) {
 		keys.setEditingNodes(editing);
-		grips.setAway(editing);
+		setGripsAway(editing);
 	}
 
 	@Override
@@ -128,12 +128,17 @@ final class BenchTools implements TypingHost, NodeMode.Host, LetterMode.Host, Br
 	@Override
 	public void setNudgingLetters(boolean nudging) {
 		keys.setNudgingLetters(nudging);
-		grips.setAway(nudging);
+		setGripsAway(nudging);
 	}
 
 	@Override
 	public void setSettingBridges(boolean setting) {
-		grips.setAway(setting);
+		setGripsAway(setting);
+	}
+
+	private void setGripsAway(boolean away) {
+		grips.setAway(away);
+		flow.setAway(away);
 	}
 
 	@Override

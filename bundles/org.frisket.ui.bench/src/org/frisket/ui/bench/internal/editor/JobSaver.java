@@ -8,6 +8,7 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.frisket.model.JobFile;
@@ -87,9 +88,19 @@ final class JobSaver {
 			return askAfter(e, path);
 		}
 		RecentJobs.shared().add(path);
-		new KeepFontsJob(editor.document().snapshot()).schedule();
 		editor.saved(path);
+		new KeepFontsJob(editor.document().snapshot(), this::tellLater).schedule();
 		return true;
+	}
+
+	/** From another thread. */
+	private void tellLater(String message) {
+		Control bench = editor.viewer().getControl();
+		bench.getDisplay().asyncExec(() -> {
+			if (!bench.isDisposed()) {
+				editor.say(message);
+			}
+		});
 	}
 
 	private boolean askAfter(IOException trouble, Path path) {

@@ -9,6 +9,7 @@ final class Messages extends NLS {
 	public static String Ago_now;
 	public static String Ago_seconds;
 	public static String Autosave_name;
+	public static String KeepFontsJob_notKept;
 
 	static {
 		initializeMessages("org.frisket.ui.bench.internal.files.messages", Messages.class); //$NON-NLS-1$

@@ -13,7 +13,7 @@ import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.parts.ElementPart;
 
 /** Lets a mat stand further out or in: it has no size of its own, only its distance from what it follows. */
-final class DistanceTracker extends GripTracker {
+final class DistanceTracker extends GhostTracker {
 
 	private final Grip grip;
 	private final Bounds box;

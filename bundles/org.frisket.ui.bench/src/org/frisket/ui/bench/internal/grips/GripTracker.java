@@ -1,36 +1,22 @@
 package org.frisket.ui.bench.internal.grips;
 
-import java.util.List;
-
 import org.eclipse.draw2d.geometry.Dimension;
-import org.eclipse.gef.GraphicalViewer;
 import org.frisket.editing.Edit;
-import org.frisket.geometry.Transform;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.editor.EditCommand;
-import org.frisket.ui.bench.internal.parts.ElementPart;
 import org.frisket.ui.bench.internal.snap.SnappingTracker;
-import org.frisket.ui.bench.internal.tools.DragGhosts;
 
-/** A drag of a grip: ghosts show what would come of it, a tag says its measure, Escape gives up. */
+/** A drag of a grip: what would come of it is seen, with its measure; Escape gives up. */
 abstract class GripTracker extends SnappingTracker {
 
 	protected final CanvasZoom zoom;
-	private final List<ElementPart> parts;
-	private final DragGhosts ghosts;
 
-	/** @param parts those whose ghosts are shown */
-	GripTracker(GraphicalViewer viewer, CanvasZoom zoom, List<ElementPart> parts) {
+	GripTracker(CanvasZoom zoom) {
 		this.zoom = zoom;
-		this.parts = parts;
-		ghosts = new DragGhosts(viewer, zoom);
 	}
 
 	/** What the drag comes to, from the place of the button's press to that of the pointer. */
 	abstract Edit edit();
-
-	/** Where the elements would come to lie. */
-	abstract Transform map();
 
 	/** The measure written beside the pointer. */
 	abstract String measure();
@@ -70,21 +56,5 @@ abstract class GripTracker extends SnappingTracker {
 	protected void finish() {
 		erase();
 		executeCommand(new EditCommand(edit()));
-	}
-
-	@Override
-	protected void show() {
-		ghosts.show(parts, map(), measure(), getLocation());
-		showHeld();
-	}
-
-	/** Shows what holds the drag; most are held by nothing. */
-	void showHeld() {
-		// a turn and a distance have no place that could be held
-	}
-
-	@Override
-	protected void erase() {
-		ghosts.erase();
 	}
 }

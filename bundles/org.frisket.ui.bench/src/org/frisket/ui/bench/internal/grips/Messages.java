@@ -5,6 +5,7 @@ import org.eclipse.osgi.util.NLS;
 final class Messages extends NLS {
 
 	public static String ArcTracker_reading;
+	public static String PathTracker_reading;
 	public static String TurnTracker_degrees;
 
 	static {

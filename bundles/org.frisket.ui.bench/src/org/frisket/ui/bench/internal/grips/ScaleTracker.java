@@ -22,7 +22,7 @@ import org.frisket.ui.bench.internal.snap.Snapping;
  * Scales elements. A corner keeps the ratio of the sides, Shift frees it; the middle of a side changes one of them,
  * with Shift both. The opposite place stays, with Control the middle; with Alt nothing holds the grip.
  */
-final class ScaleTracker extends GripTracker {
+final class ScaleTracker extends GhostTracker {
 
 	/** In mm; the size before it is taken to a round step. */
 	private static final double FINEST_STEP = 1e-9;

@@ -15,7 +15,7 @@ import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.parts.ElementPart;
 
 /** Turns elements about the middle of their box by whole degrees; Shift keeps to steps of 15. */
-final class TurnTracker extends GripTracker {
+final class TurnTracker extends GhostTracker {
 
 	private static final int STEP = 1;
 	private static final int WIDE_STEP = 15;

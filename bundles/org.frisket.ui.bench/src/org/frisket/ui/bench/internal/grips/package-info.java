@@ -1,2 +1,2 @@
-/** The grips around the selection, by which it is scaled, turned, or its mat's distance changed. */
+/** The grips of the selection: by them it is scaled, turned, its mat's distance or what its lines run along changed. */
 package org.frisket.ui.bench.internal.grips;

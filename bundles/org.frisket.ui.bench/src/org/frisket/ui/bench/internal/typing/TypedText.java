@@ -1,12 +1,11 @@
 package org.frisket.ui.bench.internal.typing;
 
-import java.text.BreakIterator;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Consumer;
 
 import org.frisket.geometry.Point;
 import org.frisket.typography.Characters;
+import org.frisket.typography.WordSteps;
 
 /**
  * A text with a caret in it, and perhaps some letters selected up to the caret. Lines are parted by line feeds; an index
@@ -80,11 +79,10 @@ public final class TypedText {
 
 	/** Selects the word or the gap that the caret stands in or before. */
 	public void selectWord() {
-		BreakIterator words = words();
-		int end = caret >= text.length() ? BreakIterator.DONE : words.following(caret);
-		if (end != BreakIterator.DONE) {
-			anchor = words.previous();
-			caret = end;
+		WordSteps.Part part = WordSteps.at(text, caret);
+		if (part.end() > part.start()) {
+			anchor = part.start();
+			caret = part.end();
 		}
 	}
 
@@ -158,28 +156,12 @@ public final class TypedText {
 
 	/** To the beginning of the word, or of the one before it. */
 	public void wordLeft() {
-		BreakIterator words = words();
-		int at = caret;
-		do {
-			at = at <= 0 ? 0 : words.preceding(at);
-		} while (at > 0 && !Character.isLetterOrDigit(text.codePointAt(at)));
-		caret = Math.max(0, at);
+		caret = WordSteps.before(text, caret);
 	}
 
 	/** Behind the end of the word, or of the next one. */
 	public void wordRight() {
-		BreakIterator words = words();
-		int at = caret;
-		do {
-			at = at >= text.length() ? text.length() : words.following(at);
-		} while (at < text.length() && !Character.isLetterOrDigit(text.codePointBefore(at)));
-		caret = at;
-	}
-
-	private BreakIterator words() {
-		BreakIterator words = BreakIterator.getWordInstance(Locale.ROOT);
-		words.setText(text);
-		return words;
+		caret = WordSteps.after(text, caret);
 	}
 
 	public void textStart() {

@@ -15,7 +15,6 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Control;
 import org.frisket.editing.DeleteElements;
 import org.frisket.geometry.Point;
-import org.frisket.model.Element;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
@@ -43,12 +42,11 @@ public final class Typing {
 	private final TypingStep step;
 	private final EmptyBench empty;
 	private final TypingPointer pointer;
+	private final TypedRange range;
 
 	private Wording wording;
 	private TypedText text;
 	private WordingCaret caret;
-	/** What was told last of the letters that are selected. */
-	private Optional<TextRange> told = Optional.empty();
 	/** Whether it is this that changes the job just now. */
 	private boolean own;
 
@@ -58,13 +56,15 @@ public final class Typing {
 		this.host = host;
 		step = new TypingStep(job, stack);
 		empty = new EmptyBench(viewer, job);
+		range = new TypedRange(host);
 		viewer.setProperty(KEY, this);
 		Control control = viewer.getControl();
 		control.addListener(SWT.KeyDown, new TypingKeys(this));
 		pointer = new TypingPointer(viewer, this);
 		control.addListener(SWT.MouseDown, pointer::pressed);
 		control.addListener(SWT.MouseDoubleClick, pointer::pressedTwice);
-		viewer.addSelectionChangedListener(event -> selectionChanged());
+		ElementSelection elements = new ElementSelection(viewer, this);
+		viewer.addSelectionChangedListener(event -> elements.changed());
 		stack.addCommandStackEventListener(this::stackEvent);
 	}
 
@@ -95,9 +95,7 @@ public final class Typing {
 
 	/** The letters that are selected in a wording that lies in the job; empty if none are. */
 	public Optional<TextRange> range() {
-		return isActive() && text.hasSelection() && Jobs.jobOf(wording) != null
-				? Optional.of(new TextRange(wording, text.selectionStart(), text.selectionEnd()))
-				: Optional.empty();
+		return TypedRange.of(wording, text);
 	}
 
 	/** The letters as they are seen selected; null if there is no caret. */
@@ -241,16 +239,8 @@ public final class Typing {
 		host.follow(null);
 		host.setTyping(false);
 		host.say(null);
-		tellRange();
+		range.tell(range());
 		return typed;
-	}
-
-	private void tellRange() {
-		Optional<TextRange> now = range();
-		if (!now.equals(told)) {
-			told = now;
-			host.rangeChanged();
-		}
 	}
 
 	/** What was worked out for the words that are there now. */
@@ -265,7 +255,7 @@ public final class Typing {
 	private void showCaret() {
 		caret.show(wording, text.caret());
 		caret.showRange(wording, text.selectionStart(), text.selectionEnd());
-		tellRange();
+		range.tell(range());
 	}
 
 	private void stackEvent(CommandStackEvent event) {
@@ -277,23 +267,6 @@ public final class Typing {
 			step.end();
 		} else if (event.isPreChangeEvent()) {
 			close();
-		}
-	}
-
-	private void selectionChanged() {
-		if (!isActive()) {
-			return;
-		}
-		List<Element> selected = Selection.elements(viewer);
-		if (selected.equals(List.of(wording))) {
-			// a click into the words sets the caret; the accent would only hide them
-			viewer.getControl().getDisplay().asyncExec(() -> {
-				if (isActive() && !viewer.getControl().isDisposed()) {
-					viewer.deselectAll();
-				}
-			});
-		} else if (!selected.isEmpty()) {
-			end(false);
 		}
 	}
 

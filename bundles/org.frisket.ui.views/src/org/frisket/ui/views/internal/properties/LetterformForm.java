@@ -125,7 +125,7 @@ final class LetterformForm extends WordingPart {
 		key.setText(forms.features().isEmpty() ? Messages.LetterformForm_none : Messages.LetterformForm_key);
 		GridDataFactory.fillDefaults().grab(true, false).hint(SPACE_PX, SWT.DEFAULT).applyTo(key);
 		for (String tag : forms.features()) {
-			String name = NLS.bind(Messages.LetterformForm_feature, names.of(tag), tag);
+			String name = NLS.bind(Messages.LetterformForm_feature, forms.name(tag, names), tag);
 			fields.add(new FeatureTick(cell(list, name, 1), name, () -> features.value(tag), value -> features.set(tag, value)));
 		}
 		fields.forEach(Field::reset);
