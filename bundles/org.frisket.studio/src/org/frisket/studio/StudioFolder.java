@@ -15,6 +15,8 @@ import org.frisket.model.WholeFile;
  * studio.properties   the studio's preferences, and the layout of the folder
  * fonts/              the studio's own fonts; what is dropped in is there
  * kept-fonts/         the fonts that jobs were made with, by content
+ * studio.mv.db        what is counted and looked up, see {@link org.frisket.studio.store.Store}; made when it is needed
+ * studio.lock         held by whoever uses the database
  * </pre>
  * Several desks may share one.
  */
@@ -28,6 +30,8 @@ public record StudioFolder(Path path) {
 	private static final String LIMITS = "limits.properties";
 	private static final String FONTS = "fonts";
 	private static final String KEPT_FONTS = "kept-fonts";
+	private static final String DATABASE = "studio.mv.db";
+	private static final String DATABASE_LOCK = "studio.lock";
 
 	public StudioFolder {
 		path = path.toAbsolutePath().normalize();
@@ -46,6 +50,16 @@ public record StudioFolder(Path path) {
 	/** The fonts that jobs were made with. */
 	public KeptFonts keptFonts() {
 		return new KeptFonts(path.resolve(KEPT_FONTS));
+	}
+
+	/** The file of the studio's database. */
+	public Path database() {
+		return path.resolve(DATABASE);
+	}
+
+	/** The file that is locked while the database is in use. */
+	public Path databaseLock() {
+		return path.resolve(DATABASE_LOCK);
 	}
 
 	/** What the studio as a whole has decided, for all its desks. */

@@ -28,6 +28,7 @@ public final class Benchmarks implements IApplication {
 		all.put("refit", RefitBenchmark::run);
 		all.put("outset", OutsetBenchmark::run);
 		all.put("import", ImportBenchmark::run);
+		all.put("stock", StockTableBenchmark::run);
 		return all;
 	}
 

@@ -1,0 +1,71 @@
+package org.frisket.studio.store;
+
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+
+import org.eclipse.osgi.util.NLS;
+import org.h2.api.ErrorCode;
+import org.h2.jdbcx.JdbcDataSource;
+
+/**
+ * An embedded H2 database in one file.
+ * <p>
+ * Several programs take turns at it (see {@link Turn}). H2's own way for that, a server in whichever program came first,
+ * is not used: it listens on all networks of the machine, and takes the others down with the first.
+ */
+final class H2File {
+
+	static final String ENDING = ".mv.db";
+
+	/** No dialect, no trace files in the studio's folder. */
+	private static final String SETTINGS = ";MODE=STRICT;TRACE_LEVEL_FILE=0;TRACE_LEVEL_SYSTEM_OUT=0;LOCK_TIMEOUT=5000";
+	private static final String READ_ONLY = ";ACCESS_MODE_DATA=r";
+
+	private H2File() {
+	}
+
+	/** @throws SQLException if it cannot be opened or made */
+	static Connection open(Path file, boolean readOnly) throws SQLException, StoreException {
+		String path = file.toAbsolutePath().toString();
+		// Behind a semicolon the rest of the name would be taken for settings, and there is no way to quote one.
+		if (path.indexOf(';') >= 0) {
+			throw new StoreException(file, Messages.Store_semicolon);
+		}
+		return connect("file:" + path.substring(0, path.length() - ENDING.length()) + SETTINGS
+				+ (readOnly ? READ_ONLY : ""));
+	}
+
+	/** An empty one in memory, gone when the connection is closed. */
+	static Connection inMemory() throws SQLException {
+		return connect("mem:" + SETTINGS);
+	}
+
+	/** Constructed directly: a driver in another bundle is not seen by {@link java.sql.DriverManager}. */
+	private static Connection connect(String place) throws SQLException {
+		JdbcDataSource source = new JdbcDataSource();
+		source.setURL("jdbc:h2:" + place);
+		source.setUser("");
+		return source.getConnection();
+	}
+
+	static boolean isInUse(SQLException e) {
+		return e.getErrorCode() == ErrorCode.DATABASE_ALREADY_OPEN_1;
+	}
+
+	/** In plain words. */
+	static String reason(SQLException e) {
+		return switch (e.getErrorCode()) {
+		case ErrorCode.DATABASE_ALREADY_OPEN_1 -> Messages.Store_inUse;
+		case ErrorCode.FILE_CORRUPTED_1, ErrorCode.FILE_VERSION_ERROR_1, ErrorCode.IO_EXCEPTION_1,
+				ErrorCode.IO_EXCEPTION_2 -> Messages.Store_damaged;
+		case ErrorCode.DATABASE_IS_READ_ONLY -> Messages.Store_readOnly;
+		default -> NLS.bind(Messages.Store_failed, firstLine(e));
+		};
+	}
+
+	private static String firstLine(SQLException e) {
+		String message = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+		return message.lines().findFirst().orElse("").replaceFirst("; SQL statement:$", "");
+	}
+}

@@ -1,0 +1,23 @@
+package org.frisket.studio.store;
+
+import org.eclipse.osgi.util.NLS;
+
+final class Messages extends NLS {
+
+	public static String StoreException_unusable;
+	public static String Store_damaged;
+	public static String Store_failed;
+	public static String Store_inUse;
+	public static String Store_migration;
+	public static String Store_newer;
+	public static String Store_older;
+	public static String Store_readOnly;
+	public static String Store_semicolon;
+
+	static {
+		initializeMessages("org.frisket.studio.store.messages", Messages.class);
+	}
+
+	private Messages() {
+	}
+}
