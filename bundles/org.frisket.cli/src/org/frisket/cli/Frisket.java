@@ -15,7 +15,8 @@ import picocli.CommandLine.Spec;
 /** {@code frisket VERB}: the root of the verbs. */
 @Command(name = "frisket", description = "Carries a studio's job from wording to cut-ready sheets.", //
 		synopsisSubcommandLabel = "VERB", subcommands = { ComposeVerb.class, InspectVerb.class, FontsVerb.class,
-				GlyphsVerb.class, ExportVerb.class, CleanVerb.class, ImportVerb.class, StockVerb.class }, //
+				GlyphsVerb.class, ExportVerb.class, CleanVerb.class, ImportVerb.class, StockVerb.class,
+				SettingsVerb.class }, //
 		footer = { "", "Exit status: 0 done; 1 done, but blocking findings remain; 2 wrong use or unreadable input." })
 public final class Frisket implements Runnable {
 

@@ -12,12 +12,13 @@ import org.frisket.geometry.Length;
  * @param description what it does, half a sentence, for people
  * @param kind        of its values
  * @param initial     the default, as text
- * @param least       the least value of a length (mm) or count
- * @param most        the greatest value of a length (mm) or count
+ * @param least       the least value of a length (mm), count or number
+ * @param most        the greatest value of a length (mm), count or number
  * @param choices     what a choice offers; empty for other kinds
+ * @param unit        of a length or number; empty if it has none
  */
 public record Option(String name, String description, Kind kind, String initial, double least, double most,
-		List<String> choices) {
+		List<String> choices, String unit) {
 
 	/** What values an option takes. */
 	public enum Kind {
@@ -25,6 +26,8 @@ public record Option(String name, String description, Kind kind, String initial,
 		LENGTH,
 		/** A whole number. */
 		COUNT,
+		/** A decimal number in the option's unit, which may stand behind it. */
+		NUMBER,
 		/** One of some words. */
 		CHOICE,
 		/** Free text. */
@@ -33,6 +36,7 @@ public record Option(String name, String description, Kind kind, String initial,
 
 	/** Characters of a number that somebody means. */
 	private static final int LONGEST_QUOTE = 40;
+	private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d{1,15}\\.?\\d{0,15}|\\.\\d{1,15})");
 	private static final Pattern NAME = Pattern.compile("[a-z]+(-[a-z]+)*");
 
 	public Option {
@@ -43,24 +47,30 @@ public record Option(String name, String description, Kind kind, String initial,
 	}
 
 	public static Option length(String name, String description, String initial, double leastMm, double mostMm) {
-		return new Option(name, description, Kind.LENGTH, initial, leastMm, mostMm, List.of());
+		return new Option(name, description, Kind.LENGTH, initial, leastMm, mostMm, List.of(), "mm");
 	}
 
 	public static Option count(String name, String description, int initial, int least, int most) {
-		return new Option(name, description, Kind.COUNT, Integer.toString(initial), least, most, List.of());
+		return new Option(name, description, Kind.COUNT, Integer.toString(initial), least, most, List.of(), "");
+	}
+
+	/** @param unit of the number, such as {@code mm/s}; empty if it has none */
+	public static Option number(String name, String description, String unit, double initial, double least,
+			double most) {
+		return new Option(name, description, Kind.NUMBER, plain(initial), least, most, List.of(), unit);
 	}
 
 	/** The first choice is the default. */
 	public static Option choice(String name, String description, String... choices) {
-		return new Option(name, description, Kind.CHOICE, choices[0], 0, 0, List.of(choices));
+		return new Option(name, description, Kind.CHOICE, choices[0], 0, 0, List.of(choices), "");
 	}
 
 	public static Option text(String name, String description, String initial) {
-		return new Option(name, description, Kind.TEXT, initial, 0, 0, List.of());
+		return new Option(name, description, Kind.TEXT, initial, 0, 0, List.of(), "");
 	}
 
 	/**
-	 * The value a text stands for: Double (mm), Integer or String.
+	 * The value a text stands for: Double (mm or its unit), Integer or String.
 	 *
 	 * @throws IllegalArgumentException if the text is no value of this option; the message names it and the reason
 	 */
@@ -68,6 +78,7 @@ public record Option(String name, String description, Kind kind, String initial,
 		return switch (kind) {
 		case LENGTH -> length(text);
 		case COUNT -> count(text);
+		case NUMBER -> number(text);
 		case CHOICE -> oneOf(text);
 		case TEXT -> text;
 		};
@@ -97,10 +108,26 @@ public record Option(String name, String description, Kind kind, String initial,
 		throw new IllegalArgumentException(wrong("Option_countRange", text));
 	}
 
+	private double number(String text) {
+		String bare = text.strip();
+		if (!unit.isEmpty() && bare.endsWith(unit)) {
+			bare = bare.substring(0, bare.length() - unit.length()).stripTrailing();
+		}
+		if (!NUMBER.matcher(bare).matches()) {
+			throw new IllegalArgumentException(wrong("Option_number", text));
+		}
+		double number = Double.parseDouble(bare);
+		if (!(number >= least && number <= most)) {
+			throw new IllegalArgumentException(wrong("Option_numberRange", text));
+		}
+		return number;
+	}
+
 	private String wrong(String message, String text) {
 		// a long one is not quoted whole: nobody could read what else is said
 		String quoted = text.length() <= LONGEST_QUOTE ? text : text.substring(0, LONGEST_QUOTE) + "…";
-		return Words.of(message, name, quoted, plain(least), plain(most));
+		return Words.of(message, name, quoted, plain(least), plain(most),
+				unit.isEmpty() ? "" : " " + unit);
 	}
 
 	private static String plain(double value) {

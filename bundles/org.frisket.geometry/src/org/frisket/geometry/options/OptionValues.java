@@ -42,6 +42,11 @@ public final class OptionValues {
 		return (Double) values.get(option.name());
 	}
 
+	/** A number in the unit of its option. */
+	public double number(Option option) {
+		return (Double) values.get(option.name());
+	}
+
 	public int count(Option option) {
 		return (Integer) values.get(option.name());
 	}

@@ -1,0 +1,62 @@
+package org.frisket.material.tools;
+
+/**
+ * A machine as the studio knows it from its manual.
+ *
+ * @param area       what it reaches, and the borders it cannot work in
+ * @param speed      its speed settings; their meaning is in mm/s
+ * @param pressure   its pressure settings, or power for a laser; their meaning is in grams-force
+ * @param mostPasses how often it goes over a line at most
+ * @param plotting   how its coordinates run
+ * @param readsMarks whether it finds register marks by itself
+ */
+public record Machine(String id, String name, Process process, Area area, NativeScale speed, NativeScale pressure,
+		int mostPasses, Plotting plotting, boolean readsMarks) {
+
+	/** Lengths in mm; the margins lie within width and height. */
+	public record Area(double width, double height, double left, double top, double right, double bottom) {
+
+		public Area {
+			if (!(width - left - right > 0) || !(height - top - bottom > 0)) {
+				throw new IllegalArgumentException("an area of " + width + " × " + height + " mm is all margin");
+			}
+		}
+
+		public double usableWidth() {
+			return width - left - right;
+		}
+
+		public double usableHeight() {
+			return height - top - bottom;
+		}
+	}
+
+	/**
+	 * How coordinates of a file become places.
+	 *
+	 * @param unitsPerMm plotter units in a millimetre; 40 in HP-GL
+	 * @param xRight     whether x grows to the right
+	 * @param yUp        whether y grows away from whoever stands in front
+	 */
+	public record Plotting(double unitsPerMm, boolean xRight, boolean yUp, Corner origin) {
+
+		/** A length in whole plotter units, the nearest. */
+		public long units(double mm) {
+			return Math.round(mm * unitsPerMm);
+		}
+	}
+
+	public Machine {
+		if (mostPasses < 1) {
+			throw new IllegalArgumentException("a machine that goes over a line " + mostPasses + " times");
+		}
+	}
+
+	/**
+	 * For whoever has described no machine: settings in percent of what the machine at hand can do, on a sheet of A4
+	 * with borders of 10 mm. It is no particular machine.
+	 */
+	public static Machine plain() {
+		return MachineOptions.machine("plain", java.util.Map.of());
+	}
+}

@@ -1,0 +1,31 @@
+package org.frisket.material.trials;
+
+import java.util.Objects;
+
+import org.frisket.material.StockFamily;
+
+/**
+ * What settings need to know of a stock.
+ *
+ * @param stock     its id; empty if it is none of the studio's
+ * @param grammage  in g/m²; 0 if it is not known
+ * @param caliperMm its thickness in mm; 0 if it is not known
+ * @param abrasion  how fast it dulls a blade; 1 for plain card
+ */
+public record StockFacts(String stock, StockFamily family, double grammage, double caliperMm, double abrasion) {
+
+	public StockFacts {
+		Objects.requireNonNull(stock);
+		Objects.requireNonNull(family);
+		if (!(grammage >= 0 && grammage < 1e6) || !(caliperMm >= 0 && caliperMm < 1e4) || !(abrasion >= 0
+				&& abrasion < 1e4)) {
+			throw new IllegalArgumentException("a stock of " + grammage + " g/m², " + caliperMm + " mm, abrasion "
+					+ abrasion);
+		}
+	}
+
+	/** Nothing but its family and weight. */
+	public static StockFacts of(StockFamily family, double grammage, double caliperMm) {
+		return new StockFacts("", family, grammage, caliperMm, 1);
+	}
+}

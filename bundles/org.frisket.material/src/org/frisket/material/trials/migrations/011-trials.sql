@@ -1,0 +1,46 @@
+-- A trial keeps the stock as it was measured then. Tools and machines may go; what was tried with them stays.
+CREATE TABLE settings_trial (
+	id VARCHAR(100) NOT NULL PRIMARY KEY,
+	made_on DATE NOT NULL,
+	stock VARCHAR(100) NOT NULL,
+	family VARCHAR(32) NOT NULL,
+	grammage DOUBLE PRECISION NOT NULL,
+	caliper DOUBLE PRECISION NOT NULL,
+	abrasion DOUBLE PRECISION NOT NULL,
+	machine VARCHAR(64) NOT NULL,
+	tool VARCHAR(64) NOT NULL,
+	operation VARCHAR(32) NOT NULL,
+	exposure DOUBLE PRECISION NOT NULL,
+	pressure DOUBLE PRECISION NOT NULL,
+	speed DOUBLE PRECISION NOT NULL,
+	passes INTEGER NOT NULL,
+	verdict VARCHAR(32) NOT NULL,
+	wear DOUBLE PRECISION NOT NULL
+);
+
+CREATE TABLE settings_sheet (
+	id VARCHAR(64) NOT NULL PRIMARY KEY,
+	made_on DATE NOT NULL,
+	stock VARCHAR(100) NOT NULL,
+	family VARCHAR(32) NOT NULL,
+	grammage DOUBLE PRECISION NOT NULL,
+	caliper DOUBLE PRECISION NOT NULL,
+	abrasion DOUBLE PRECISION NOT NULL,
+	machine VARCHAR(64) NOT NULL,
+	tool VARCHAR(64) NOT NULL,
+	operation VARCHAR(32) NOT NULL,
+	exposure DOUBLE PRECISION NOT NULL,
+	pressure DOUBLE PRECISION NOT NULL,
+	speed DOUBLE PRECISION NOT NULL,
+	passes INTEGER NOT NULL,
+	wear DOUBLE PRECISION NOT NULL,
+	sweep_across VARCHAR(400) NOT NULL,
+	sweep_down VARCHAR(400) NOT NULL
+);
+
+CREATE TABLE settings_sheet_cell (
+	sheet VARCHAR(64) NOT NULL REFERENCES settings_sheet (id) ON DELETE CASCADE,
+	cell VARCHAR(8) NOT NULL,
+	verdict VARCHAR(32) NOT NULL,
+	PRIMARY KEY (sheet, cell)
+);
