@@ -27,25 +27,6 @@ final class Messages extends NLS {
 	public static String StockShelf_gone;
 	public static String StockShelf_idTaken;
 	public static String StockShelf_nameTaken;
-	public static String field_abrasion;
-	public static String field_basisWeight;
-	public static String field_caliper;
-	public static String field_caliperSource;
-	public static String field_colour;
-	public static String field_currency;
-	public static String field_description;
-	public static String field_family;
-	public static String field_finish;
-	public static String field_grade;
-	public static String field_grain;
-	public static String field_grammage;
-	public static String field_id;
-	public static String field_lowWater;
-	public static String field_name;
-	public static String field_notes;
-	public static String field_onHand;
-	public static String field_price;
-	public static String field_sizes;
 
 	static {
 		initializeMessages("org.frisket.material.messages", Messages.class);
@@ -56,25 +37,6 @@ final class Messages extends NLS {
 
 	static String label(StockField field) {
 		return switch (field) {
-		case ABRASION -> field_abrasion;
-		case BASIS_WEIGHT -> field_basisWeight;
-		case CALIPER -> field_caliper;
-		case CALIPER_SOURCE -> field_caliperSource;
-		case COLOUR -> field_colour;
-		case CURRENCY -> field_currency;
-		case DESCRIPTION -> field_description;
-		case FAMILY -> field_family;
-		case FINISH -> field_finish;
-		case GRADE -> field_grade;
-		case GRAIN -> field_grain;
-		case GRAMMAGE -> field_grammage;
-		case ID -> field_id;
-		case LOW_WATER -> field_lowWater;
-		case NAME -> field_name;
-		case NOTES -> field_notes;
-		case ON_HAND -> field_onHand;
-		case PRICE -> field_price;
-		case SIZES -> field_sizes;
 		};
 	}
 }

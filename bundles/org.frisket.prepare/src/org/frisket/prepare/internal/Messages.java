@@ -38,10 +38,6 @@ final class Messages extends NLS {
 	public static String PictureStep_flat;
 	public static String PictureStep_flatCure;
 	public static String PictureStep_unreadable;
-	public static String SmallPieceCheck_small;
-	public static String SmallPieceCheck_smallCure;
-	public static String ThinStrokeCheck_thin;
-	public static String ThinStrokeCheck_thinCure;
 	public static String WeedLinesStep_noMargin;
 	public static String WeedLinesStep_noMarginCure;
 	public static String WordingStep_loose;

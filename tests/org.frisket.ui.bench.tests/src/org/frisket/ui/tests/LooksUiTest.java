@@ -200,7 +200,7 @@ class LooksUiTest extends OpenBench {
 		RGB removed = ThemeColour.BENCH_REMOVED.colour().getRGB();
 		RGB ink = ThemeColour.BENCH_INK.colour().getRGB();
 		// the corner of the second square that lies in the first, and the other way round
-		assertTrue(isCrossed(picture, removed, 55, 18, 55, 22));
+		assertTrue(isCrossed(picture, removed, 57, 18, 57, 22));
 		assertTrue(isCrossed(picture, removed, 58, 25, 62, 25));
 		assertFalse(isCrossed(picture, removed, 38, 15, 42, 15));
 		assertTrue(isCrossed(picture, ink, 38, 15, 42, 15));
