@@ -163,6 +163,14 @@ public final class Contour {
 	}
 
 	/**
+	 * The {@linkplain #offset() offset} as seen from a place, freed of what rounding leaves when both are moved: it stays
+	 * the same however often contour and place are moved together. It is off by less than a millionth of a µm.
+	 */
+	public Point offsetFrom(Point place) {
+		return offset.minus(place).withoutNoise();
+	}
+
+	/**
 	 * The corners of a polyline within {@code deviation} of this contour, from the start; for a closed contour the
 	 * start is not repeated at the end.
 	 */

@@ -64,4 +64,16 @@ public record Point(double x, double y) {
 	public boolean isFinite() {
 		return Double.isFinite(x) && Double.isFinite(y);
 	}
+
+	/**
+	 * The nearest of a grid so fine, 2^30 places to a mm, that nothing but what rounding leaves of a distance is lost. Places
+	 * of the grid differ from each other by numbers without an error, and none is a negative zero.
+	 */
+	public Point withoutNoise() {
+		return new Point(withoutNoise(x), withoutNoise(y));
+	}
+
+	private static double withoutNoise(double length) {
+		return Math.rint(length * 0x1p30) / 0x1p30 + 0.0;
+	}
 }

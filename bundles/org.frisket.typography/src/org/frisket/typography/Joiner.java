@@ -4,15 +4,14 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
+import java.util.function.Function;
 
-import org.frisket.geometry.Contour;
+import org.frisket.geometry.Memory;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
-import org.frisket.geometry.Transform;
+import org.frisket.typography.internal.join.JoinedWord;
+import org.frisket.typography.internal.join.LetterKey;
 import org.frisket.typography.internal.join.LetterShape;
-import org.frisket.typography.internal.join.PlacedShape;
-import org.frisket.typography.internal.join.WordJoiner;
 
 /**
  * Moves the letters of each word together along the line until neighbours overlap by a given length, so that the word
@@ -41,17 +40,25 @@ public final class Joiner {
 		return join(text, touch, false, tolerance, monitor);
 	}
 
+	/** The same whatever is remembered. @see #join(SetText, double, boolean, Tolerance, Memory, Monitor) */
+	public static Joined join(SetText text, double touch, boolean joinWords, Tolerance tolerance, Monitor monitor) {
+		return join(text, touch, joinWords, tolerance, Memory.NONE, monitor);
+	}
+
 	/**
 	 * @param touch     the overlap in mm
 	 * @param joinWords whether blanks are closed too, so that each line leaves as one piece
+	 * @param memory    of words that were joined and of shapes of letters, for texts that have some of them in common;
+	 *                  the result is the same whatever is remembered
 	 * @throws IllegalArgumentException unless {@code touch} is positive and finite
 	 */
-	public static Joined join(SetText text, double touch, boolean joinWords, Tolerance tolerance, Monitor monitor) {
+	public static Joined join(SetText text, double touch, boolean joinWords, Tolerance tolerance, Memory memory,
+			Monitor monitor) {
 		if (!(touch > 0) || !Double.isFinite(touch)) {
 			throw new IllegalArgumentException("touch must be positive and finite, got " + touch);
 		}
 		List<Letter> letters = text.letters();
-		List<PlacedShape> shapes = shapes(letters, tolerance.mm() * FLATTENING, monitor);
+		Function<LetterKey, LetterShape> shapes = shapes(tolerance.mm() * FLATTENING, memory);
 		double[] shifts = new double[letters.size()];
 		double[] shortened = new double[text.lines().size()];
 		List<Integer> loose = new ArrayList<>();
@@ -60,13 +67,16 @@ public final class Joiner {
 			monitor.check();
 			int line = letters.get(from).line();
 			int to = wordEnd(letters, from, joinWords);
-			WordJoiner word = new WordJoiner(shapes.subList(from, to), touch, shortened[line]);
-			System.arraycopy(word.shifts(), 0, shifts, from, to - from);
-			shortened[line] = word.shifts()[to - from - 1];
+			JoinedWord word = JoinedWord.of(letters.subList(from, to), touch, tolerance.mm() * FLATTENING, shapes, memory,
+					monitor);
+			for (int i = from; i < to; i++) {
+				shifts[i] = shortened[line] + word.shifts().get(i - from);
+			}
+			shortened[line] = shifts[to - 1];
 			addFrom(from, word.loose(), loose);
 			addFrom(from, word.detached(), detached);
 			from = to;
-			monitor.worked(0.5 + 0.5 * from / shifts.length);
+			monitor.worked((double) from / shifts.length);
 		}
 		if (text.setting().alignment() == Alignment.JUSTIFY && !joinWords) {
 			stretch(text, shifts, shortened);
@@ -74,35 +84,13 @@ public final class Joiner {
 		return placed(text, shifts, shortened, loose, detached);
 	}
 
-	/**
-	 * Letters of the same glyphs share one shape, unless an accent stands elsewhere or a letter is turned, which the
-	 * first and the last contour tell.
-	 */
-	private record ShapeKey(List<Integer> glyphs, int span, List<Long> places) {
-
-		static ShapeKey of(Letter letter) {
-			List<Contour> contours = letter.outline().contours();
-			Contour first = contours.get(0);
-			Contour last = contours.get(contours.size() - 1);
-			List<Long> places = Stream.of(first.start(), first.segments().get(0).end(), last.start())
-					.map(p -> p.minus(letter.origin()))
-					.flatMap(p -> Stream.of(Math.round(p.x() * 1e6), Math.round(p.y() * 1e6))).toList();
-			return new ShapeKey(letter.glyphs(), letter.span(), places);
+	/** Equal letters of a text share one shape even where nothing is remembered. */
+	private static Function<LetterKey, LetterShape> shapes(double deviation, Memory memory) {
+		record Key(LetterKey letter, double deviation) {
 		}
-	}
-
-	private static List<PlacedShape> shapes(List<Letter> letters, double deviation, Monitor monitor) {
-		List<PlacedShape> placed = new ArrayList<>(letters.size());
-		Map<ShapeKey, LetterShape> known = new HashMap<>();
-		for (Letter letter : letters) {
-			monitor.check();
-			Transform toOrigin = Transform.translation(-letter.origin().x(), -letter.origin().y());
-			LetterShape shape = known.computeIfAbsent(ShapeKey.of(letter),
-					key -> LetterShape.of(letter.outline().transformed(toOrigin), deviation));
-			placed.add(new PlacedShape(shape, letter.origin().x()));
-			monitor.worked(0.5 * placed.size() / letters.size());
-		}
-		return placed;
+		Map<LetterKey, LetterShape> known = new HashMap<>();
+		return letter -> known.computeIfAbsent(letter,
+				key -> memory.get(new Key(key, deviation), () -> LetterShape.of(key, deviation)));
 	}
 
 	private static int wordEnd(List<Letter> letters, int from, boolean wholeLine) {

@@ -44,8 +44,8 @@ public final class StackJoiner {
 			monitor.check();
 			int to = wordEnd(letters, from, joinWords);
 			boolean newColumn = from == 0 || letters.get(from).line() != letters.get(from - 1).line();
-			WordJoiner word = new WordJoiner(shapes(letters.subList(from, to), tolerance), touch,
-					newColumn ? 0 : shift);
+			WordJoiner word = new WordJoiner(shapes(letters.subList(from, to), tolerance, monitor), touch,
+					newColumn ? 0 : shift, monitor);
 			System.arraycopy(word.shifts(), 0, shifts, from, to - from);
 			shift = word.shifts()[to - from - 1];
 			int first = from;
@@ -67,9 +67,10 @@ public final class StackJoiner {
 	}
 
 	/** With x and y exchanged, so that down is along the line. */
-	private static List<PlacedShape> shapes(List<Letter> letters, Tolerance tolerance) {
+	private static List<PlacedShape> shapes(List<Letter> letters, Tolerance tolerance, Monitor monitor) {
 		List<PlacedShape> shapes = new ArrayList<>();
 		for (Letter letter : letters) {
+			monitor.check();
 			Transform exchange = Transform.translation(0, -letter.origin().y()).then(new Transform(0, 1, 1, 0, 0, 0));
 			shapes.add(new PlacedShape(
 					LetterShape.whole(letter.outline().transformed(exchange), tolerance.mm() * FLATTENING),

@@ -16,7 +16,7 @@ import org.locationtech.jts.geom.Coordinate;
  */
 final class ArcNoder {
 
-	private static final int MONITOR_STEP = 256;
+	private static final int MONITOR_STEP = 32;
 
 	private final NodeIndex nodes;
 	private final double deviation;

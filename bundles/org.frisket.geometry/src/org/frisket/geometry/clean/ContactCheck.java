@@ -19,7 +19,7 @@ import org.locationtech.jts.geom.Coordinate;
  */
 final class ContactCheck {
 
-	private static final int MONITOR_STEP = 256;
+	private static final int MONITOR_STEP = 32;
 	private static final int HALVINGS_PER_SPAN = 400;
 	private static final int SHARP_CORNER = 3;
 	private static final int FINER_AT_CORNERS = 256;

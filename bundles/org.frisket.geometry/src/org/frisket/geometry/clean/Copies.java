@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Memory;
@@ -55,6 +56,33 @@ final class Copies {
 		}
 		return known.computeIfAbsent(models,
 				m -> memory.get(new Key(m, rule, tolerance), () -> ofModels(m, windings, monitor))).map(r -> moved(r, offset));
+	}
+
+	/**
+	 * Contours that meet, as the letters of a joined word do. They are worked on where the first one's model stands, each
+	 * as it stands to that one, so that the word is known again elsewhere.
+	 *
+	 * @param step what becomes of them
+	 * @return nothing if the order of the pieces hangs on their place
+	 */
+	Optional<Overlay.Result> joined(List<Contour> cluster, Function<List<Contour>, Overlay.Result> step) {
+		record Joined(List<Contour> models, List<Point> offsets, FillRule rule, Tolerance tolerance) {
+		}
+		Point place = cluster.get(0).offset();
+		List<Contour> models = new ArrayList<>(cluster.size());
+		List<Point> offsets = new ArrayList<>(cluster.size());
+		for (Contour contour : cluster) {
+			models.add(contour.model());
+			offsets.add(contour.offsetFrom(place));
+		}
+		Optional<Overlay.Result> known = memory.get(new Joined(models, offsets, rule, tolerance), () -> {
+			List<Contour> placed = new ArrayList<>(models.size());
+			for (int i = 0; i < models.size(); i++) {
+				placed.add(models.get(i).transformed(Transform.translation(offsets.get(i).x(), offsets.get(i).y())));
+			}
+			return Optional.of(step.apply(placed)).filter(r -> CanonicalOrder.outlastsMoves(r.pieces()));
+		});
+		return known.map(result -> moved(result, place));
 	}
 
 	private Optional<Overlay.Result> ofModels(List<Contour> models, int[] windings, Monitor monitor) {

@@ -7,9 +7,12 @@ import java.util.List;
 import java.util.Map;
 
 import org.frisket.geometry.Line;
+import org.frisket.geometry.Monitor;
 
 /** Cuts noded arcs into {@link Edge}s and lays edges that coincide on top of each other. */
 final class EdgeCutter {
+
+	private static final int MONITOR_STEP = 32;
 
 	private final double weld;
 	private final double deviation;
@@ -22,8 +25,12 @@ final class EdgeCutter {
 	}
 
 	/** Edges that wind nothing are left out. */
-	List<Edge> cut(List<Arc> arcs) {
+	List<Edge> cut(List<Arc> arcs, Monitor monitor) {
+		int seen = 0;
 		for (Arc arc : arcs) {
+			if (++seen % MONITOR_STEP == 0) {
+				monitor.check();
+			}
 			if (arc.meetings == null) {
 				add(new Edge(arc, arc.from, arc.to, arc.start, arc.end, deviation), false);
 			} else {

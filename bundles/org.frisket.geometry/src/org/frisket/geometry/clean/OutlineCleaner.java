@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.IntPredicate;
@@ -25,6 +26,7 @@ import org.frisket.geometry.internal.CanonicalOrder;
 public final class OutlineCleaner {
 
 	private final Memory memory;
+	private final boolean anywhere;
 
 	public OutlineCleaner() {
 		this(Memory.NONE);
@@ -32,7 +34,21 @@ public final class OutlineCleaner {
 
 	/** @param memory of what became of contours that lie together, for outlines that have some of them in common */
 	public OutlineCleaner(Memory memory) {
+		this(memory, false);
+	}
+
+	private OutlineCleaner(Memory memory, boolean anywhere) {
 		this.memory = memory;
+		this.anywhere = anywhere;
+	}
+
+	/**
+	 * The same one, but contours that lie together are worked on where their models stand to each other, so that a word
+	 * of joined letters is known again wherever it stands. They come out off their place by less than a millionth of a
+	 * µm, the same ones whatever is remembered.
+	 */
+	public OutlineCleaner anywhere() {
+		return new OutlineCleaner(memory, true);
 	}
 
 	/**
@@ -56,8 +72,9 @@ public final class OutlineCleaner {
 		}
 		Overlay overlay = new Overlay(rule.inside(), tolerance, monitor);
 		List<Piece> pieces = overlay(closed, List.of(), tolerance, monitor, repairs, (cluster, windings) -> copies
-				.of(cluster, windings, monitor).orElseGet(() -> memory.get(new Key(cluster, rule, tolerance),
-						() -> overlay.of(cluster, windings))));
+				.of(cluster, windings, monitor)
+				.or(() -> anywhere ? copies.joined(cluster, c -> overlay.of(c, windings)) : Optional.empty())
+				.orElseGet(() -> memory.get(new Key(cluster, rule, tolerance), () -> overlay.of(cluster, windings))));
 		return new CleanResult(new Region(pieces), open, repairs);
 	}
 

@@ -99,15 +99,17 @@ final class Overlay {
 			arcs = new ArcCutter(nodes).cut(sources);
 			new ArcNoder(nodes, attempt.deviation(), attempt.snapCorners()).node(arcs, monitor);
 		}
-		List<Edge> edges = new EdgeCutter(attempt.weld(), attempt.deviation()).cut(arcs);
+		monitor.check();
+		List<Edge> edges = new EdgeCutter(attempt.weld(), attempt.deviation()).cut(arcs, monitor);
 		Arrangement map = new Arrangement(edges, nodes.nodes().size());
 		if (!map.isConsistent()) {
 			return Optional.empty();
 		}
 		List<Repair> repairs = new ArrayList<>(made);
 		List<Ring> rings = rings(attempt, map, input, repairs);
+		monitor.check();
 		List<Contour> contours = rings.stream().map(r -> r.contour).toList();
-		if (attempt.grid() == 0 && !new ScanlineCheck(sources, contours, inside, tolerance).agrees()) {
+		if (attempt.grid() == 0 && !new ScanlineCheck(sources, contours, inside, tolerance).agrees(monitor)) {
 			return Optional.empty();
 		}
 		return Optional.of(new Draft(rings, repairs, new ContactCheck(contours, tolerance).find(monitor)));
@@ -148,6 +150,7 @@ final class Overlay {
 		List<List<Visit>> walks = new BoundaryTracer(map, inside, attempt.hair()).trace();
 		noteTurned(map, walks, input, repairs);
 		for (List<Visit> walk : walks) {
+			monitor.check();
 			noteMeetings(map, walk, attempt.hair(), repairs);
 			List<Segment> segments = trimmed(weaver.weave(walk), shortSegments, hooks);
 			if (segments.isEmpty()) {

@@ -7,6 +7,7 @@ import java.util.function.IntPredicate;
 
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Contour;
+import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Segment;
 
@@ -76,8 +77,9 @@ final class ScanlineCheck {
 		return heights;
 	}
 
-	boolean agrees() {
+	boolean agrees(Monitor monitor) {
 		for (double height : heights) {
+			monitor.check();
 			if (!agrees(height)) {
 				return false;
 			}

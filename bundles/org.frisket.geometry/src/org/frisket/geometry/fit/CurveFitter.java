@@ -8,6 +8,7 @@ import org.frisket.geometry.Contour;
 import org.frisket.geometry.Cubic;
 import org.frisket.geometry.Line;
 import org.frisket.geometry.Memory;
+import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Segment;
 import org.frisket.geometry.Tolerance;
@@ -33,6 +34,7 @@ public final class CurveFitter {
 	private final double sampling;
 	private final double cornerAngle;
 	private final Memory memory;
+	private final Monitor monitor;
 
 	/** Expects points whose chords keep to half the tolerance from the curve they stand for. */
 	public CurveFitter(Tolerance tolerance) {
@@ -45,15 +47,19 @@ public final class CurveFitter {
 	 *            from their neighbourhood
 	 */
 	public CurveFitter(Tolerance tolerance, double sampling, double cornerAngle) {
-		this(tolerance, sampling, cornerAngle, Memory.NONE);
+		this(tolerance, sampling, cornerAngle, Memory.NONE, Monitor.NONE);
 	}
 
-	/** @param memory of runs between two nodes, to which the same is fitted wherever they come again */
-	CurveFitter(Tolerance tolerance, double sampling, double cornerAngle, Memory memory) {
+	/**
+	 * @param memory  of runs between two nodes, to which the same is fitted wherever they come again
+	 * @param monitor asked at each run
+	 */
+	CurveFitter(Tolerance tolerance, double sampling, double cornerAngle, Memory memory, Monitor monitor) {
 		this.tolerance = tolerance.mm() * (1 - THINNING - MENDING / 2);
 		this.sampling = sampling;
 		this.cornerAngle = cornerAngle;
 		this.memory = memory;
+		this.monitor = monitor;
 	}
 
 	/** Segments along an open run of at least two different points. */
@@ -180,6 +186,7 @@ public final class CurveFitter {
 
 	/** What is fitted to a run depends on nothing but its points and the directions at its ends. */
 	private List<Segment> run(List<Point> points, Point startTangent, Point endTangent) {
+		monitor.check();
 		record Key(List<Point> points, Point startTangent, Point endTangent, double tolerance) {
 		}
 		return memory.get(new Key(List.copyOf(points), startTangent, endTangent, tolerance),

@@ -67,7 +67,7 @@ public final class RegionFitter {
 	 */
 	public Region fit(Geometry polygonal, Monitor monitor) {
 		Region dense = withoutSpecks(Polygons.toRegion(polygonal));
-		if (!ContactFinder.contacts(dense.contours(), tolerance.mm()).isEmpty()) {
+		if (!ContactFinder.contacts(dense.contours(), tolerance.mm(), monitor).isEmpty()) {
 			dense = withoutSpecks(Polygons.toRegion(parted(polygonal)));
 		}
 		List<Contour> contours = dense.contours();
@@ -75,30 +75,33 @@ public final class RegionFitter {
 		BitSet open = new BitSet();
 		open.set(0, contours.size());
 		for (int attempt = 0; attempt < SHARES.length && !open.isEmpty(); attempt++) {
-			CurveFitter fitter = new CurveFitter(tolerance.share(SHARES[attempt]), sampling, cornerAngle, memory);
+			CurveFitter fitter = new CurveFitter(tolerance.share(SHARES[attempt]), sampling, cornerAngle, memory, monitor);
 			for (int i = open.nextSetBit(0); i >= 0; i = open.nextSetBit(i + 1)) {
 				monitor.check();
 				fitted.set(i, fit(fitter, contours.get(i)));
 			}
-			open = ContactFinder.contacts(fitted, CHECKED_AT * tolerance.mm());
+			open = ContactFinder.contacts(fitted, CHECKED_AT * tolerance.mm(), monitor);
 			for (int i = 0; i < fitted.size(); i++) {
+				monitor.check();
 				if (SpikeCheck.sidesChangedPlaces(fitted.get(i), contours.get(i),
 						SHORTEST * tolerance.mm())) {
 					open.set(i);
 				}
 			}
 		}
-		keepPolygons(open, contours, fitted);
+		keepPolygons(open, contours, fitted, monitor);
 		return assembled(dense, fitted);
 	}
 
 	/** Thinned out if that makes no contact, else as they are. */
-	private void keepPolygons(BitSet open, List<Contour> polygons, List<Contour> fitted) {
+	private void keepPolygons(BitSet open, List<Contour> polygons, List<Contour> fitted, Monitor monitor) {
 		Thinning thinning = new Thinning(CHECKED_AT * tolerance.mm());
 		for (int i = open.nextSetBit(0); i >= 0; i = open.nextSetBit(i + 1)) {
+			monitor.check();
 			fitted.set(i, Contour.polygon(thinning.ring(points(polygons.get(i)))));
 		}
-		BitSet touching = open.isEmpty() ? open : ContactFinder.contacts(fitted, CHECKED_AT * tolerance.mm());
+		BitSet touching = open.isEmpty() ? open
+				: ContactFinder.contacts(fitted, CHECKED_AT * tolerance.mm(), monitor);
 		for (int i = touching.nextSetBit(0); i >= 0; i = touching.nextSetBit(i + 1)) {
 			fitted.set(i, polygons.get(i));
 		}

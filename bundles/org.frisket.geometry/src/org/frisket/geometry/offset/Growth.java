@@ -54,11 +54,12 @@ final class Growth {
 		return memory.get(new Key(part.pieces(), distance, sampling), () -> {
 			monitor.check();
 			if (part.pieces().size() == 1) {
-				return growth(part.pieces().get(0)).by(distance);
+				return growth(part.pieces().get(0)).by(distance, monitor);
 			}
 			Geometry sum = null;
 			for (Quarters each : part.parted()) {
 				Geometry grown = grown(each, distance, monitor);
+				monitor.check();
 				sum = sum == null ? grown : PolygonUnion.of(sum, grown);
 			}
 			return sum;

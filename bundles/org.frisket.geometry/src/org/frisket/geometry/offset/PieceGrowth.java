@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 import org.frisket.geometry.Memory;
+import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Piece;
 import org.frisket.geometry.Polygons;
 import org.locationtech.jts.geom.Geometry;
@@ -34,23 +35,24 @@ final class PieceGrowth {
 	}
 
 	/** Everything within a distance above 0. */
-	Geometry by(double distance) {
+	Geometry by(double distance, Monitor monitor) {
 		int passed = 0;
 		while (reach(passed) < distance) {
 			passed++;
 		}
 		return passed == 0 ? PolygonOffset.round(Polygons.of(piece, sampling), distance, sampling)
-				: PolygonOffset.round(step(passed - 1), distance - reach(passed - 1), sampling / 2);
+				: PolygonOffset.round(step(passed - 1, monitor), distance - reach(passed - 1), sampling / 2);
 	}
 
 	private static double reach(int step) {
 		return Math.scalb(FIRST_STEP, step);
 	}
 
-	private synchronized Geometry step(int index) {
+	private synchronized Geometry step(int index, Monitor monitor) {
 		record Key(Piece piece, int step, double sampling) {
 		}
 		for (int i = steps.size(); i <= index; i++) {
+			monitor.check();
 			int next = i;
 			steps.add(memory.get(new Key(piece, i, sampling), () -> made(next)));
 		}

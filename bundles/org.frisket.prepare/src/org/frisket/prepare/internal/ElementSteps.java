@@ -36,6 +36,8 @@ public final class ElementSteps {
 	private static final int KEPT_CURVES = 16384;
 	/** Those are about the joined words, or the loose letters, of a text. */
 	private static final int KEPT_CLUSTERS = 512;
+	/** How the words of a text are joined, below a kB each, and the shapes of its letters, some kB each. */
+	private static final int KEPT_WORDS = 1024;
 	/** Of use only until the carets in a text that was just worked out are asked for. */
 	private static final int KEPT_TEXTS = 8;
 
@@ -48,6 +50,7 @@ public final class ElementSteps {
 	private final ContentCache parts = new ContentCache(KEPT_PARTS);
 	private final ContentCache curves = new ContentCache(KEPT_CURVES);
 	private final ContentCache clusters = new ContentCache(KEPT_CLUSTERS);
+	private final ContentCache words = new ContentCache(KEPT_WORDS);
 	private final ContentCache texts = new ContentCache(KEPT_TEXTS);
 	private final ContentCache held = new ContentCache(KEPT_TEXTS);
 	private final FontResolver fonts;
@@ -137,7 +140,7 @@ public final class ElementSteps {
 
 	/** The letters where they stand. */
 	private WordingText text(WordingSource source, Tolerance tolerance, Monitor monitor) {
-		return texts.get(WordingKey.of(source, tolerance), () -> WordingText.of(source, tolerance, monitor));
+		return texts.get(WordingKey.of(source, tolerance), () -> WordingText.of(source, words::get, tolerance, monitor));
 	}
 
 	/** Something made from others, and where they stood when their shapes were taken. */

@@ -63,8 +63,8 @@ final class WordingStep {
 
 	/** The letters that have an inside, with all that holds them. @param memory of what became of letters before */
 	static HeldLetters held(WordingSource source, WordingText text, Memory memory, Tolerance tolerance, Monitor monitor) {
-		CleanResult clean = new OutlineCleaner(memory).clean(text.outlined().outline(), FillRule.NON_ZERO, tolerance,
-				monitor);
+		CleanResult clean = new OutlineCleaner(memory).anywhere().clean(text.outlined().outline(), FillRule.NON_ZERO,
+				tolerance, monitor);
 		return LetterBody.of(clean, source.wording(), text, tolerance, monitor);
 	}
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 import org.frisket.geometry.Length;
+import org.frisket.geometry.Memory;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Tolerance;
@@ -61,7 +62,8 @@ record WordingText(SetText set, SetText straight, SetText placed, Optional<TextC
 		return placed.letters().stream().filter(letter -> placed.faceOf(letter).isStroke()).toList();
 	}
 
-	static WordingText of(WordingSource source, Tolerance tolerance, Monitor monitor) {
+	/** @param words memory of what became of words before */
+	static WordingText of(WordingSource source, Memory words, Tolerance tolerance, Monitor monitor) {
 		List<Shape.Remark> remarks = new ArrayList<>();
 		SetText text = set(source, remarks, monitor);
 		Optional<TextCurve> curve = TextCurve.of(source).filter(found -> fits(found, text, remarks));
@@ -69,7 +71,9 @@ record WordingText(SetText set, SetText straight, SetText placed, Optional<TextC
 			remarks.add(tooTight());
 		}
 		// lines have no edges that could overlap
-		SetText joined = source.wording().isJoined() && !hasStrokes(text) ? joined(text, source.wording(), curve, tolerance, monitor) : text;
+		SetText joined = source.wording().isJoined() && !hasStrokes(text)
+				? joined(text, source.wording(), curve, words, tolerance, monitor)
+				: text;
 		SetText nudged = Nudge.apply(joined, source.nudges());
 		if (curve.isEmpty()) {
 			return new WordingText(joined, nudged, nudged, curve, remarks);
@@ -122,13 +126,13 @@ record WordingText(SetText set, SetText straight, SetText placed, Optional<TextC
 				.withMeasure(Math.max(0, wording.getMeasure())).withFeatures(source.features());
 	}
 
-	private static SetText joined(SetText text, Wording wording, Optional<TextCurve> curve, Tolerance tolerance,
-			Monitor monitor) {
+	private static SetText joined(SetText text, Wording wording, Optional<TextCurve> curve, Memory words,
+			Tolerance tolerance, Monitor monitor) {
 		if (wording.getFlow() == Flow.STACKED) {
 			return StackJoiner.join(text, wording.getTouch(), false, tolerance, monitor).text();
 		}
 		return curve.map(bend -> CurveJoiner.join(text, straight -> bend.lay(straight).text(), wording.getTouch(), false,
-				tolerance, monitor)).orElseGet(() -> Joiner.join(text, wording.getTouch(), tolerance, monitor)).text();
+				tolerance, monitor)).orElseGet(() -> Joiner.join(text, wording.getTouch(), false, tolerance, words, monitor)).text();
 	}
 
 	private static boolean fits(TextCurve curve, SetText text, List<Shape.Remark> remarks) {

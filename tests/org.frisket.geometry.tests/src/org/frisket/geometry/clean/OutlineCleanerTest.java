@@ -266,4 +266,26 @@ class OutlineCleanerTest {
 		assertEquals(clean(outline, FillRule.EVEN_ODD), clean(outline, FillRule.EVEN_ODD));
 		assertFalse(clean(outline, FillRule.EVEN_ODD).region().isEmpty());
 	}
+
+	/** Crossing contours make one cluster, which is worked on in one go. */
+	@Test
+	void monitorIsAskedTheMoreOftenTheMoreContoursCross() {
+		int before = 0;
+		for (int count : new int[] { 4, 16, 64 }) {
+			List<Contour> combs = new ArrayList<>();
+			for (int i = 0; i < count; i++) {
+				combs.add(Contour.polygon(List.of(new Point(10 * i, 0), new Point(10 * i, 8), new Point(10 * i + 5, 8),
+						new Point(10 * i + 5, 0))));
+			}
+			combs.add(Contour.polygon(List.of(new Point(-1, 2), new Point(-1, 4), new Point(10 * count, 4),
+					new Point(10 * count, 2))));
+			int[] asked = new int[1];
+			CleanResult result = new OutlineCleaner().clean(new Outline(combs), FillRule.NON_ZERO, new Tolerance(TOLERANCE),
+					() -> ++asked[0] < 0);
+			assertEquals(1, result.region().pieces().size());
+			assertTrue(asked[0] > before && asked[0] >= result.region().nodeCount() / 32,
+					asked[0] + " polls for " + result.region().nodeCount() + " segments");
+			before = asked[0];
+		}
+	}
 }

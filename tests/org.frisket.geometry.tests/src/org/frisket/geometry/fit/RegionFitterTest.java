@@ -28,7 +28,7 @@ class RegionFitterTest {
 		Region fitted = new RegionFitter(COARSE, 1e-4).fit(Polygons.of(film, 1e-4), Monitor.NONE);
 		assertEquals(1, fitted.pieces().get(0).holes().size());
 		assertTrue(Polygons.of(fitted, 1e-5).isValid());
-		assertTrue(ContactFinder.contacts(fitted.contours(), 1e-5).isEmpty());
+		assertTrue(ContactFinder.contacts(fitted.contours(), 1e-5, Monitor.NONE).isEmpty());
 	}
 
 	@Test
@@ -38,7 +38,7 @@ class RegionFitterTest {
 		assertTrue(touching.isValid());
 		Region fitted = new RegionFitter(new Tolerance(0.05), 0.01).fit(touching, Monitor.NONE);
 		assertEquals(2, fitted.pieces().size());
-		assertTrue(ContactFinder.contacts(fitted.contours(), 1e-5).isEmpty());
+		assertTrue(ContactFinder.contacts(fitted.contours(), 1e-5, Monitor.NONE).isEmpty());
 		assertTrue(Samples.hausdorff(touching, Polygons.of(fitted, 1e-4)) <= 0.05);
 	}
 

@@ -1,6 +1,7 @@
 package org.frisket.geometry.offset;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -9,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.concurrent.CancellationException;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
@@ -95,5 +97,48 @@ class OffsetsTest {
 		List<Double> distances = List.of(3.0, 6.0, 9.0, 12.0, 3.5, 18.0);
 		List<Region> together = distances.parallelStream().map(distance -> at(shared, distance)).toList();
 		assertEquals(distances.stream().map(distance -> at(new Offsets(row, TOLERANCE), distance)).toList(), together);
+	}
+
+	/** Says stop when it is asked for the so-maniest time. */
+	private static final class Polls implements Monitor {
+
+		private final int stop;
+		private int asked;
+
+		Polls(int stop) {
+			this.stop = stop;
+		}
+
+		@Override
+		public boolean isCancelled() {
+			return ++asked >= stop;
+		}
+	}
+
+	@Test
+	void monitorIsAskedTheMoreOftenTheMoreThereIsToDo() {
+		for (int count : new int[] { 3, 12, 48 }) {
+			Region row = row(new Random(22), count);
+			Polls polls = new Polls(Integer.MAX_VALUE);
+			Region result = new Offsets(row, TOLERANCE).at(1, Corners.ROUND, Holes.KEEP, polls);
+			// at each piece to grow, at each curve to fit, at each contour to check; a curve is a few segments
+			assertTrue(polls.asked >= 2 * count + result.nodeCount() / 4,
+					polls.asked + " polls for " + count + " pieces, " + result.nodeCount() + " segments");
+			assertTrue(polls.asked <= 100 * (count + result.nodeCount()), polls.asked + " polls cost more than they give");
+		}
+	}
+
+	@Test
+	void workEndsAtWhicheverPollSaysSo() {
+		Region row = row(new Random(23), 6);
+		Polls all = new Polls(Integer.MAX_VALUE);
+		new Offsets(row, TOLERANCE).at(5, Corners.ROUND, Holes.KEEP, all);
+		assertTrue(all.asked > 30, all.asked + " polls");
+		for (int stop = 1; stop <= all.asked; stop += 7) {
+			Polls polls = new Polls(stop);
+			assertThrows(CancellationException.class,
+					() -> new Offsets(row, TOLERANCE).at(5, Corners.ROUND, Holes.KEEP, polls), "poll " + stop);
+			assertEquals(stop, polls.asked);
+		}
 	}
 }

@@ -9,6 +9,7 @@ import java.util.Set;
 
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
+import org.frisket.model.Alignment;
 import org.frisket.model.HoleRule;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
@@ -79,13 +80,23 @@ class WarmResultsTest {
 	}
 
 	@Test
+	void centredJoinedLinesComeToWhatTheyComeToAfresh() {
+		Job job = job("ferry bells\ntags and cards\nharbour lane", true);
+		wording(job).setAlignment(Alignment.CENTRE);
+		assertWarmIsCold(64, job);
+	}
+
+	@Test
 	void looseLettersComeToWhatTheyComeToAfresh() {
 		assertWarmIsCold(63, "lane\npaper", false);
 	}
 
 	private static void assertWarmIsCold(long seed, String text, boolean joined) {
+		assertWarmIsCold(seed, job(text, joined));
+	}
+
+	private static void assertWarmIsCold(long seed, Job job) {
 		Random random = new Random(seed);
-		Job job = job(text, joined);
 		JobPreparer warm = new JobPreparer(FontLibraries.installed());
 		Set<List<String>> seen = new HashSet<>();
 		for (int i = 0; i < 5; i++) {

@@ -32,6 +32,11 @@ public final class LetterShape {
 		}
 	}
 
+	/** With the origin at 0. @param deviation of the flattened outline from the true one, in mm */
+	public static LetterShape of(LetterKey letter, double deviation) {
+		return of(letter.outline(), deviation);
+	}
+
 	/** @param deviation of the flattened outline from the true one, in mm */
 	public static LetterShape of(Outline outline, double deviation) {
 		List<Part> parts = parts(outline, deviation);

@@ -5,6 +5,8 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 
+import org.frisket.geometry.Monitor;
+
 /** Joins the letters of one word, from left to right. */
 public final class WordJoiner {
 
@@ -18,12 +20,13 @@ public final class WordJoiner {
 	private final List<Integer> loose = new ArrayList<>();
 
 	/** @param shift by which the first letter is moved; the others are by this and what they need */
-	public WordJoiner(List<PlacedShape> letters, double touch, double shift) {
+	public WordJoiner(List<PlacedShape> letters, double touch, double shift, Monitor monitor) {
 		this.letters = letters;
 		this.touch = touch;
 		shifts = new double[letters.size()];
 		double moved = shift;
 		for (int i = 0; i < shifts.length; i++) {
+			monitor.check();
 			moved += joinToChain(i, moved);
 			shifts[i] = moved;
 		}
