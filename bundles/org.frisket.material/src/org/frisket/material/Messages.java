@@ -27,16 +27,30 @@ final class Messages extends NLS {
 	public static String StockShelf_gone;
 	public static String StockShelf_idTaken;
 	public static String StockShelf_nameTaken;
+	public static String field_abrasion;
+	public static String field_basisWeight;
+	public static String field_caliper;
+	public static String field_caliperSource;
+	public static String field_colour;
+	public static String field_currency;
+	public static String field_description;
+	public static String field_family;
+	public static String field_finish;
+	public static String field_grade;
+	public static String field_grain;
+	public static String field_grammage;
+	public static String field_id;
+	public static String field_lowWater;
+	public static String field_name;
+	public static String field_notes;
+	public static String field_onHand;
+	public static String field_price;
+	public static String field_sizes;
 
 	static {
 		initializeMessages("org.frisket.material.messages", Messages.class);
 	}
 
 	private Messages() {
-	}
-
-	static String label(StockField field) {
-		return switch (field) {
-		};
 	}
 }

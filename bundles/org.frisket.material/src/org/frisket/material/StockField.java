@@ -64,7 +64,27 @@ public enum StockField {
 
 	/** As people read it. */
 	public String label() {
-		return Messages.label(this);
+		return switch (this) {
+		case ABRASION -> Messages.field_abrasion;
+		case BASIS_WEIGHT -> Messages.field_basisWeight;
+		case CALIPER -> Messages.field_caliper;
+		case CALIPER_SOURCE -> Messages.field_caliperSource;
+		case COLOUR -> Messages.field_colour;
+		case CURRENCY -> Messages.field_currency;
+		case DESCRIPTION -> Messages.field_description;
+		case FAMILY -> Messages.field_family;
+		case FINISH -> Messages.field_finish;
+		case GRADE -> Messages.field_grade;
+		case GRAIN -> Messages.field_grain;
+		case GRAMMAGE -> Messages.field_grammage;
+		case ID -> Messages.field_id;
+		case LOW_WATER -> Messages.field_lowWater;
+		case NAME -> Messages.field_name;
+		case NOTES -> Messages.field_notes;
+		case ON_HAND -> Messages.field_onHand;
+		case PRICE -> Messages.field_price;
+		case SIZES -> Messages.field_sizes;
+		};
 	}
 
 	/** Whether its text is a number, in g/m², lb, mm, sheets or of the currency. */
