@@ -8,7 +8,12 @@ import java.util.List;
 /** A chain of segments, each starting exactly where the one before ends; closed or open. */
 public final class Contour {
 
-	private final List<Segment> segments;
+	/** Null for a moved copy, which makes its segments when somebody asks: of most letters of a text nobody does. */
+	private final List<Segment> own;
+	private List<Segment> moved;
+	/** What a copy was moved from, and how. */
+	private final Contour source;
+	private final Transform move;
 	private final boolean closed;
 	/** The contour that this one is a moved copy of; itself none. */
 	private final Contour model;
@@ -19,24 +24,28 @@ public final class Contour {
 	private int hash;
 
 	private Contour(List<? extends Segment> segments, boolean closed) {
-		this.segments = List.copyOf(segments);
+		own = List.copyOf(segments);
 		this.closed = closed;
+		source = this;
+		move = Transform.IDENTITY;
 		model = this;
 		offset = Point.ORIGIN;
-		for (int i = 1; i < this.segments.size(); i++) {
-			requireJoined(this.segments.get(i - 1), this.segments.get(i));
+		for (int i = 1; i < own.size(); i++) {
+			requireJoined(own.get(i - 1), own.get(i));
 		}
-		if (closed && !this.segments.isEmpty()) {
-			requireJoined(this.segments.get(this.segments.size() - 1), this.segments.get(0));
+		if (closed && !own.isEmpty()) {
+			requireJoined(own.get(own.size() - 1), own.get(0));
 		}
 	}
 
-	/** A moved copy, which is joined where its model is. */
-	private Contour(List<Segment> segments, Contour model, Point offset) {
-		this.segments = segments;
-		closed = model.closed;
-		this.model = model;
-		this.offset = offset;
+	/** A moved copy, which is joined where its source is. */
+	private Contour(Contour source, Transform move) {
+		own = null;
+		this.source = source;
+		this.move = move;
+		closed = source.closed;
+		model = source.model;
+		offset = move.apply(source.offset);
 	}
 
 	private static void requireJoined(Segment before, Segment after) {
@@ -65,7 +74,25 @@ public final class Contour {
 	}
 
 	public List<Segment> segments() {
-		return segments;
+		if (own != null) {
+			return own;
+		}
+		// several threads may make them at once: they make the same
+		List<Segment> known = moved;
+		if (known == null) {
+			known = List.of(source.segmentsBy(move));
+			moved = known;
+		}
+		return known;
+	}
+
+	private Segment[] segmentsBy(Transform transform) {
+		List<Segment> segments = segments();
+		Segment[] mapped = new Segment[segments.size()];
+		for (int i = 0; i < mapped.length; i++) {
+			mapped[i] = segments.get(i).transformed(transform);
+		}
+		return mapped;
 	}
 
 	public boolean isClosed() {
@@ -73,17 +100,17 @@ public final class Contour {
 	}
 
 	public boolean isEmpty() {
-		return segments.isEmpty();
+		return model.own.isEmpty();
 	}
 
 	/** @throws IndexOutOfBoundsException if empty */
 	public Point start() {
-		return segments.get(0).start();
+		return own != null ? own.get(0).start() : move.apply(source.start());
 	}
 
 	/** @throws IndexOutOfBoundsException if empty */
 	public Point end() {
-		return segments.get(segments.size() - 1).end();
+		return own != null ? own.get(own.size() - 1).end() : move.apply(source.end());
 	}
 
 	/**
@@ -92,15 +119,15 @@ public final class Contour {
 	 */
 	public double signedArea() {
 		double sum = 0;
-		for (Segment segment : segments) {
+		for (Segment segment : segments()) {
 			sum += segment.areaTerm();
 		}
-		return closed || segments.isEmpty() ? sum : sum + end().cross(start()) / 2;
+		return closed || isEmpty() ? sum : sum + end().cross(start()) / 2;
 	}
 
 	/** Arc length in mm. */
 	public double length() {
-		return segments.stream().mapToDouble(Segment::length).sum();
+		return segments().stream().mapToDouble(Segment::length).sum();
 	}
 
 	public Bounds bounds() {
@@ -114,7 +141,7 @@ public final class Contour {
 
 	private Bounds boundsOfSegments() {
 		Bounds sum = Bounds.EMPTY;
-		for (Segment segment : segments) {
+		for (Segment segment : segments()) {
 			sum = sum.with(segment.bounds());
 		}
 		return sum;
@@ -122,12 +149,12 @@ public final class Contour {
 
 	/** Number of nodes (segment joints and open ends). */
 	public int nodeCount() {
-		return closed || segments.isEmpty() ? segments.size() : segments.size() + 1;
+		return closed || isEmpty() ? model.own.size() : model.own.size() + 1;
 	}
 
 	public Contour reversed() {
-		List<Segment> turned = new ArrayList<>(segments.size());
-		for (Segment segment : segments) {
+		List<Segment> turned = new ArrayList<>(model.own.size());
+		for (Segment segment : segments()) {
 			turned.add(segment.reversed());
 		}
 		Collections.reverse(turned);
@@ -138,14 +165,8 @@ public final class Contour {
 		if (transform.isTranslation() && transform.e() == 0 && transform.f() == 0) {
 			return this;
 		}
-		Segment[] moved = new Segment[segments.size()];
-		for (int i = 0; i < moved.length; i++) {
-			moved[i] = segments.get(i).transformed(transform);
-		}
-		if (transform.isTranslation()) {
-			return new Contour(List.of(moved), model, transform.apply(offset));
-		}
-		return new Contour(Arrays.asList(moved), closed);
+		return transform.isTranslation() ? new Contour(this, transform)
+				: new Contour(Arrays.asList(segmentsBy(transform)), closed);
 	}
 
 	/**
@@ -176,11 +197,11 @@ public final class Contour {
 	 */
 	public List<Point> flattened(double deviation) {
 		List<Point> points = new ArrayList<>();
-		if (segments.isEmpty()) {
+		if (isEmpty()) {
 			return points;
 		}
 		points.add(start());
-		for (Segment segment : segments) {
+		for (Segment segment : segments()) {
 			segment.flatten(deviation, t -> points.add(segment.at(t)));
 		}
 		if (closed) {
@@ -192,14 +213,14 @@ public final class Contour {
 	@Override
 	public boolean equals(Object other) {
 		return this == other || other instanceof Contour c && hashCode() == c.hashCode() && closed == c.closed
-				&& segments.equals(c.segments);
+				&& segments().equals(c.segments());
 	}
 
 	@Override
 	public int hashCode() {
 		int known = hash;
 		if (known == 0) {
-			known = segments.hashCode() * 2 + (closed ? 1 : 0);
+			known = segments().hashCode() * 2 + (closed ? 1 : 0);
 			hash = known;
 		}
 		return known;
@@ -207,6 +228,6 @@ public final class Contour {
 
 	@Override
 	public String toString() {
-		return (closed ? "closed " : "open ") + segments;
+		return (closed ? "closed " : "open ") + segments();
 	}
 }
