@@ -35,9 +35,9 @@ class JobsTest {
 	@Test
 	void elementsComeFromTheLowestUp() {
 		Job job = Samples.banner();
-		assertEquals(List.of("e1", "e2", "e3", "e4", "e5", "e6"), Jobs.elements(job).stream().map(Element::getId).toList());
+		assertEquals(List.of("e1", "e2", "e3", "e4", "e5", "e6", "e7"), Jobs.elements(job).stream().map(Element::getId).toList());
 		assertEquals("Backing", Jobs.layerOf(Jobs.element(job, "e3").orElseThrow()).getName());
-		assertTrue(Jobs.element(job, "e7").isEmpty());
+		assertTrue(Jobs.element(job, "e8").isEmpty());
 	}
 
 	@Test

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.fail;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.lang.ProcessBuilder.Redirect;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -184,8 +185,13 @@ final class Screen {
 	static void events(String... command) {
 		List<String> line = new ArrayList<>(List.of("xdotool"));
 		line.addAll(List.of(command));
+		if (!command[0].equals("type")) {
+			// a question to the server: it is answered after all that was sent before, however busy the machine is
+			line.add("getmouselocation");
+		}
 		try {
-			Process process = new ProcessBuilder(line).inheritIO().start();
+			Process process = new ProcessBuilder(line).redirectOutput(Redirect.DISCARD).redirectError(Redirect.INHERIT)
+					.start();
 			waitUntil("xdotool has done " + line, () -> !process.isAlive());
 			assertEquals(0, process.exitValue(), line.toString());
 		} catch (IOException e) {
