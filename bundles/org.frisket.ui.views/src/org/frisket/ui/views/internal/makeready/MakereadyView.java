@@ -82,6 +82,10 @@ public final class MakereadyView extends BenchView {
 	}
 
 	private void fill(TableItem item, int index) {
+		if (index < 0 || index >= findings.size()) {
+			// a table that shrinks may still ask for a line that is about to go, or has gone
+			return;
+		}
 		Finding finding = findings.get(index);
 		item.setText(new String[] { String.valueOf(all.indexOf(finding) + 1), SeverityText.of(finding.severity()), finding.message(),
 				MeasureText.measured(finding), MeasureText.limit(finding), cure(finding),
