@@ -19,8 +19,8 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * A hull that goes along with the hollows of a region: only mouths up to a width are bridged, by straight edges; inner
- * corners are bridged as far as that. It has no holes. The wider the mouths, the nearer it comes to the {@linkplain ConvexHull convex hull}. It is the concave hull
- * of JTS, by a triangulation of what lies between the edges.
+ * corners are bridged as far as that. It has no holes. The wider the mouths, the nearer it comes to the
+ * {@linkplain ConvexHull convex hull}. It is the concave hull of JTS, by a triangulation of what lies between the edges.
  */
 public final class HollowHull {
 
