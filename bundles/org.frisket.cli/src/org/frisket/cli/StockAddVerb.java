@@ -8,6 +8,7 @@ import org.frisket.material.Stock;
 import org.frisket.material.StockBuilder;
 import org.frisket.material.StockIds;
 import org.frisket.material.StockShelf;
+import org.frisket.prepare.StockCatalogues;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

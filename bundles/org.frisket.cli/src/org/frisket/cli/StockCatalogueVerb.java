@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import org.frisket.prepare.StockCatalogues;
 
 /** Stock to choose from. */
 @Command(name = "catalogue", description = "Lists the stock of the catalogues at hand; frisket stock add --from takes it over.", sortOptions = false)

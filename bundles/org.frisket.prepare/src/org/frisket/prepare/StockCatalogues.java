@@ -1,4 +1,4 @@
-package org.frisket.cli;
+package org.frisket.prepare;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,14 +10,14 @@ import org.frisket.prepare.extension.Contribution;
 import org.frisket.prepare.extension.ContributionException;
 import org.frisket.prepare.extension.ExtensionPoint;
 
-/** The catalogues at hand, built in or brought by a studio's own bundle. */
-final class StockCatalogues {
+/** The catalogues of stock at hand, built in or brought by a studio's own bundle. */
+public final class StockCatalogues {
 
 	private static final ExtensionPoint<StockCatalogue> POINT = new ExtensionPoint<>(
 			"org.frisket.material.stockCatalogues", StockCatalogue.class);
 
 	/** Where a stock is from. @param catalogue its name, for people */
-	record Entry(Stock stock, String catalogue, String bundle) {
+	public record Entry(Stock stock, String catalogue, String bundle) {
 	}
 
 	private final List<Entry> entries = new ArrayList<>();
@@ -27,7 +27,7 @@ final class StockCatalogues {
 	}
 
 	/** Looks into all of them; one that fails is left out, and told. */
-	static StockCatalogues open() {
+	public static StockCatalogues open() {
 		StockCatalogues catalogues = new StockCatalogues();
 		POINT.contributions().forEach(catalogues::add);
 		return catalogues;
@@ -53,17 +53,17 @@ final class StockCatalogues {
 	}
 
 	/** All stock, catalogue after catalogue. */
-	List<Entry> entries() {
+	public List<Entry> entries() {
 		return entries;
 	}
 
 	/** The first with this id. */
-	Optional<Stock> find(String id) {
+	public Optional<Stock> find(String id) {
 		return entries.stream().map(Entry::stock).filter(stock -> stock.id().equals(id)).findFirst();
 	}
 
 	/** What went wrong, each with its bundle's name. */
-	List<String> failures() {
+	public List<String> failures() {
 		return failures;
 	}
 }
