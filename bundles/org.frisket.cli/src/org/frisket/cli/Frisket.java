@@ -4,6 +4,18 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 
+import org.frisket.cli.files.CleanVerb;
+import org.frisket.cli.files.ExportVerb;
+import org.frisket.cli.files.ImportVerb;
+import org.frisket.cli.jobs.ComposeVerb;
+import org.frisket.cli.jobs.InspectVerb;
+import org.frisket.cli.lettering.FontsVerb;
+import org.frisket.cli.lettering.GlyphsVerb;
+import org.frisket.cli.line.Conversions;
+import org.frisket.cli.line.Refusal;
+import org.frisket.cli.line.Status;
+import org.frisket.cli.settings.SettingsVerb;
+import org.frisket.cli.stock.StockVerb;
 import org.frisket.geometry.Tolerance;
 
 import picocli.CommandLine;
@@ -19,13 +31,6 @@ import picocli.CommandLine.Spec;
 				SettingsVerb.class }, //
 		footer = { "", "Exit status: 0 done; 1 done, but blocking findings remain; 2 wrong use or unreadable input." })
 public final class Frisket implements Runnable {
-
-	/** Done. */
-	static final int DONE = 0;
-	/** Done, but blocking findings remain. */
-	static final int BLOCKED = 1;
-	/** Wrong use or unreadable input; nothing was written. */
-	static final int REFUSED = 2;
 
 	@Spec
 	private CommandSpec spec;
@@ -53,7 +58,7 @@ public final class Frisket implements Runnable {
 
 	private static int refuse(CommandLine verb, String message) {
 		verb.getErr().println(verb.getCommandSpec().qualifiedName() + ": " + message.lines().findFirst().orElse(""));
-		return REFUSED;
+		return Status.REFUSED;
 	}
 
 	private static String reason(Exception e) {

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 import org.eclipse.osgi.util.NLS;
-import org.frisket.geometry.Length;
 import org.frisket.prepare.checks.Limits;
 import org.frisket.typography.Embedding;
 import org.frisket.typography.FontFace;
@@ -60,29 +59,29 @@ public record FontVerdict(Kind kind, String word, String facts, OptionalDouble s
 	static FontVerdict drawOnly(FontFace face, double height) {
 		OptionalDouble x = xHeight(face, height);
 		return of(face, Kind.DRAW_ONLY, Messages.FontVerdict_drawOnly,
-				x.isEmpty() ? "" : NLS.bind(Messages.FontVerdict_xHeight, Length.text(x.getAsDouble(), 1)),
+				x.isEmpty() ? "" : NLS.bind(Messages.FontVerdict_xHeight, Figures.length(x.getAsDouble(), 1)),
 				OptionalDouble.empty(), x);
 	}
 
 	/** @param grows whether everything in the wording grows with its height, so that the least height can be foretold */
 	static FontVerdict measured(FontFace face, Fitness fitness, Limits limits, boolean grows) {
 		OptionalDouble x = xHeight(face, fitness.height());
-		String stroke = fitness.thinnestStroke().map(measure -> Length.text(measure.value(), 2)).orElse("–");
+		String stroke = fitness.thinnestStroke().map(measure -> Figures.length(measure.value(), 2)).orElse("–");
 		String facts = NLS.bind(
 				fitness.pieces() == 1 ? Messages.FontVerdict_factsOfOne : Messages.FontVerdict_facts,
-				new Object[] { fitness.pieces(), x.isEmpty() ? "–" : Length.text(x.getAsDouble(), 1), stroke });
+				new Object[] { fitness.pieces(), x.isEmpty() ? "–" : Figures.length(x.getAsDouble(), 1), stroke });
 		if (fitness.cuts()) {
 			return of(face, Kind.CUTS, Messages.FontVerdict_cuts, facts, fitness.smallestHeight(), x);
 		}
 		if (grows && fitness.smallestHeight().isPresent()) {
 			double least = Math.ceil(fitness.smallestHeight().getAsDouble() * STEPS) / STEPS;
-			return of(face, Kind.CAUTION, NLS.bind(Messages.FontVerdict_notBelow, Length.text(least, 1)), facts,
+			return of(face, Kind.CAUTION, NLS.bind(Messages.FontVerdict_notBelow, Figures.length(least, 1)), facts,
 					fitness.smallestHeight(), x);
 		}
 		boolean small = fitness.thinnestStroke().filter(m -> m.value() < limits.thinnestStroke()).isEmpty()
 				&& fitness.smallestPiece().isPresent();
 		String word = small
-				? NLS.bind(Messages.FontVerdict_piece, Length.text(fitness.smallestPiece().get().value(), 2))
+				? NLS.bind(Messages.FontVerdict_piece, Figures.length(fitness.smallestPiece().get().value(), 2))
 				: NLS.bind(Messages.FontVerdict_stroke, stroke);
 		return of(face, Kind.CAUTION, word, facts, OptionalDouble.empty(), x);
 	}

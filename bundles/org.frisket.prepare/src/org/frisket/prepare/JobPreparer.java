@@ -171,8 +171,8 @@ public final class JobPreparer {
 					? Finding.plain(PICTURE_WORKED, Severity.BLOCKING, element.getId(), prepared.bounds().centre(),
 							Messages.JobPreparer_pictureWorked, Messages.JobPreparer_pictureWorkedCure)
 					: Finding.plain(PEN_LETTERING_CUT, Severity.BLOCKING, element.getId(), prepared.bounds().centre(),
-							"Lines for the pen are to be worked by a blade; they are left out of that.",
-							"Let them be drawn, or work the outlines of the letters."));
+							Messages.JobPreparer_penCut,
+							Messages.JobPreparer_penCutCure));
 			return new PreparedElement(element, prepared.region(), prepared.lines(), prepared.uncleaned(), part,
 					prepared.xHeight(), findings);
 		}

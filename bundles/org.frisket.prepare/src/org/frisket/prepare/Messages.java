@@ -5,6 +5,7 @@ import org.eclipse.osgi.util.NLS;
 /** What is said when a check fails, of fonts and of pictures, in the user's language. */
 final class Messages extends NLS {
 
+	public static String Figures_point;
 	public static String FontVerdict_cuts;
 	public static String FontVerdict_drawOnly;
 	public static String FontVerdict_editable;
@@ -22,6 +23,8 @@ final class Messages extends NLS {
 	public static String FontVerdict_unreadable;
 	public static String FontVerdict_xHeight;
 	public static String Gathering_more;
+	public static String JobPreparer_penCut;
+	public static String JobPreparer_penCutCure;
 	public static String JobPreparer_pictureWorked;
 	public static String JobPreparer_pictureWorkedCure;
 	public static String Makeready_failed;

@@ -17,6 +17,7 @@ import org.frisket.model.WholeFile;
  * kept-fonts/         the fonts that jobs were made with, by content
  * studio.mv.db        what is counted and looked up, see {@link org.frisket.studio.store.Store}; made when it is needed
  * studio.lock         held by whoever uses the database
+ * studio.revision     another text after every change of the database
  * </pre>
  * Several desks may share one.
  */
@@ -32,6 +33,7 @@ public record StudioFolder(Path path) {
 	private static final String KEPT_FONTS = "kept-fonts";
 	private static final String DATABASE = "studio.mv.db";
 	private static final String DATABASE_LOCK = "studio.lock";
+	private static final String DATABASE_REVISION = "studio.revision";
 
 	public StudioFolder {
 		path = path.toAbsolutePath().normalize();
@@ -60,6 +62,11 @@ public record StudioFolder(Path path) {
 	/** The file that is locked while the database is in use. */
 	public Path databaseLock() {
 		return path.resolve(DATABASE_LOCK);
+	}
+
+	/** The file that says whether the database is as it was, without opening it. */
+	public Path databaseRevision() {
+		return path.resolve(DATABASE_REVISION);
 	}
 
 	/** What the studio as a whole has decided, for all its desks. */

@@ -29,6 +29,7 @@ public final class Benchmarks implements IApplication {
 		all.put("outset", OutsetBenchmark::run);
 		all.put("import", ImportBenchmark::run);
 		all.put("stock", StockTableBenchmark::run);
+		all.put("store", StockImportBenchmark::run);
 		all.put("advice", AdviceBenchmark::run);
 		return all;
 	}

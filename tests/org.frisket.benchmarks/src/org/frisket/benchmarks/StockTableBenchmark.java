@@ -34,7 +34,7 @@ final class StockTableBenchmark {
 				ROWS / ms[0] * 1000, ms[0] / ms[1]);
 	}
 
-	private static Stock stock(int number) {
+	static Stock stock(int number) {
 		return Stock.named("Harbour card " + number).family(StockFamily.CARD)
 				.grammage(BigDecimal.valueOf(1000 + number % 3000, 1)).colour("sea \"green\", pale")
 				.sizes(List.of(Formats.parse("12x12in"), Formats.parse("A4"))).build();

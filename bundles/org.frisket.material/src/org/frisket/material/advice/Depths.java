@@ -1,7 +1,6 @@
 package org.frisket.material.advice;
 
 import java.util.Arrays;
-import java.util.stream.IntStream;
 
 /**
  * Tries at known measures of stock and known pressures, each of which reached a depth or did not, counted where they were
@@ -29,31 +28,58 @@ final class Depths {
 
 	/** Parallel arrays; {@code hit} says whether the depth was reached. At least one try. */
 	Depths(double[] measure, double[] pressure, boolean[] hit) {
+		this(measure, pressure, hit, order(measure, pressure));
+	}
+
+	/** @param order of all tries, by measure and then by pressure; see {@link #order} */
+	Depths(double[] measure, double[] pressure, boolean[] hit, int[] order) {
 		all = hit.length;
-		pressures = Arrays.stream(pressure).sorted().distinct().toArray();
-		Integer[] order = IntStream.range(0, all).boxed().toArray(Integer[]::new);
-		Arrays.sort(order, (a, b) -> {
-			int byMeasure = Double.compare(measure[a], measure[b]);
-			return byMeasure != 0 ? byMeasure : Double.compare(pressure[a], pressure[b]);
-		});
-		rows = new Row[(int) Arrays.stream(measure).distinct().count()];
+		pressures = distinct(pressure);
+		rows = new Row[distinct(measure).length];
 		int at = 0;
 		for (int row = 0; row < rows.length; row++) {
 			int end = at;
 			while (end < all && measure[order[end]] == measure[order[at]]) {
 				end++;
 			}
-			rows[row] = row(measure[order[at]], pressure, hit, Arrays.copyOfRange(order, at, end));
+			rows[row] = row(measure[order[at]], pressure, hit, order, at, end);
 			at = end;
 		}
 	}
 
-	private static Row row(double measure, double[] pressure, boolean[] hit, Integer[] order) {
-		double[] places = new double[order.length];
-		int[] tries = new int[order.length];
-		int[] hits = new int[order.length];
+	/** The places of tries by ascending measure, those of one measure by ascending pressure. */
+	static int[] order(double[] measure, double[] pressure) {
+		double[] measures = distinct(measure);
+		double[] pressures = distinct(pressure);
+		long[] keys = new long[measure.length];
+		for (int i = 0; i < keys.length; i++) {
+			long rank = (long) Arrays.binarySearch(measures, measure[i]) * pressures.length
+					+ Arrays.binarySearch(pressures, pressure[i]);
+			keys[i] = rank * keys.length + i;
+		}
+		Arrays.sort(keys);
+		return Arrays.stream(keys).mapToInt(key -> (int) (key % measure.length)).toArray();
+	}
+
+	private static double[] distinct(double[] values) {
+		double[] sorted = values.clone();
+		Arrays.sort(sorted);
 		int count = 0;
-		for (int each : order) {
+		for (double value : sorted) {
+			if (count == 0 || sorted[count - 1] != value) {
+				sorted[count++] = value;
+			}
+		}
+		return Arrays.copyOf(sorted, count);
+	}
+
+	private static Row row(double measure, double[] pressure, boolean[] hit, int[] order, int from, int to) {
+		double[] places = new double[to - from];
+		int[] tries = new int[to - from];
+		int[] hits = new int[to - from];
+		int count = 0;
+		for (int i = from; i < to; i++) {
+			int each = order[i];
 			if (count == 0 || places[count - 1] != pressure[each]) {
 				places[count++] = pressure[each];
 			}

@@ -40,8 +40,9 @@ final class FamilyFit {
 			came[i] = trial.verdict().cutsThrough();
 			cut[i] = trial.verdict() == Verdict.CARRIER_CUT;
 		}
-		through = new DepthFit(new Depths(measures, pressures, came), DepthFit.Ends.LEAST_REACHING, step);
-		carrier = new DepthFit(new Depths(measures, pressures, cut), DepthFit.Ends.GREATEST_SPARING, step);
+		int[] order = Depths.order(measures, pressures);
+		through = new DepthFit(new Depths(measures, pressures, came, order), DepthFit.Ends.LEAST_REACHING, step);
+		carrier = new DepthFit(new Depths(measures, pressures, cut, order), DepthFit.Ends.GREATEST_SPARING, step);
 		usual(trials, measures);
 	}
 

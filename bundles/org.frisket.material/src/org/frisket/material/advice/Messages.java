@@ -39,10 +39,13 @@ final class Messages extends NLS {
 	public static String RulesOfThumb_twoPassesTo;
 	public static String Rules_bulk;
 	public static String Rules_exposure;
+	public static String Rules_guess;
 	public static String Rules_kissExposure;
 	public static String Rules_noCaliper;
 	public static String Rules_noTrials;
+	public static String Rules_own;
 	public static String Rules_passes;
+	public static String Rules_practice;
 	public static String Rules_start;
 	public static String SettingsAdvisor_nothingGood;
 	public static String Work_cannot;

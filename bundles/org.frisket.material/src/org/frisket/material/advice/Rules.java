@@ -1,9 +1,11 @@
 package org.frisket.material.advice;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 import org.eclipse.osgi.util.NLS;
+import org.frisket.geometry.options.Option;
 import org.frisket.material.tools.Blade;
 import org.frisket.material.tools.Process;
 import org.frisket.material.trials.Settings;
@@ -57,12 +59,19 @@ final class Rules {
 		reasons.add(Messages.Rules_noTrials);
 		exposureReason(reasons);
 		if (work.operation() == OperationKind.CUT && grammage() > 0) {
-			reasons.add(NLS.bind(Messages.Rules_passes,
-					new Object[] { passes(), Measure.plain(rules.onePassTo(), 1), Measure.plain(rules.twoPassesTo(), 1) }));
+			reasons.add(NLS.bind(Messages.Rules_passes, new Object[] { passes(), Measure.plain(rules.onePassTo(), 1),
+					Measure.plain(rules.twoPassesTo(), 1),
+					origin(Messages.Rules_practice, RulesOfThumb.ONE_PASS, RulesOfThumb.TWO_PASSES) }));
 		}
-		reasons.add(NLS.bind(Messages.Rules_start, Measure.plain(rules.startPressure(), 1),
-				Measure.plain(rules.startSpeed(), 1)));
+		reasons.add(NLS.bind(Messages.Rules_start, new Object[] { Measure.plain(rules.startPressure(), 1),
+				Measure.plain(rules.startSpeed(), 1),
+				origin(Messages.Rules_guess, RulesOfThumb.PRESSURE, RulesOfThumb.SPEED) }));
 		return reasons;
+	}
+
+	/** Whose these rules are. @param usual what is said of them while the studio has left them as they come */
+	private String origin(String usual, Option... options) {
+		return Arrays.stream(options).anyMatch(option -> rules.isOwn(option.name())) ? Messages.Rules_own : usual;
 	}
 
 	/** Adds why the blade stands out as far as it does. */
@@ -76,9 +85,11 @@ final class Rules {
 		}
 		String caliper = Measure.plain(caliper(), 3);
 		reasons.add(work.operation() == OperationKind.KISS_CUT ? NLS.bind(Messages.Rules_kissExposure, caliper)
-				: NLS.bind(Messages.Rules_exposure, caliper, Measure.plain(rules.exposureOver(), 3)));
+				: NLS.bind(Messages.Rules_exposure, new Object[] { caliper, Measure.plain(rules.exposureOver(), 3),
+						origin(Messages.Rules_practice, RulesOfThumb.EXPOSURE) }));
 		if (work.stock().caliperMm() == 0) {
-			reasons.add(NLS.bind(Messages.Rules_bulk, caliper, Measure.plain(rules.bulk(), 2)));
+			reasons.add(NLS.bind(Messages.Rules_bulk, new Object[] { caliper, Measure.plain(rules.bulk(), 2),
+					origin(Messages.Rules_practice, RulesOfThumb.BULK) }));
 		}
 	}
 }

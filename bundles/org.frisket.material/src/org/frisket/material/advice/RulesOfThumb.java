@@ -63,6 +63,11 @@ public record RulesOfThumb(double exposureOver, double onePassTo, double twoPass
 		return texts;
 	}
 
+	/** Whether a rule is another than comes with the product. @param name of its option */
+	public boolean isOwn(String name) {
+		return !USUAL.texts().get(name).equals(texts().get(name));
+	}
+
 	int passes(double grammage) {
 		return grammage <= onePassTo ? 1 : grammage <= twoPassesTo ? 2 : 3;
 	}

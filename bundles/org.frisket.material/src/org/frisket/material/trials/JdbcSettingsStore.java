@@ -14,6 +14,7 @@ import java.util.TreeMap;
 
 import org.frisket.material.tools.Machine;
 import org.frisket.material.tools.Tool;
+import org.frisket.studio.store.Sql;
 
 /**
  * Keeps all in the tables of the scripts in {@code migrations}, in standard SQL. The connection is lent: it is neither
@@ -25,12 +26,12 @@ public final class JdbcSettingsStore implements SettingsStore {
 			+ " pressure, speed, passes";
 	private static final String FACT_PLACES = "?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?";
 
-	private final Statements sql;
+	private final Connection connection;
 	private final ToolTables tables;
 
 	public JdbcSettingsStore(Connection connection) {
-		sql = new Statements(connection);
-		tables = new ToolTables(sql);
+		this.connection = connection;
+		tables = new ToolTables(connection);
 	}
 
 	@Override
@@ -75,14 +76,16 @@ public final class JdbcSettingsStore implements SettingsStore {
 
 	@Override
 	public void add(Trial trial) throws SQLException {
-		sql.update("INSERT INTO settings_trial (id, made_on, " + FACTS + ", verdict, wear) VALUES (?, ?, " + FACT_PLACES
+		Sql.update(connection,
+				"INSERT INTO settings_trial (id, made_on, " + FACTS + ", verdict, wear) VALUES (?, ?, " + FACT_PLACES
 				+ ", ?, ?)", trial.id(), trial.day(), Facts.of(trial.stock(), trial.setup(), trial.settings()),
 				trial.verdict().name(), trial.wear());
 	}
 
 	@Override
 	public List<Trial> trials() throws SQLException {
-		List<Trial> single = sql.list("SELECT id, made_on, " + FACTS + ", verdict, wear FROM settings_trial", row -> {
+		List<Trial> single = Sql.list(connection,
+				"SELECT id, made_on, " + FACTS + ", verdict, wear FROM settings_trial", row -> {
 			Facts facts = Facts.read(row, 3);
 			return new Trial(row.getString(1), row.getObject(2, LocalDate.class), facts.stock(), facts.setup(),
 					facts.settings(), Verdict.valueOf(row.getString(3 + Facts.COLUMNS)),
@@ -94,13 +97,14 @@ public final class JdbcSettingsStore implements SettingsStore {
 	@Override
 	public void save(TestSheet sheet) throws SQLException {
 		// verdicts go with their sheet
-		sql.update("DELETE FROM settings_sheet WHERE id = ?", sheet.id());
-		sql.update("INSERT INTO settings_sheet (id, made_on, " + FACTS + ", wear, sweep_across, sweep_down) VALUES (?, ?, "
+		Sql.update(connection, "DELETE FROM settings_sheet WHERE id = ?", sheet.id());
+		Sql.update(connection,
+				"INSERT INTO settings_sheet (id, made_on, " + FACTS + ", wear, sweep_across, sweep_down) VALUES (?, ?, "
 				+ FACT_PLACES + ", ?, ?, ?)", sheet.id(), sheet.day(),
 				Facts.of(sheet.stock(), sheet.setup(), sheet.base()), sheet.wear(), sheet.across().text(),
 				sheet.down().text());
 		for (Map.Entry<CellPlace, Verdict> cell : sheet.verdicts().entrySet()) {
-			sql.update("INSERT INTO settings_sheet_cell (sheet, cell, verdict) VALUES (?, ?, ?)", sheet.id(),
+			Sql.update(connection, "INSERT INTO settings_sheet_cell (sheet, cell, verdict) VALUES (?, ?, ?)", sheet.id(),
 					cell.getKey().toString(), cell.getValue().name());
 		}
 	}
@@ -121,11 +125,11 @@ public final class JdbcSettingsStore implements SettingsStore {
 
 	private List<TestSheet> sheets(String which, String whichCells, Object... parameters) throws SQLException {
 		Map<String, Map<String, Verdict>> verdicts = new TreeMap<>();
-		for (Cell cell : sql.list("SELECT sheet, cell, verdict FROM settings_sheet_cell" + whichCells,
+		for (Cell cell : Sql.list(connection, "SELECT sheet, cell, verdict FROM settings_sheet_cell" + whichCells,
 				row -> new Cell(row.getString(1), row.getString(2), Verdict.valueOf(row.getString(3))), parameters)) {
 			verdicts.computeIfAbsent(cell.sheet(), sheet -> new TreeMap<>()).put(cell.place(), cell.verdict());
 		}
-		List<TestSheet> bare = sql.list("SELECT id, made_on, " + FACTS
+		List<TestSheet> bare = Sql.list(connection, "SELECT id, made_on, " + FACTS
 				+ ", wear, sweep_across, sweep_down FROM settings_sheet" + which + " ORDER BY id", row -> {
 					Facts facts = Facts.read(row, 3);
 					return new TestSheet(row.getString(1), row.getObject(2, LocalDate.class), facts.stock(),
@@ -145,7 +149,8 @@ public final class JdbcSettingsStore implements SettingsStore {
 
 	@Override
 	public void add(Run run) throws SQLException {
-		sql.update("INSERT INTO settings_run (id, made_at, job, " + FACTS + ", verdict, metres, remark) VALUES (?, ?, ?, "
+		Sql.update(connection,
+				"INSERT INTO settings_run (id, made_at, job, " + FACTS + ", verdict, metres, remark) VALUES (?, ?, ?, "
 				+ FACT_PLACES + ", ?, ?, ?)", run.id(), OffsetDateTime.ofInstant(run.at(), ZoneOffset.UTC), run.job(),
 				Facts.of(run.stock(), run.setup(), run.settings()), run.verdict().name(), run.metres(), run.remark());
 		tables.wear(run.setup().tool(), run.metres() * run.stock().abrasion());
@@ -153,7 +158,7 @@ public final class JdbcSettingsStore implements SettingsStore {
 
 	@Override
 	public List<Run> runs() throws SQLException {
-		return sql.list("SELECT id, made_at, job, " + FACTS
+		return Sql.list(connection, "SELECT id, made_at, job, " + FACTS
 				+ ", verdict, metres, remark FROM settings_run ORDER BY made_at, id", row -> {
 					Facts facts = Facts.read(row, 4);
 					Instant at = row.getObject(2, OffsetDateTime.class).toInstant();

@@ -1,7 +1,9 @@
 package org.frisket.material.trials;
 
+import java.math.BigDecimal;
 import java.util.Objects;
 
+import org.frisket.material.Stock;
 import org.frisket.material.StockFamily;
 
 /**
@@ -22,6 +24,13 @@ public record StockFacts(String stock, StockFamily family, double grammage, doub
 			throw new IllegalArgumentException("a stock of " + grammage + " g/m², " + caliperMm + " mm, abrasion "
 					+ abrasion);
 		}
+	}
+
+	/** As it lies on the shelf. */
+	public static StockFacts of(Stock stock) {
+		return new StockFacts(stock.id(), stock.family(), stock.grammage().map(BigDecimal::doubleValue).orElse(0.0),
+				stock.statedCaliper().map(caliper -> caliper.thickness().mm().doubleValue()).orElse(0.0),
+				stock.abrasion().doubleValue());
 	}
 
 	/** Nothing but its family and weight. */

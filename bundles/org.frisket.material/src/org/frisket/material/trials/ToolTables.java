@@ -1,5 +1,6 @@
 package org.frisket.material.trials;
 
+import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -14,16 +15,17 @@ import org.frisket.material.tools.MachineOptions;
 import org.frisket.material.tools.Tool;
 import org.frisket.material.tools.ToolKind;
 import org.frisket.material.tools.ToolOptions;
+import org.frisket.studio.store.Sql;
 
 /** Tools, machines and rules as the texts of their options. */
 final class ToolTables {
 
 	private static final String WORN = "worn";
 
-	private final Statements sql;
+	private final Connection connection;
 
-	ToolTables(Statements sql) {
-		this.sql = sql;
+	ToolTables(Connection connection) {
+		this.connection = connection;
 	}
 
 	/** What an edge has gone through, in a column of its own so that two desks can count at once. */
@@ -32,12 +34,13 @@ final class ToolTables {
 	}
 
 	void save(Tool tool) throws SQLException {
-		sql.update("DELETE FROM settings_tool WHERE id = ?", tool.id());
+		Sql.update(connection, "DELETE FROM settings_tool WHERE id = ?", tool.id());
 		Double worn = worn(tool);
 		if (worn == null) {
-			sql.update("INSERT INTO settings_tool (id, kind) VALUES (?, ?)", tool.id(), tool.kind().name());
+			Sql.update(connection, "INSERT INTO settings_tool (id, kind) VALUES (?, ?)", tool.id(), tool.kind().name());
 		} else {
-			sql.update("INSERT INTO settings_tool (id, kind, worn) VALUES (?, ?, ?)", tool.id(), tool.kind().name(), worn);
+			Sql.update(connection, "INSERT INTO settings_tool (id, kind, worn) VALUES (?, ?, ?)", tool.id(),
+					tool.kind().name(), worn);
 		}
 		Map<String, String> texts = new LinkedHashMap<>(ToolOptions.texts(tool));
 		texts.remove(WORN);
@@ -59,7 +62,7 @@ final class ToolTables {
 		Map<String, Map<String, String>> texts = texts("SELECT tool, name, setting FROM settings_tool_text" + whichTexts,
 				parameters);
 		List<Tool> tools = new ArrayList<>();
-		for (Kept kept : sql.list("SELECT id, kind, worn FROM settings_tool" + which + " ORDER BY id", row -> {
+		for (Kept kept : Sql.list(connection, "SELECT id, kind, worn FROM settings_tool" + which + " ORDER BY id", row -> {
 			double worn = row.getDouble(3);
 			return new Kept(row.getString(1), ToolKind.valueOf(row.getString(2)), row.wasNull() ? null : worn);
 		}, parameters)) {
@@ -72,12 +75,12 @@ final class ToolTables {
 
 	/** A tool without an edge has no number to add to, and keeps none. */
 	void wear(String tool, double metres) throws SQLException {
-		sql.update("UPDATE settings_tool SET worn = worn + ? WHERE id = ?", metres, tool);
+		Sql.update(connection, "UPDATE settings_tool SET worn = worn + ? WHERE id = ?", metres, tool);
 	}
 
 	void save(Machine machine) throws SQLException {
-		sql.update("DELETE FROM settings_machine WHERE id = ?", machine.id());
-		sql.update("INSERT INTO settings_machine (id) VALUES (?)", machine.id());
+		Sql.update(connection, "DELETE FROM settings_machine WHERE id = ?", machine.id());
+		Sql.update(connection, "INSERT INTO settings_machine (id) VALUES (?)", machine.id());
 		saveTexts("INSERT INTO settings_machine_text (machine, name, setting) VALUES (?, ?, ?)", machine.id(),
 				MachineOptions.texts(machine));
 	}
@@ -93,7 +96,7 @@ final class ToolTables {
 	private List<Machine> machines(String which, String whichTexts, Object... parameters) throws SQLException {
 		Map<String, Map<String, String>> texts = texts(
 				"SELECT machine, name, setting FROM settings_machine_text" + whichTexts, parameters);
-		return sql.list("SELECT id FROM settings_machine" + which + " ORDER BY id", row -> MachineOptions
+		return Sql.list(connection, "SELECT id FROM settings_machine" + which + " ORDER BY id", row -> MachineOptions
 				.machine(row.getString(1), texts.getOrDefault(row.getString(1), Map.of())), parameters);
 	}
 
@@ -102,15 +105,16 @@ final class ToolTables {
 	}
 
 	void saveRules(Map<String, String> rules) throws SQLException {
-		sql.update("DELETE FROM settings_rule");
+		Sql.update(connection, "DELETE FROM settings_rule");
 		for (Map.Entry<String, String> rule : rules.entrySet()) {
-			sql.update("INSERT INTO settings_rule (name, setting) VALUES (?, ?)", rule.getKey(), rule.getValue());
+			Sql.update(connection, "INSERT INTO settings_rule (name, setting) VALUES (?, ?)", rule.getKey(),
+					rule.getValue());
 		}
 	}
 
 	private void saveTexts(String insert, String owner, Map<String, String> texts) throws SQLException {
 		for (Map.Entry<String, String> text : texts.entrySet()) {
-			sql.update(insert, owner, text.getKey(), text.getValue());
+			Sql.update(connection, insert, owner, text.getKey(), text.getValue());
 		}
 	}
 
@@ -120,7 +124,7 @@ final class ToolTables {
 	/** By owner and name. */
 	private Map<String, Map<String, String>> texts(String select, Object... parameters) throws SQLException {
 		Map<String, Map<String, String>> texts = new TreeMap<>();
-		for (Text text : sql.list(select, row -> new Text(row.getString(1), row.getString(2), row.getString(3)),
+		for (Text text : Sql.list(connection, select, row -> new Text(row.getString(1), row.getString(2), row.getString(3)),
 				parameters)) {
 			texts.computeIfAbsent(text.owner(), owner -> new TreeMap<>()).put(text.name(), text.setting());
 		}

@@ -18,6 +18,11 @@ public interface LayerLimits {
 		return of(Jobs.layerOf(element));
 	}
 
+	/** The sizes of the sheets of a layer; empty if they are not known. @param layer null for what lies on none */
+	default List<SheetSize> sheets(Layer layer) {
+		return of(layer).sheet().stream().toList();
+	}
+
 	/** Whether anything is known of a stock. */
 	default boolean knows(String stock) {
 		return true;
@@ -41,6 +46,12 @@ public interface LayerLimits {
 			@Override
 			public Limits of(Layer layer) {
 				return Optional.ofNullable(layer).map(Layer::getStock).flatMap(stocks::limits).orElse(usual);
+			}
+
+			@Override
+			public List<SheetSize> sheets(Layer layer) {
+				return Optional.ofNullable(layer).map(Layer::getStock).filter(this::knows).map(stocks::sheets)
+						.orElseGet(() -> usual.sheet().stream().toList());
 			}
 
 			@Override

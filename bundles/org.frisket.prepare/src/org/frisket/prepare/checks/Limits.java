@@ -2,6 +2,7 @@ package org.frisket.prepare.checks;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 
 /** What stock and tool allow: a value for every {@link Limit}, in its unit. */
 public record Limits(Map<Limit, Double> values) {
@@ -38,6 +39,16 @@ public record Limits(Map<Limit, Double> values) {
 		return new Limits(changed);
 	}
 
+	/** @throws IllegalArgumentException if a value is out of range */
+	public Limits with(Map<Limit, Double> others) {
+		if (others.isEmpty()) {
+			return this;
+		}
+		Map<Limit, Double> changed = new EnumMap<>(values);
+		changed.putAll(others);
+		return new Limits(changed);
+	}
+
 	/** The narrowest part that is to survive the blade, in mm. */
 	public double thinnestStroke() {
 		return get(Limit.THINNEST_STROKE);
@@ -67,6 +78,13 @@ public record Limits(Map<Limit, Double> values) {
 
 	public Limits withSmallestHole(double mm) {
 		return with(Limit.SMALLEST_HOLE, mm);
+	}
+
+	/** The sheet they tell of; empty if not both of its sides are known. */
+	public Optional<SheetSize> sheet() {
+		double width = get(Limit.SHEET_WIDTH);
+		double height = get(Limit.SHEET_HEIGHT);
+		return width > 0 && height > 0 ? Optional.of(SheetSize.of(width, height)) : Optional.empty();
 	}
 
 	/** @param width 0 if it is not known, as {@code height} is */

@@ -5,6 +5,9 @@ import org.eclipse.osgi.util.NLS;
 /** What is wrong with a studio's limits, in the user's language. */
 final class Messages extends NLS {
 
+	public static String ShelfLimits_estimated;
+	public static String ShelfLimits_measured;
+	public static String ShelfLimits_unreadable;
 	public static String StudioLimits_form;
 	public static String StudioLimits_line;
 	public static String StudioLimits_noLength;

@@ -33,8 +33,8 @@ final class LetterBody {
 		Region body = emboldened(clean.region(), wording, tolerance, monitor);
 		if (body.isEmpty() && !clean.region().isEmpty()) {
 			remarks.add(new Shape.Remark("letters-vanished", Severity.CAUTION, clean.region().bounds().centre(),
-					"Nothing is left of the letters when their edges are moved in so far.",
-					"Take less away from them."));
+					Messages.LetterBody_vanished,
+					Messages.LetterBody_vanishedCure));
 		}
 		for (Bar bar : wording.getBars()) {
 			body = withBar(body, bar, wording, text, remarks, tolerance, monitor);
@@ -60,16 +60,16 @@ final class LetterBody {
 		}
 		boolean alongLines = bar.getKind() != BarKind.FRAME;
 		if (alongLines && wording.getFlow() == Flow.STACKED) {
-			remarks.add(leftOut(body.bounds().centre(), "A bar cannot be set along letters that stand below each other.",
-					"Set the wording in lines, or give it a frame."));
+			remarks.add(leftOut(body.bounds().centre(), Messages.LetterBody_stacked,
+					Messages.LetterBody_stackedCure));
 			return body;
 		}
 		double margin = bar.getOffset();
 		Bounds inner = body.bounds().grown(margin);
 		boolean noRoom = !alongLines && !(inner.width() > 0 && inner.height() > 0);
 		if (!(bar.getThickness() > 0) || noRoom) {
-			remarks.add(leftOut(body.bounds().centre(), "A bar or frame has no thickness or no room.",
-					"Give it a thickness above 0."));
+			remarks.add(leftOut(body.bounds().centre(), Messages.LetterBody_noRoom,
+					Messages.LetterBody_noRoomCure));
 			return body;
 		}
 		Outline outline = switch (bar.getKind()) {

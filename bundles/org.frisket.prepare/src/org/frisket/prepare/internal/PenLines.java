@@ -40,7 +40,7 @@ final class PenLines {
 		double spacing = wording.getHatchSpacing();
 		if (spacing < FINEST || Math.hypot(bounds.width(), bounds.height()) > MOST_LINES * spacing) {
 			remarks.add(new Shape.Remark("hatching-too-fine", Severity.CAUTION, bounds.centre(),
-					"The hatching is too fine to be drawn.", "Set its lines further apart."));
+					Messages.PenLines_fine, Messages.PenLines_fineCure));
 			return lines;
 		}
 		double inset = Math.max(0, wording.getHatchInset());

@@ -8,11 +8,13 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
 
+import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Point;
 import org.frisket.model.Flow;
 import org.frisket.model.FontRef;
 import org.frisket.model.Wording;
+import org.frisket.prepare.Figures;
 import org.frisket.prepare.Severity;
 import org.frisket.prepare.WordingPath;
 import org.frisket.typography.AxisSettings;
@@ -51,8 +53,8 @@ record WordingSource(Wording wording, FontFace face, FeatureList features, List<
 			values.putAll(AxisSettings.parse(axes).values());
 			return face.at(new AxisSettings(values));
 		} catch (IllegalArgumentException e) {
-			remarks.add(remark("axes-unreadable", "The axes of the wording cannot be read: " + e.getMessage() + ".",
-					"Write them as wght=700, wdth=85."));
+			remarks.add(remark("axes-unreadable", NLS.bind(Messages.WordingSource_axes, e.getMessage()),
+					Messages.WordingSource_axesCure));
 			return face;
 		}
 	}
@@ -62,8 +64,8 @@ record WordingSource(Wording wording, FontFace face, FeatureList features, List<
 			return FeatureList.parse(text == null ? "" : text);
 		} catch (IllegalArgumentException e) {
 			remarks.add(remark("features-unreadable",
-					"The features of the wording cannot be read: " + e.getMessage() + ".",
-					"Write them as smcp, -kern."));
+					NLS.bind(Messages.WordingSource_features, e.getMessage()),
+					Messages.WordingSource_featuresCure));
 			return FeatureList.NONE;
 		}
 	}
@@ -74,8 +76,8 @@ record WordingSource(Wording wording, FontFace face, FeatureList features, List<
 		for (org.frisket.model.TextSpan span : wording.getSpans()) {
 			boolean overlaps = spans.stream().anyMatch(s -> s.start() < span.getEnd() && span.getStart() < s.end());
 			if (overlaps || span.getStart() < 0 || span.getEnd() < span.getStart() || span.getHeight() < 0) {
-				remarks.add(remark("span-unusable", "A part of the wording from character %d to %d cannot be set otherwise."
-						.formatted(span.getStart() + 1, span.getEnd()), "Choose parts that do not overlap."));
+				remarks.add(remark("span-unusable", NLS.bind(Messages.WordingSource_span,
+						span.getStart() + 1, span.getEnd()), Messages.WordingSource_spanCure));
 				continue;
 			}
 			Optional<FontFace> face = Optional.empty();
@@ -96,8 +98,8 @@ record WordingSource(Wording wording, FontFace face, FeatureList features, List<
 		for (org.frisket.model.Nudge nudge : wording.getNudges()) {
 			if (nudge.getIndex() < 0 || !(nudge.getScale() > 0)) {
 				remarks.add(remark("nudge-unusable",
-						"Character %d cannot be scaled by %s.".formatted(nudge.getIndex() + 1, nudge.getScale()),
-						"Scale it by more than 0."));
+						NLS.bind(Messages.WordingSource_scale, nudge.getIndex() + 1, Figures.number(nudge.getScale(), 3)),
+						Messages.WordingSource_scaleCure));
 				continue;
 			}
 			nudges.add(new Nudge(nudge.getIndex(), nudge.getDx(), nudge.getDy(), nudge.getTurn(), nudge.getScale()));
@@ -111,8 +113,8 @@ record WordingSource(Wording wording, FontFace face, FeatureList features, List<
 		}
 		Optional<Contour> path = WordingPath.contour(wording);
 		if (path.isEmpty()) {
-			remarks.add(remark("path-missing", "The wording runs along a path, but there is none.",
-					"Choose an outline for it to run along, or set it straight."));
+			remarks.add(remark("path-missing", Messages.WordingSource_noPath,
+					Messages.WordingSource_noPathCure));
 		}
 		return path;
 	}

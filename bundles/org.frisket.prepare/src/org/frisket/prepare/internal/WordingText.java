@@ -5,13 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-import org.frisket.geometry.Length;
+import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Memory;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Tolerance;
 import org.frisket.model.Flow;
 import org.frisket.model.Wording;
+import org.frisket.prepare.Figures;
 import org.frisket.prepare.Severity;
 import org.frisket.typography.Alignment;
 import org.frisket.typography.CurveJoiner;
@@ -101,7 +102,7 @@ record WordingText(SetText set, SetText straight, SetText placed, Optional<TextC
 				: OptionalDouble.empty();
 		if (fitting.isEmpty() && !wording.getText().isBlank()) {
 			remarks.add(new Shape.Remark("box-too-small", Severity.CAUTION, Point.ORIGIN,
-					"The wording fits into its box at no height.", "Choose a larger box, or set it less wide."));
+					Messages.WordingText_box, Messages.WordingText_boxCure));
 		}
 		double height = fitting.orElse(setting.capHeight());
 		double factor = height / setting.capHeight();
@@ -147,16 +148,16 @@ record WordingText(SetText set, SetText straight, SetText placed, Optional<TextC
 
 	private static Shape.Remark tooTight() {
 		return new Shape.Remark("arc-too-tight", Severity.BLOCKING, Point.ORIGIN,
-				"The circle is too small for the lines of the wording.", "Choose a larger radius.");
+				Messages.WordingText_arc, Messages.WordingText_arcCure);
 	}
 
 	private static Shape.Remark overflow(Laid laid) {
 		Point place = laid.text().letters().get(laid.overflowing().get(0)).outline().bounds().centre();
 		String message = laid.needed() > laid.available()
-				? "The text is %s long, and what it runs along %s.".formatted(Length.text(laid.needed(), 1),
-						Length.text(laid.available(), 1))
-				: "The text runs beyond the end of its path.";
+				? NLS.bind(Messages.WordingText_long, Figures.length(laid.needed(), 1),
+						Figures.length(laid.available(), 1))
+				: Messages.WordingText_beyond;
 		return new Shape.Remark("text-overflows", Severity.CAUTION, place, message,
-				"Set it smaller, let it start elsewhere, or make longer what it runs along.");
+				Messages.WordingText_longCure);
 	}
 }

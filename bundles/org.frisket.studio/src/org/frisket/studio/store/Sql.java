@@ -8,7 +8,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Statements with parameters. Values never become part of a statement's text. */
+/**
+ * Statements with parameters; a list stands for its members, an empty optional for none. Values never become part of a
+ * statement's text.
+ */
 public final class Sql {
 
 	/** As many rows go to the database at once. */
@@ -72,9 +75,20 @@ public final class Sql {
 	}
 
 	private static void bind(PreparedStatement statement, Object... parameters) throws SQLException {
-		for (int i = 0; i < parameters.length; i++) {
-			Object value = parameters[i] instanceof Optional<?> optional ? optional.orElse(null) : parameters[i];
-			statement.setObject(i + 1, value instanceof Enum<?> constant ? constant.name() : value);
+		int place = 1;
+		for (Object parameter : parameters) {
+			if (parameter instanceof List<?> members) {
+				for (Object member : members) {
+					bind(statement, place++, member);
+				}
+			} else {
+				bind(statement, place++, parameter);
+			}
 		}
+	}
+
+	private static void bind(PreparedStatement statement, int place, Object parameter) throws SQLException {
+		Object value = parameter instanceof Optional<?> optional ? optional.orElse(null) : parameter;
+		statement.setObject(place, value instanceof Enum<?> constant ? constant.name() : value);
 	}
 }

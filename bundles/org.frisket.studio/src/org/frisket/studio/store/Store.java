@@ -31,12 +31,14 @@ public final class Store implements AutoCloseable {
 	private final Turn turn;
 	private final Connection connection;
 	private final boolean readOnly;
+	private final RevisionMark mark;
 
-	private Store(Path file, Turn turn, Connection connection, boolean readOnly) {
+	private Store(Path file, Turn turn, Connection connection, boolean readOnly, RevisionMark mark) {
 		this.file = file;
 		this.turn = turn;
 		this.connection = connection;
 		this.readOnly = readOnly;
+		this.mark = mark;
 	}
 
 	/**
@@ -53,7 +55,8 @@ public final class Store implements AutoCloseable {
 		Path file = file(studio);
 		Turn turn = turn(studio, patience);
 		try {
-			return new Store(file, turn, connection(file, turn, Set.of(areas), patience), false);
+			return new Store(file, turn, connection(file, turn, Set.of(areas), patience), false,
+					new RevisionMark(studio.databaseRevision()));
 		} catch (IOException | RuntimeException | Error e) {
 			turn.close();
 			throw e;
@@ -67,16 +70,29 @@ public final class Store implements AutoCloseable {
 	 * @throws IOException with a message for people, if the folder or the store cannot be used
 	 */
 	public static Store openForReading(StudioFolder studio, Area... areas) throws IOException {
+		return openForReading(studio, PATIENCE, areas);
+	}
+
+	/** The same. @param patience for as long as another process is waited for that has it open */
+	public static Store openForReading(StudioFolder studio, Duration patience, Area... areas) throws IOException {
 		studio.open();
 		Path file = file(studio);
 		if (!Files.exists(file)) {
 			return empty(file, areas);
 		}
 		if (Files.isWritable(studio.path()) && Files.isWritable(file)) {
-			Store store = open(studio, areas);
-			return new Store(file, store.turn, store.connection, true);
+			Store store = open(studio, patience, areas);
+			return new Store(file, store.turn, store.connection, true, store.mark);
 		}
-		return protectedFile(file, PATIENCE, areas);
+		return protectedFile(file, patience, areas);
+	}
+
+	/**
+	 * Another text after every change, by whichever process; what was looked up is still so while it is the same. It is
+	 * cheap to ask for, opens no database, and is the same for ever in a studio without one.
+	 */
+	public static String revision(StudioFolder studio) {
+		return Files.exists(file(studio)) ? new RevisionMark(studio.databaseRevision()).text() : "";
 	}
 
 	/** Where the store of a studio is. */
@@ -146,7 +162,7 @@ public final class Store implements AutoCloseable {
 			Connection connection = H2File.inMemory();
 			Versions versions = new Versions(file);
 			versions.apply(connection, versions.pending(connection, Set.of(areas)));
-			return new Store(file, null, connection, true);
+			return new Store(file, null, connection, true, null);
 		} catch (SQLException e) {
 			throw new StoreException(file, H2File.reason(e), e);
 		}
@@ -162,7 +178,7 @@ public final class Store implements AutoCloseable {
 					connection.close();
 					throw new StoreException(file, Messages.Store_older);
 				}
-				return new Store(file, null, connection, true);
+				return new Store(file, null, connection, true, null);
 			} catch (SQLException e) {
 				if (!H2File.isInUse(e) || System.nanoTime() >= end || !pause()) {
 					throw new StoreException(file, H2File.reason(e), e);
@@ -199,7 +215,9 @@ public final class Store implements AutoCloseable {
 		if (readOnly) {
 			throw new StoreException(file, Messages.Store_readOnly);
 		}
-		return transaction(work, true);
+		T result = transaction(work, true);
+		mark.change();
+		return result;
 	}
 
 	private synchronized <T, X extends Exception> T transaction(Work<T, X> work, boolean keep) throws StoreException, X {

@@ -5,10 +5,10 @@ import java.util.function.Consumer;
 
 import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Contour;
-import org.frisket.geometry.Length;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.measure.SharpCorners;
+import org.frisket.prepare.Figures;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.Severity;
@@ -39,7 +39,7 @@ public final class CornerCheck implements Check {
 				for (SharpCorners.Corner corner : SharpCorners.below(contour, limit, offset)) {
 					findings.accept(Finding.measured(ID, Severity.NOTE, element.element().getId(), corner.place(),
 							corner.angle(), limit, Unit.DEGREES, NLS.bind(Messages.CornerCheck_sharp,
-									Math.round(corner.angle()) + Unit.DEGREES.symbol(), Length.text(offset, 2)),
+									Math.round(corner.angle()) + Unit.DEGREES.symbol(), Figures.length(offset, 2)),
 							Messages.CornerCheck_sharpCure));
 				}
 			}

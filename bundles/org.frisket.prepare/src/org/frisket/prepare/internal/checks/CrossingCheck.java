@@ -6,11 +6,11 @@ import java.util.Set;
 import java.util.function.Consumer;
 
 import org.eclipse.osgi.util.NLS;
-import org.frisket.geometry.Length;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.clean.Repair;
+import org.frisket.prepare.Figures;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.Severity;
@@ -44,7 +44,7 @@ public final class CrossingCheck implements Check {
 				} else if (repair.kind() == Repair.Kind.DUPLICATE_REMOVED) {
 					double length = repair.amount() * Math.sqrt(Math.abs(element.uncleaned().placement().determinant()));
 					findings.accept(Finding.measured(DOUBLED, Severity.NOTE, element.element().getId(), place, length, 0,
-							NLS.bind(Messages.CrossingCheck_doubled, Length.text(length, 2)),
+							NLS.bind(Messages.CrossingCheck_doubled, Figures.length(length, 2)),
 							Messages.CrossingCheck_doubledCure));
 				}
 			}

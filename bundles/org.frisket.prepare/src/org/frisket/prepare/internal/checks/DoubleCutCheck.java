@@ -5,11 +5,11 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 import org.eclipse.osgi.util.NLS;
-import org.frisket.geometry.Length;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.measure.SharedStretches;
 import org.frisket.model.OperationKind;
+import org.frisket.prepare.Figures;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
@@ -65,7 +65,7 @@ public final class DoubleCutCheck implements Check {
 		if (Worked.isCut(one) && Worked.isCut(other)) {
 			shared(one, other, tolerance, monitor).ifPresent(shared -> findings.accept(Finding.measured(TWICE,
 					Severity.CAUTION, one.element().getId(), shared.place(), shared.length(), 0,
-					NLS.bind(Messages.DoubleCutCheck_twice, Length.text(shared.length(), 1)),
+					NLS.bind(Messages.DoubleCutCheck_twice, Figures.length(shared.length(), 1)),
 					Messages.DoubleCutCheck_twiceCure)));
 		} else if (Worked.isCut(one) && other.has(OperationKind.DRAW)) {
 			drawn(other, one, tolerance, monitor, findings);
@@ -78,7 +78,7 @@ public final class DoubleCutCheck implements Check {
 			Consumer<Finding> findings) {
 		shared(drawn, cut, tolerance, monitor).ifPresent(shared -> findings.accept(Finding.measured(DRAWN,
 				Severity.CAUTION, drawn.element().getId(), shared.place(), shared.length(), 0,
-				NLS.bind(Messages.DoubleCutCheck_drawn, Length.text(shared.length(), 1)),
+				NLS.bind(Messages.DoubleCutCheck_drawn, Figures.length(shared.length(), 1)),
 				Messages.DoubleCutCheck_drawnCure)));
 	}
 

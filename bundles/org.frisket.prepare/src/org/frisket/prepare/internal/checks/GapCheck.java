@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.function.Consumer;
 
 import org.eclipse.osgi.util.NLS;
-import org.frisket.geometry.Length;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Piece;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.measure.NarrowGaps;
 import org.frisket.geometry.measure.StrokeWidths;
+import org.frisket.prepare.Figures;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
@@ -58,13 +58,13 @@ public final class GapCheck implements Check {
 			}
 			for (NarrowGaps.Between gap : NarrowGaps.between(pieces, limit, tolerance, KNOWN::get, monitor)) {
 				findings.accept(Finding.measured(ID, Severity.CAUTION, owners.get(gap.other()).element().getId(), gap.place(), gap.mm(), limit,
-						NLS.bind(Messages.GapCheck_narrow, Length.text(gap.mm(), 2)), Messages.GapCheck_narrowCure));
+						NLS.bind(Messages.GapCheck_narrow, Figures.length(gap.mm(), 2)), Messages.GapCheck_narrowCure));
 			}
 			for (int i = 0; i < pieces.size(); i++) {
 				monitor.check();
 				for (StrokeWidths.Width slit : NarrowGaps.slits(pieces.get(i), limit, tolerance, KNOWN::get, monitor)) {
 					findings.accept(Finding.measured(SLIT, Worked.ofWaste(owners.get(i)), owners.get(i).element().getId(), slit.place(), slit.mm(), limit,
-							NLS.bind(Messages.GapCheck_slit, Length.text(slit.mm(), 2)), Messages.GapCheck_slitCure));
+							NLS.bind(Messages.GapCheck_slit, Figures.length(slit.mm(), 2)), Messages.GapCheck_slitCure));
 				}
 			}
 		}

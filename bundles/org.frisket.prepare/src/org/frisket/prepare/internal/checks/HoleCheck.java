@@ -5,11 +5,11 @@ import java.util.function.Consumer;
 
 import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Contour;
-import org.frisket.geometry.Length;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Piece;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.measure.Measures;
+import org.frisket.prepare.Figures;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.checks.Check;
@@ -37,7 +37,7 @@ public final class HoleCheck implements Check {
 					if (width < limit) {
 						findings.accept(Finding.measured(ID, Worked.ofWaste(element), element.element().getId(),
 								hole.bounds().centre(), width, limit,
-								NLS.bind(Messages.HoleCheck_small, Length.text(width, 2)), Messages.HoleCheck_smallCure));
+								NLS.bind(Messages.HoleCheck_small, Figures.length(width, 2)), Messages.HoleCheck_smallCure));
 					}
 				}
 			}

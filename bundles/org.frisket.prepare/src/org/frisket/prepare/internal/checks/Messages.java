@@ -39,6 +39,7 @@ final class Messages extends NLS {
 	public static String PenTextCheck_smallCure;
 	public static String SheetCheck_large;
 	public static String SheetCheck_largeCure;
+	public static String SheetCheck_margin;
 	public static String SmallPieceCheck_small;
 	public static String SmallPieceCheck_smallCure;
 	public static String StockCheck_missing;

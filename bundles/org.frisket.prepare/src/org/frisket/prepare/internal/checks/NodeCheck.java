@@ -5,10 +5,10 @@ import java.util.function.Consumer;
 
 import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Contour;
-import org.frisket.geometry.Length;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Segment;
 import org.frisket.geometry.Tolerance;
+import org.frisket.prepare.Figures;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
@@ -61,7 +61,7 @@ public final class NodeCheck implements Check {
 		}
 		if (shortest != null) {
 			findings.accept(Finding.measured(CLOSE, Severity.NOTE, element.element().getId(), shortest.start(), least, limit,
-					NLS.bind(Messages.NodeCheck_close, count, Length.text(least, 3)), Messages.NodeCheck_closeCure));
+					NLS.bind(Messages.NodeCheck_close, count, Figures.length(least, 3)), Messages.NodeCheck_closeCure));
 		}
 	}
 

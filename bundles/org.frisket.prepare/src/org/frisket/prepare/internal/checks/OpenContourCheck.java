@@ -5,10 +5,10 @@ import java.util.function.Consumer;
 
 import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Contour;
-import org.frisket.geometry.Length;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.model.WeedLines;
+import org.frisket.prepare.Figures;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
@@ -36,7 +36,7 @@ public final class OpenContourCheck implements Check {
 		for (Contour line : element.lines()) {
 			double gap = line.start().distance(line.end());
 			findings.accept(Finding.measured(ID, Severity.BLOCKING, element.element().getId(), line.end(),
-					gap, tolerance.mm(), NLS.bind(Messages.OpenContourCheck_open, Length.text(gap, 2)),
+					gap, tolerance.mm(), NLS.bind(Messages.OpenContourCheck_open, Figures.length(gap, 2)),
 					Messages.OpenContourCheck_openCure));
 		}
 	}

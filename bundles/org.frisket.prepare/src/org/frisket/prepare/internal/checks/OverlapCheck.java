@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.function.Consumer;
 
 import org.eclipse.osgi.util.NLS;
-import org.frisket.geometry.Length;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.measure.Overlaps;
+import org.frisket.prepare.Figures;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
@@ -52,7 +52,7 @@ public final class OverlapCheck implements Check {
 			Consumer<Finding> findings) {
 		Overlaps.deepest(element.region(), below.region(), tolerance).ifPresent(overlap -> findings.accept(
 				Finding.measured(ID, Severity.CAUTION, element.element().getId(), overlap.place(), overlap.mm(),
-						tolerance.mm(), NLS.bind(Messages.OverlapCheck_overlap, Length.text(overlap.mm(), 2)),
+						tolerance.mm(), NLS.bind(Messages.OverlapCheck_overlap, Figures.length(overlap.mm(), 2)),
 						Messages.OverlapCheck_overlapCure)));
 	}
 

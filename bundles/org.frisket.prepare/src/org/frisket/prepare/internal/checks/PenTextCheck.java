@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.function.Consumer;
 
 import org.eclipse.osgi.util.NLS;
-import org.frisket.geometry.Length;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.model.OperationKind;
+import org.frisket.prepare.Figures;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.Severity;
@@ -33,7 +33,7 @@ public final class PenTextCheck implements Check {
 					if (height < limit) {
 						findings.accept(Finding.measured(ID, Severity.CAUTION, element.element().getId(),
 								element.bounds().centre(), height, limit,
-								NLS.bind(Messages.PenTextCheck_small, Length.text(height, 2)),
+								NLS.bind(Messages.PenTextCheck_small, Figures.length(height, 2)),
 								Messages.PenTextCheck_smallCure));
 					}
 				});

@@ -4,11 +4,13 @@ import java.util.List;
 import java.util.function.Consumer;
 
 import org.eclipse.osgi.util.NLS;
-import org.frisket.geometry.Length;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Piece;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.measure.Measures;
+import org.frisket.model.Jobs;
+import org.frisket.model.Layer;
+import org.frisket.prepare.Figures;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
@@ -17,14 +19,14 @@ import org.frisket.prepare.checks.Check;
 import org.frisket.prepare.checks.Cure;
 import org.frisket.prepare.checks.LayerLimits;
 import org.frisket.prepare.checks.Limit;
-import org.frisket.prepare.checks.Limits;
+import org.frisket.prepare.checks.SheetSize;
 import org.frisket.prepare.checks.Trial;
 import org.frisket.prepare.internal.cures.SizeCures;
 
 /**
  * A piece that goes on no sheet of its stock, less the margins, however it is turned. A job does not say yet where its
- * parts lie on a sheet, so that only their size can be checked; and only where the studio has said how large the sheets
- * are.
+ * parts lie on a sheet, so that only their size can be checked; and only where the stock on the studio's shelf, or its
+ * limits, say how large the sheets are.
  */
 public final class SheetCheck implements Check {
 
@@ -35,34 +37,57 @@ public final class SheetCheck implements Check {
 			Consumer<Finding> findings) {
 		Worked.cut(job).forEach(element -> {
 			monitor.check();
-			Limits allowed = limits.of(element.element());
-			double margins = 2 * allowed.get(Limit.SHEET_MARGIN);
-			double one = allowed.get(Limit.SHEET_WIDTH);
-			double other = allowed.get(Limit.SHEET_HEIGHT);
-			if (one > 0 && other > 0) {
-				check(element, Math.max(0, Math.min(one, other) - margins), Math.max(0, Math.max(one, other) - margins),
-						tolerance, findings);
+			Layer layer = Jobs.layerOf(element.element());
+			List<SheetSize> sheets = limits.sheets(layer);
+			if (!sheets.isEmpty()) {
+				check(element, sheets, limits.of(layer).get(Limit.SHEET_MARGIN), tolerance, findings);
 			}
 		});
 	}
 
-	private static void check(PreparedElement element, double narrow, double wide, Tolerance tolerance,
+	private static void check(PreparedElement element, List<SheetSize> sheets, double margin, Tolerance tolerance,
 			Consumer<Finding> findings) {
 		for (Piece piece : element.region().pieces()) {
 			double width = piece.bounds().width();
 			double height = piece.bounds().height();
-			if (Math.min(width, height) <= narrow && Math.max(width, height) <= wide) {
+			Measures.Box upright = new Measures.Box(Math.min(width, height), Math.max(width, height));
+			if (sheets.stream().anyMatch(sheet -> room(upright, sheet, margin) >= 1)) {
 				continue;
 			}
 			Measures.Box box = Measures.smallestBox(piece, tolerance);
-			if (box.narrow() > narrow || box.wide() > wide) {
-				boolean long_ = box.wide() > wide;
-				double measured = long_ ? box.wide() : box.narrow();
-				findings.accept(Finding.measured(ID, Severity.CAUTION, element.element().getId(), piece.bounds().centre(),
-						measured, long_ ? wide : narrow, NLS.bind(Messages.SheetCheck_large, Length.text(measured, 1)),
-						Messages.SheetCheck_largeCure));
+			SheetSize best = sheets.get(0);
+			for (SheetSize sheet : sheets) {
+				if (room(box, sheet, margin) > room(box, best, margin)) {
+					best = sheet;
+				}
+			}
+			if (room(box, best, margin) < 1) {
+				findings.accept(finding(element, piece, box, best, margin));
 			}
 		}
+	}
+
+	/** How many times as large a piece could be on a sheet; less than one if it does not go on it. */
+	private static double room(Measures.Box box, SheetSize sheet, double margin) {
+		return Math.min(allowed(sheet.narrow(), margin) / box.narrow(), allowed(sheet.wide(), margin) / box.wide());
+	}
+
+	private static double allowed(double side, double margin) {
+		return Math.max(0, side - 2 * margin);
+	}
+
+	/** With the side of the piece that is too long by the most, on the sheet that would hold most of it. */
+	private static Finding finding(PreparedElement element, Piece piece, Measures.Box box, SheetSize sheet,
+			double margin) {
+		double narrow = allowed(sheet.narrow(), margin);
+		double wide = allowed(sheet.wide(), margin);
+		boolean isLong = wide / box.wide() <= narrow / box.narrow();
+		boolean inMargin = room(box, sheet, 0) >= 1;
+		String message = NLS.bind(inMargin ? Messages.SheetCheck_margin : Messages.SheetCheck_large,
+				new Object[] { Figures.length(isLong ? box.wide() : box.narrow(), 1), Figures.length(isLong ? wide : narrow, 1),
+						Figures.length(margin, 1) });
+		return Finding.measured(ID, Severity.CAUTION, element.element().getId(), piece.bounds().centre(),
+				isLong ? box.wide() : box.narrow(), isLong ? wide : narrow, message, Messages.SheetCheck_largeCure);
 	}
 
 	@Override

@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.function.Consumer;
 
 import org.eclipse.osgi.util.NLS;
-import org.frisket.geometry.Length;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Piece;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.measure.Measures;
+import org.frisket.prepare.Figures;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
@@ -39,7 +39,7 @@ public final class SmallPieceCheck implements Check {
 			if (length < limit) {
 				findings.accept(Finding.measured(ID, Severity.CAUTION, element.element().getId(),
 						piece.bounds().centre(), length, limit,
-						NLS.bind(Messages.SmallPieceCheck_small, Length.text(length, 2)),
+						NLS.bind(Messages.SmallPieceCheck_small, Figures.length(length, 2)),
 						Messages.SmallPieceCheck_smallCure));
 			}
 		}

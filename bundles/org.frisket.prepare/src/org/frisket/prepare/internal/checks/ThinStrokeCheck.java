@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.function.Consumer;
 
 import org.eclipse.osgi.util.NLS;
-import org.frisket.geometry.Length;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.measure.StrokeWidths;
 import org.frisket.geometry.measure.ThinStrokes;
+import org.frisket.prepare.Figures;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
@@ -41,7 +41,7 @@ public final class ThinStrokeCheck implements Check {
 		for (StrokeWidths.Width thin : ThinStrokes.of(element.region(), limit, tolerance, KNOWN::get, monitor)) {
 			findings.accept(Finding.measured(ID, Severity.CAUTION, element.element().getId(),
 					thin.place(), thin.mm(), limit,
-					NLS.bind(Messages.ThinStrokeCheck_thin, Length.text(thin.mm(), 2)),
+					NLS.bind(Messages.ThinStrokeCheck_thin, Figures.length(thin.mm(), 2)),
 					Messages.ThinStrokeCheck_thinCure));
 		}
 	}

@@ -12,7 +12,6 @@ import org.frisket.editing.DeleteElements;
 import org.frisket.editing.LayApart;
 import org.frisket.editing.MoveElements;
 import org.frisket.geometry.Contour;
-import org.frisket.geometry.Length;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Region;
 import org.frisket.geometry.measure.Edges;
@@ -21,6 +20,7 @@ import org.frisket.model.Element;
 import org.frisket.model.Mat;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Wording;
+import org.frisket.prepare.Figures;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.checks.Cure;
@@ -44,7 +44,7 @@ public final class ApartCures {
 		if (element instanceof Wording wording && !wording.isJoined()) {
 			double scale = Math.sqrt(Math.abs(OwnPath.transform(wording.getTransform()).determinant()));
 			double by = scale > 0 ? roundedUp(missing / scale) : 0;
-			cures.add(Cure.of(NLS.bind(Messages.ApartCures_spaced, Length.text(by * scale, 2)), finding.element(),
+			cures.add(Cure.of(NLS.bind(Messages.ApartCures_spaced, Figures.length(by * scale, 2)), finding.element(),
 					Wording.class, w -> ChangeWording.tracking(w, Math.rint((w.getTracking() + by) * 1e6) / 1e6)));
 		}
 		if (element instanceof Mat) {
@@ -59,7 +59,7 @@ public final class ApartCures {
 		double by = roundedUp(missing);
 		return trial.prepared(finding).flatMap(prepared -> nearest(prepared.region(), finding.place(), trial))
 				.map(edge -> edge.minus(finding.place()).unit().times(by))
-				.map(shift -> Cure.of(NLS.bind(Messages.ApartCures_moved, Length.text(by, 2)), finding.element(),
+				.map(shift -> Cure.of(NLS.bind(Messages.ApartCures_moved, Figures.length(by, 2)), finding.element(),
 						Element.class, element -> new MoveElements(List.of(element), shift.x(), shift.y())));
 	}
 

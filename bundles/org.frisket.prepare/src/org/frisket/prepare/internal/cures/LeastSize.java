@@ -11,12 +11,12 @@ import org.frisket.editing.ChangeMat;
 import org.frisket.editing.ChangeWording;
 import org.frisket.editing.EditGroup;
 import org.frisket.editing.TransformElements;
-import org.frisket.geometry.Length;
 import org.frisket.geometry.Point;
 import org.frisket.model.Element;
 import org.frisket.model.Mat;
 import org.frisket.model.Outline;
 import org.frisket.model.Wording;
+import org.frisket.prepare.Figures;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.checks.Cure;
@@ -63,7 +63,7 @@ final class LeastSize {
 			}
 			Point centre = trial.prepared(finding).map(PreparedElement::bounds).orElseThrow().centre();
 			return search(finding, trial, 100, least -> limit / least, 0,
-					percent -> Cure.of(NLS.bind(Messages.LeastSize_scale, number(percent)), finding.element(),
+					percent -> Cure.of(NLS.bind(Messages.LeastSize_scale, Figures.number(percent, 1)), finding.element(),
 							Outline.class, outline -> TransformElements.scale(List.of(outline), percent / 100,
 									percent / 100, centre.x(), centre.y())))
 					.stream().toList();
@@ -71,7 +71,7 @@ final class LeastSize {
 	}
 
 	private static Cure height(Finding finding, double height) {
-		return Cure.of(NLS.bind(Messages.LeastSize_height, Length.text(height, 1)), finding.element(), Wording.class,
+		return Cure.of(NLS.bind(Messages.LeastSize_height, Figures.length(height, 1)), finding.element(), Wording.class,
 				w -> ChangeWording.height(w, height));
 	}
 
@@ -86,7 +86,7 @@ final class LeastSize {
 	}
 
 	private static Cure joined(Finding finding, double height, double touch) {
-		return Cure.of(NLS.bind(Messages.LeastSize_joined, Length.text(height, 1), Length.text(touch, 1)),
+		return Cure.of(NLS.bind(Messages.LeastSize_joined, Figures.length(height, 1), Figures.length(touch, 1)),
 				finding.element(), Wording.class, w -> new EditGroup(Messages.LeastSize_heightAndTouch,
 						List.of(ChangeWording.height(w, height), ChangeWording.join(w, touch))));
 	}
@@ -94,12 +94,12 @@ final class LeastSize {
 	private static List<Cure> ofMat(Finding finding, Trial trial, Mat mat, double limit) {
 		List<Cure> cures = new ArrayList<>();
 		search(finding, trial, mat.getDistance(), least -> 1, (limit - smallest(finding, trial)) / 2,
-				distance -> Cure.of(NLS.bind(Messages.MatCures_distance, Length.text(distance, 1)), finding.element(),
+				distance -> Cure.of(NLS.bind(Messages.MatCures_distance, Figures.length(distance, 1)), finding.element(),
 						Mat.class, m -> ChangeMat.distance(List.of(m), distance)))
 				.ifPresent(cures::add);
 		double radius = roundedUp(limit / 2 + trial.tolerance().mm());
 		if (radius > mat.getSmoothing()) {
-			cures.add(Cure.of(NLS.bind(Messages.LeastSize_smooth, Length.text(radius, 1)), finding.element(), Mat.class,
+			cures.add(Cure.of(NLS.bind(Messages.LeastSize_smooth, Figures.length(radius, 1)), finding.element(), Mat.class,
 					m -> ChangeMat.smoothing(List.of(m), radius)));
 		}
 		return cures;
@@ -171,9 +171,5 @@ final class LeastSize {
 
 	private static double next(double value) {
 		return Math.rint(Math.floor(value * STEPS + 1e-6) + 1) / STEPS;
-	}
-
-	private static String number(double value) {
-		return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
 	}
 }

@@ -7,8 +7,8 @@ import org.eclipse.osgi.util.NLS;
 import org.frisket.editing.ChangeMat;
 import org.frisket.editing.RemoveMat;
 import org.frisket.editing.StandMatBehind;
-import org.frisket.geometry.Length;
 import org.frisket.model.Mat;
+import org.frisket.prepare.Figures;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.Severity;
 import org.frisket.prepare.checks.Cure;
@@ -65,7 +65,7 @@ public final class MatCures implements Cures {
 	}
 
 	private static Cure cure(Finding finding, double distance) {
-		return Cure.of(NLS.bind(Messages.MatCures_distance, Length.text(distance, 1)), finding.element(), Mat.class,
+		return Cure.of(NLS.bind(Messages.MatCures_distance, Figures.length(distance, 1)), finding.element(), Mat.class,
 				mat -> ChangeMat.distance(List.of(mat), distance));
 	}
 }

@@ -36,6 +36,7 @@ final class Messages extends NLS {
 	public static String OutlineCures_simpler;
 	public static String OutlineCures_simplified;
 	public static String OutlineCures_slitsFilled;
+	public static String PenCures_draw;
 	public static String PictureCures_print;
 	public static String SizeCures_heavier;
 	public static String SizeCures_leaveOut;

@@ -8,7 +8,6 @@ import java.util.function.UnaryOperator;
 import org.eclipse.osgi.util.NLS;
 import org.frisket.editing.ChangeMat;
 import org.frisket.editing.ChangePath;
-import org.frisket.geometry.Length;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Piece;
 import org.frisket.geometry.Polygons;
@@ -17,6 +16,7 @@ import org.frisket.geometry.fit.RegionFitter;
 import org.frisket.geometry.offset.Offset;
 import org.frisket.model.HoleRule;
 import org.frisket.model.Mat;
+import org.frisket.prepare.Figures;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.checks.Cure;
@@ -71,9 +71,9 @@ public final class OutlineCures {
 	public static List<Cure> ofSharpCorner(Finding finding, Trial trial) {
 		double radius = Math.max(trial.limits(finding).get(Limit.BLADE_OFFSET), 4 * trial.tolerance().mm());
 		List<Cure> cures = new ArrayList<>(region(finding, trial,
-				NLS.bind(Messages.OutlineCures_blunt, Length.text(radius, 2)), Messages.OutlineCures_blunted,
+				NLS.bind(Messages.OutlineCures_blunt, Figures.length(radius, 2)), Messages.OutlineCures_blunted,
 				region -> Offset.smoothed(region, radius, trial.tolerance(), trial.monitor())));
-		cures.add(Cure.of(NLS.bind(Messages.LeastSize_smooth, Length.text(radius, 2)), finding.element(), Mat.class,
+		cures.add(Cure.of(NLS.bind(Messages.LeastSize_smooth, Figures.length(radius, 2)), finding.element(), Mat.class,
 				mat -> ChangeMat.smoothing(List.of(mat), Math.max(mat.getSmoothing(), radius))));
 		return cures;
 	}

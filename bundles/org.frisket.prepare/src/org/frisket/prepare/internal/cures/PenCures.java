@@ -17,7 +17,7 @@ public final class PenCures implements Cures {
 	@Override
 	public List<Cure> cures(Finding finding, Trial trial) {
 		return finding.id().equals(JobPreparer.PEN_LETTERING_CUT)
-				? List.of(Cure.of("Draw it instead", finding.element(), Element.class,
+				? List.of(Cure.of(Messages.PenCures_draw, finding.element(), Element.class,
 						element -> ChangeOperation.kind(List.of(element), OperationKind.DRAW)))
 				: List.of();
 	}

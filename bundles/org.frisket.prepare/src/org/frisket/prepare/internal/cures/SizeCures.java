@@ -11,7 +11,6 @@ import org.frisket.editing.DeleteElements;
 import org.frisket.editing.TransformElements;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Contour;
-import org.frisket.geometry.Length;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Piece;
 import org.frisket.geometry.Point;
@@ -22,6 +21,7 @@ import org.frisket.geometry.offset.Offset;
 import org.frisket.model.Element;
 import org.frisket.model.Mat;
 import org.frisket.model.Wording;
+import org.frisket.prepare.Figures;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.checks.Cure;
@@ -63,7 +63,7 @@ public final class SizeCures {
 		double times = finding.limit().orElse(0) / finding.measured().orElse(1);
 		return trial.element(finding).filter(Wording.class::isInstance).map(element -> {
 			double height = Math.ceil(((Wording) element).getHeight() * times * STEPS - 1e-6) / STEPS;
-			return List.of(Cure.of(NLS.bind(Messages.LeastSize_height, Length.text(height, 1)), finding.element(),
+			return List.of(Cure.of(NLS.bind(Messages.LeastSize_height, Figures.length(height, 1)), finding.element(),
 					Wording.class, wording -> ChangeWording.height(wording, height)));
 		}).orElse(List.of());
 	}
@@ -78,7 +78,7 @@ public final class SizeCures {
 		}
 		Point centre = trial.prepared(finding).map(PreparedElement::bounds).orElseThrow().centre();
 		return trial.element(finding).filter(element -> !(element instanceof Mat)).map(element -> List.of(
-				Cure.of(NLS.bind(Messages.SizeCures_onSheet, percent), finding.element(), Element.class,
+				Cure.of(NLS.bind(Messages.SizeCures_onSheet, Figures.number(percent, 1)), finding.element(), Element.class,
 						large -> TransformElements.scale(List.of(large), percent / 100, percent / 100, centre.x(), centre.y()))))
 				.orElse(List.of());
 	}
@@ -99,7 +99,7 @@ public final class SizeCures {
 				trial.monitor());
 		String data = OwnPath.data(heavier.toOutline().plus(new Outline(prepared.lines()))
 				.transformed(path.transform().inverse()));
-		return Optional.of(Cure.of(NLS.bind(Messages.SizeCures_heavier, Length.text(2 * outset, 2)),
+		return Optional.of(Cure.of(NLS.bind(Messages.SizeCures_heavier, Figures.length(2 * outset, 2)),
 				finding.element(), org.frisket.model.Outline.class,
 				outline -> ChangePath.repaired(Messages.SizeCures_madeHeavier, outline, data)));
 	}
@@ -142,7 +142,7 @@ public final class SizeCures {
 
 	/** @param outset in mm of the wording's own frame */
 	private static Cure heavierLetters(Finding finding, double outset, double scale) {
-		return Cure.of(NLS.bind(Messages.SizeCures_heavier, Length.text(2 * outset * scale, 2)), finding.element(),
+		return Cure.of(NLS.bind(Messages.SizeCures_heavier, Figures.length(2 * outset * scale, 2)), finding.element(),
 				Wording.class, wording -> ChangeWording.embolden(wording, rounded(wording.getEmbolden() + outset)));
 	}
 

@@ -110,7 +110,7 @@ final class FontChoice implements Field {
 		return new FontTrial(subject.wordings().get(0), subject.range()
 				.<BiFunction<Wording, FontRef, Edit>>map(
 						letters -> (wording, font) -> ChangeSpan.font(wording, letters.start(), letters.end(), font))
-				.orElse(ChangeWording::font), StockLimits.ofStudio(), Tolerance.DEFAULT);
+				.orElse(ChangeWording::font), StockLimits.remembered(), Tolerance.DEFAULT);
 	}
 
 	private void show(FontEntry font) {

@@ -1,0 +1,2 @@
+/** Verbs for files of others: taken in, cleaned, handed out. */
+package org.frisket.cli.files;

@@ -1,0 +1,2 @@
+/** Verbs for whole jobs. */
+package org.frisket.cli.jobs;

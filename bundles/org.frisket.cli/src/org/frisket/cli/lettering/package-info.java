@@ -1,0 +1,2 @@
+/** Verbs and options for fonts and their letters. */
+package org.frisket.cli.lettering;

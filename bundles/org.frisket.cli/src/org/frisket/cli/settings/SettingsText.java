@@ -1,0 +1,42 @@
+package org.frisket.cli.settings;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+import org.frisket.geometry.Length;
+import org.frisket.material.tools.Machine;
+import org.frisket.material.trials.Settings;
+
+import com.google.gson.Gson;
+import com.google.gson.GsonBuilder;
+import com.google.gson.JsonObject;
+
+/** Settings as the verbs write them. */
+final class SettingsText {
+
+	static final Gson JSON = new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().serializeNulls().create();
+
+	private SettingsText() {
+	}
+
+	static String plain(double value) {
+		BigDecimal rounded = new BigDecimal(value).setScale(3, RoundingMode.HALF_EVEN).stripTrailingZeros();
+		return rounded.signum() == 0 ? "0" : rounded.toPlainString();
+	}
+
+	/** In a line; steps in the units of the machine. */
+	static String line(Settings settings, Machine machine) {
+		return "exposure " + Length.text(settings.exposure(), 2) + ", pressure " + plain(settings.pressure()) + ' '
+				+ machine.pressure().unit() + ", speed " + plain(settings.speed()) + ' ' + machine.speed().unit()
+				+ ", passes " + settings.passes();
+	}
+
+	static JsonObject json(Settings settings) {
+		JsonObject object = new JsonObject();
+		object.addProperty("exposure", settings.exposure());
+		object.addProperty("pressure", settings.pressure());
+		object.addProperty("speed", settings.speed());
+		object.addProperty("passes", settings.passes());
+		return object;
+	}
+}

@@ -1,0 +1,2 @@
+/** Verbs for the studio's stock. */
+package org.frisket.cli.stock;

@@ -1,0 +1,86 @@
+package org.frisket.cli.work;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+import org.frisket.cli.line.Refusal;
+import org.frisket.export.ExportTask;
+import org.frisket.export.Exporter;
+import org.frisket.export.Exporters;
+import org.frisket.geometry.Monitor;
+import org.frisket.model.Job;
+import org.frisket.model.JobFile;
+import org.frisket.prepare.FontLibraries;
+import org.frisket.prepare.JobFonts;
+import org.frisket.prepare.PreparedJob;
+import org.frisket.prepare.extension.Contribution;
+import org.frisket.prepare.extension.ContributionException;
+import org.frisket.studio.Studio;
+
+/** The files that were asked for, each with the exporter for it; no exporter means the job itself. */
+public final class Targets {
+
+	private static final String JOB_ENDING = ".frjob";
+
+	private final Map<Path, Optional<Contribution<Exporter>>> targets;
+
+	private Targets(Map<Path, Optional<Contribution<Exporter>>> targets) {
+		this.targets = targets;
+	}
+
+	/** Looks the formats up before anything is computed. */
+	public static Targets of(List<Path> files) throws Refusal {
+		Map<Path, Optional<Contribution<Exporter>>> targets = new LinkedHashMap<>();
+		for (Path file : files) {
+			String name = file.getFileName() == null ? "" : file.getFileName().toString();
+			if (name.toLowerCase(Locale.ROOT).endsWith(JOB_ENDING)) {
+				targets.put(file, Optional.empty());
+				continue;
+			}
+			Optional<Contribution<Exporter>> exporter = Exporters.forFile(name);
+			if (exporter.isEmpty()) {
+				throw new Refusal("--out: no format for “" + file + "”; there are " + endings());
+			}
+			targets.put(file, exporter);
+		}
+		return new Targets(targets);
+	}
+
+	private static String endings() {
+		return JOB_ENDING + Exporters.all().stream().map(exporter -> ", ." + Exporters.ending(exporter))
+				.collect(Collectors.joining());
+	}
+
+	/**
+	 * @param options of the exporters, as texts
+	 * @param notes   for what went wrong without keeping anything from being written
+	 */
+	public void write(Job job, PreparedJob prepared, Map<String, String> options, PrintWriter notes) throws Refusal {
+		for (Map.Entry<Path, Optional<Contribution<Exporter>>> target : targets.entrySet()) {
+			try {
+				if (target.getValue().isEmpty()) {
+					JobFile.save(job, target.getKey());
+					keepFonts(job, notes);
+				} else {
+					new ExportTask(target.getValue().get()).write(prepared, options, Monitor.NONE, target.getKey());
+				}
+			} catch (IOException | ContributionException | IllegalArgumentException e) {
+				throw new Refusal(e);
+			}
+		}
+	}
+
+	private static void keepFonts(Job job, PrintWriter notes) {
+		for (JobFonts.NotKept each : JobFonts.keep(job, FontLibraries.installed(), Studio.folder()).failed()) {
+			notes.println("The font %s was not kept for reorders in %s: %s".formatted(each.font(), each.folder(),
+					each.reason()));
+		}
+	}
+}
