@@ -1,0 +1,66 @@
+package org.frisket.impose.search;
+
+import org.frisket.impose.fit.NoFit;
+import org.frisket.impose.fit.NoFits;
+import org.frisket.impose.fit.Turns;
+import org.frisket.impose.shape.Solid;
+
+/** The different shapes of a task, each with the turns it may take, in steps of the full circle. */
+final class Shapes {
+
+	final int count;
+	final int steps;
+	final double[] cos;
+	final double[] sin;
+	/** Of each shape the turns that are allowed. */
+	final int[][] allowed;
+	/** Of each shape the way of its farthest corner from the origin. */
+	final double[] reach;
+	final double[] area;
+	/** The root of a shape's size: makes depths of small and large parts count alike. */
+	final double[] weight;
+	private final Solid[][] solids;
+	private final NoFits noFits;
+
+	/**
+	 * @param solids  unturned, about their origins
+	 * @param allowed of each the turns it may take
+	 * @param steps   into how many the full circle is parted
+	 * @param slack   by how much more than touching parts keep apart
+	 */
+	Shapes(Solid[] solids, int[][] allowed, int steps, double slack) {
+		count = solids.length;
+		this.steps = steps;
+		this.allowed = allowed;
+		cos = new double[steps];
+		sin = new double[steps];
+		for (int t = 0; t < steps; t++) {
+			cos[t] = Turns.cos(t, steps);
+			sin[t] = Turns.sin(t, steps);
+		}
+		this.solids = new Solid[count][steps];
+		reach = new double[count];
+		area = new double[count];
+		weight = new double[count];
+		for (int s = 0; s < count; s++) {
+			reach[s] = solids[s].reach();
+			area[s] = solids[s].area();
+			weight[s] = Math.pow(area[s], 0.25);
+			for (int t : allowed[s]) {
+				this.solids[s][t] = solids[s].turned(cos[t], sin[t]);
+			}
+		}
+		noFits = new NoFits(solids, steps, slack);
+	}
+
+	/** A shape in a turn that is allowed. */
+	Solid solid(int shape, int turn) {
+		return solids[shape][turn];
+	}
+
+	/** Of two shapes so turned, as the first lies unturned; the first is the one of the lower number. */
+	NoFit noFit(int first, int firstTurn, int second, int secondTurn) {
+		int turn = secondTurn - firstTurn;
+		return noFits.of(first, second, turn < 0 ? turn + steps : turn);
+	}
+}

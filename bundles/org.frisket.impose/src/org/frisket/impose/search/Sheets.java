@@ -1,0 +1,297 @@
+package org.frisket.impose.search;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/**
+ * Parts on sheets: filled one after the other, then parts of the last ones are made room for on earlier ones, until a
+ * sheet is saved or the budget is used.
+ */
+final class Sheets {
+
+	private static final int PATIENCE = 60;
+	private static final int STRIKES = 2;
+	/** Of a sheet: with more than that in parts nobody tries to put another in. */
+	private static final double FULL = 0.97;
+
+	/**
+	 * @param number  of the supply
+	 * @param demands of its parts, the fixed ones left out
+	 */
+	record Sheet(int number, Arrangement at, List<Demand> demands) {
+
+		String content() {
+			return demands.stream().map(d -> String.valueOf(d.shape())).sorted().collect(Collectors.joining(" "));
+		}
+	}
+
+	/** Gives a bare sheet with what is fixed on it; null if there are no more. */
+	interface Supply {
+		Arrangement sheet(int number);
+	}
+
+	private final Shapes shapes;
+	private final Supply supply;
+	private final List<Sheet> sheets = new ArrayList<>();
+	private final List<Demand> left = new ArrayList<>();
+
+	Sheets(Shapes shapes, Supply supply) {
+		this.shapes = shapes;
+		this.supply = supply;
+	}
+
+	List<Sheet> sheets() {
+		return List.copyOf(sheets);
+	}
+
+	/** What found no place. */
+	List<Demand> left() {
+		return List.copyOf(left);
+	}
+
+	/** At once, by the parts' boxes. @param order the first comes on the first sheet */
+	void fillRows(List<Demand> order) {
+		fill(order, (bare, demands, rest) -> {
+			Arrangement at = bare;
+			if (at.fixed > 0) {
+				// what is fixed leaves no rows
+				return at;
+			}
+			Rows rows = new Rows(at.length, at.width);
+			double[] place = new double[2];
+			List<double[]> places = new ArrayList<>();
+			List<Integer> turns = new ArrayList<>();
+			boolean full = false;
+			for (Demand demand : rest) {
+				int turn = flattest(demand.shape());
+				if (!full && rows.put(shapes.solid(demand.shape(), turn), place)) {
+					demands.add(demand);
+					places.add(place.clone());
+					turns.add(turn);
+				} else {
+					full = true;
+				}
+			}
+			at = new Arrangement(shapes, demands.stream().mapToInt(Demand::shape).toArray(), 0, bare.length, bare.width);
+			for (int p = 0; p < at.parts(); p++) {
+				at.x[p] = places.get(p)[0];
+				at.y[p] = places.get(p)[1];
+				at.turn[p] = turns.get(p);
+			}
+			return at;
+		});
+	}
+
+	/** The turn in which a shape is shortest along the sheet, so that rows are. */
+	private int flattest(int shape) {
+		int best = shapes.allowed[shape][0];
+		for (int turn : shapes.allowed[shape]) {
+			if (wide(shape, turn) < wide(shape, best)) {
+				best = turn;
+			}
+		}
+		return best;
+	}
+
+	private double wide(int shape, int turn) {
+		return shapes.solid(shape, turn).maxX() - shapes.solid(shape, turn).minX();
+	}
+
+	/** Each part as far back as it goes. */
+	void fill(List<Demand> order, Effort effort) {
+		fill(order, (bare, demands, rest) -> {
+			Arrangement at = bare;
+			Set<Integer> full = new HashSet<>();
+			for (Demand demand : rest) {
+				if (effort.isOver()) {
+					break;
+				}
+				if (full.contains(demand.shape())) {
+					continue;
+				}
+				Arrangement more = at.with(demand.shape());
+				if (new FirstLayout(more).lay(at.parts())) {
+					at = more;
+					demands.add(demand);
+				} else {
+					full.add(demand.shape());
+				}
+			}
+			return at;
+		});
+	}
+
+	private interface Filling {
+		/** Takes of the rest what comes on the sheet, and adds it to the demands. */
+		Arrangement fill(Arrangement bare, List<Demand> demands, List<Demand> rest);
+	}
+
+	private void fill(List<Demand> order, Filling filling) {
+		sheets.clear();
+		left.clear();
+		List<Demand> rest = new ArrayList<>(order);
+		int empty = 0;
+		for (int number = 0; !rest.isEmpty(); number++) {
+			Arrangement bare = supply.sheet(number);
+			// two kinds of sheet may be too small before one is not
+			if (bare == null) {
+				break;
+			}
+			List<Demand> demands = new ArrayList<>();
+			Arrangement at = filling.fill(bare, demands, rest);
+			sheets.add(new Sheet(number, at, demands));
+			Set<Demand> laid = Collections.newSetFromMap(new IdentityHashMap<>());
+			laid.addAll(demands);
+			rest.removeIf(laid::contains);
+			empty = demands.isEmpty() && at.fixed == 0 ? empty + 1 : 0;
+			if (empty > 0 && sameFromHere(number)) {
+				break;
+			}
+		}
+		while (!sheets.isEmpty() && sheets.get(sheets.size() - 1).demands().isEmpty()
+				&& sheets.get(sheets.size() - 1).at().fixed == 0) {
+			sheets.remove(sheets.size() - 1);
+		}
+		left.addAll(rest);
+	}
+
+	/** Whether the sheets that follow are as large and as bare as this one: then they would stay empty too. */
+	private boolean sameFromHere(int number) {
+		Arrangement own = supply.sheet(number);
+		Arrangement next = supply.sheet(number + 1);
+		return next == null || next.fixed == 0 && next.length == own.length && next.width == own.width;
+	}
+
+	/** Whether a sheet was saved or something moved forward. @param told after each that is */
+	void tighten(SplittableRandom random, Epochs epochs, Effort effort, Runnable told) {
+		Map<String, Arrangement> known = new HashMap<>();
+		boolean moved = true;
+		while (moved && !effort.isOver()) {
+			moved = false;
+			Set<String> hopeless = new HashSet<>();
+			for (int i = 0; i + 1 < sheets.size() && !effort.isOver(); i++) {
+				for (Demand demand : later(i)) {
+					if (effort.isOver()) {
+						return;
+					}
+					String key = sheets.get(i).content() + "+" + demand.shape();
+					if (hopeless.contains(key) || isFull(sheets.get(i), demand)) {
+						continue;
+					}
+					Arrangement more = sheets.get(i).at().fixed > 0 ? null : known.get(key);
+					if (more == null) {
+						more = insert(sheets.get(i).at(), demand.shape(), random, epochs, effort);
+					}
+					if (more == null) {
+						hopeless.add(key);
+						continue;
+					}
+					known.put(key, more);
+					put(i, more, demand);
+					moved = true;
+					told.run();
+				}
+			}
+		}
+	}
+
+	private boolean isFull(Sheet sheet, Demand demand) {
+		double area = shapes.area[demand.shape()];
+		for (int s : sheet.at().shape) {
+			area += shapes.area[s];
+		}
+		return area > FULL * sheet.at().length * sheet.at().width;
+	}
+
+	/** Of each shape on later sheets one, of the last sheet first; large ones first. */
+	private List<Demand> later(int sheet) {
+		Map<Integer, Demand> byShape = new HashMap<>();
+		for (int i = sheets.size() - 1; i > sheet; i--) {
+			for (Demand demand : sheets.get(i).demands()) {
+				byShape.putIfAbsent(demand.shape(), demand);
+			}
+		}
+		return byShape.values().stream().sorted((a, b) -> {
+			int byArea = Double.compare(shapes.area[b.shape()], shapes.area[a.shape()]);
+			return byArea != 0 ? byArea : Integer.compare(a.shape(), b.shape());
+		}).toList();
+	}
+
+	private Arrangement insert(Arrangement at, int shape, SplittableRandom random, Epochs epochs, Effort effort) {
+		List<Effort> slices = IntStream.range(0, Epochs.SEARCHERS).mapToObj(s -> effort.slice(Epochs.STEPS)).toList();
+		List<Callable<Arrangement>> tries = new ArrayList<>();
+		for (Effort slice : slices) {
+			SplittableRandom own = random.split();
+			tries.add(() -> {
+				Arrangement more = at.with(shape);
+				return new Separation(more, own).run(PATIENCE, STRIKES, slice) ? more : null;
+			});
+		}
+		List<Arrangement> results = epochs.meet(tries);
+		effort.step(slices.stream().mapToLong(s -> s.steps() - effort.steps()).max().orElse(0));
+		return results.stream().filter(Objects::nonNull).findFirst().orElse(null);
+	}
+
+	private void put(int to, Arrangement more, Demand demand) {
+		for (int i = sheets.size() - 1; i > to; i--) {
+			int place = sheets.get(i).demands().indexOf(demand);
+			if (place >= 0) {
+				Sheet from = sheets.get(i);
+				List<Demand> rest = new ArrayList<>(from.demands());
+				rest.remove(place);
+				sheets.set(i, new Sheet(from.number(), from.at().without(from.at().fixed + place), rest));
+				break;
+			}
+		}
+		List<Demand> demands = new ArrayList<>(sheets.get(to).demands());
+		demands.add(demand);
+		// a layout known from another sheet lists equal parts in another order
+		Sheet sheet = inOrder(sheets.get(to).number(), more, demands);
+		sheets.set(to, sheet);
+		sheets.removeIf(s -> s.demands().isEmpty() && s.at().fixed == 0);
+	}
+
+	private Sheet inOrder(int number, Arrangement at, List<Demand> demands) {
+		List<Demand> rest = new ArrayList<>(demands);
+		List<Demand> ordered = new ArrayList<>();
+		for (int p = at.fixed; p < at.parts(); p++) {
+			int shape = at.shape[p];
+			Demand demand = rest.stream().filter(d -> d.shape() == shape).findFirst().orElseThrow();
+			rest.remove(demand);
+			ordered.add(demand);
+		}
+		return new Sheet(number, at.copy(), ordered);
+	}
+
+	/** Makes the last sheet's parts take as little of its length as the budget gives, so that a piece is left over. */
+	void squeezeLast(SplittableRandom random, Epochs epochs, Effort effort, Runnable told) {
+		if (sheets.isEmpty()) {
+			return;
+		}
+		int last = sheets.size() - 1;
+		Sheet sheet = sheets.get(last);
+		double length = sheet.at().length;
+		Arrangement best = new Strip(sheet.at(), random, epochs).run(effort, better -> {
+			take(last, sheet, better, length);
+			told.run();
+		});
+		take(last, sheet, best, length);
+	}
+
+	private void take(int last, Sheet sheet, Arrangement better, double length) {
+		Arrangement at = better.copy();
+		at.length = length;
+		sheets.set(last, new Sheet(sheet.number(), at, sheet.demands()));
+	}
+}

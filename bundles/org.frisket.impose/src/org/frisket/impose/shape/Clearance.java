@@ -1,0 +1,89 @@
+package org.frisket.impose.shape;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.frisket.geometry.Contour;
+import org.frisket.geometry.Line;
+import org.frisket.geometry.Point;
+import org.frisket.geometry.Polygons;
+import org.frisket.geometry.Region;
+import org.frisket.geometry.Transform;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
+
+/** The room a part needs: its region and half the gap around it, with few corners, never less than that. */
+public final class Clearance {
+
+	/** Of a part's size: how much more room than needed fewer corners may cost. */
+	private static final double COARSE = 0.002;
+	/** In mm: so much at most. */
+	private static final double MOST_COARSE = 0.1;
+	/** In mm: of curves that are to touch. */
+	private static final double LEAST_COARSE = 0.01;
+	/** Of arcs of the gap to a right angle. */
+	private static final int QUADRANT = 3;
+
+	/** A part of so few corners and no curves keeps them all, and needs no more room than it must. */
+	private static final int FEW_CORNERS = 60;
+	/** At such corners the buffers of JTS come nearer than they should, by a thousandth and more. */
+	private static final double INWARD_CORNERS = 1.005;
+	/** Corners of the gap stay corners, so that rectangles stay rectangles. */
+	private static final BufferParameters SHARP = new BufferParameters(QUADRANT, BufferParameters.CAP_FLAT,
+			BufferParameters.JOIN_MITRE, 2);
+
+	static {
+		SHARP.setSimplifyFactor(0);
+	}
+
+	private Clearance() {
+	}
+
+	/**
+	 * @param gap in mm between parts, 0 or more
+	 * @return about the centre of the region's bounds
+	 */
+	public static Solid of(Region region, double gap) {
+		Point centre = region.bounds().centre();
+		Region own = region.transformed(Transform.translation(-centre.x(), -centre.y()));
+		if (own.contours().stream().allMatch(Clearance::isStraight) && own.nodeCount() <= FEW_CORNERS) {
+			Geometry exact = Polygons.of(own, LEAST_COARSE);
+			return Solid.of(polygons(gap == 0 ? exact : BufferOp.bufferOp(exact, isConvex(exact) ? gap / 2 : gap / 2 * INWARD_CORNERS, SHARP)));
+		}
+		double size = Math.hypot(region.bounds().width(), region.bounds().height());
+		double coarse = gap == 0 ? LEAST_COARSE : Math.max(LEAST_COARSE, Math.min(MOST_COARSE, size * COARSE));
+		// chords lie within curves by up to a quarter, arcs of the buffer as much, corners are left out by a half
+		Geometry fine = Polygons.of(own, coarse / 4);
+		double out = gap / 2 * INWARD_CORNERS + coarse;
+		BufferParameters parameters = new BufferParameters(quadrant(out, coarse / 4));
+		parameters.setSimplifyFactor(0);
+		Geometry wide = BufferOp.bufferOp(fine, out, parameters);
+		Geometry simple = TopologyPreservingSimplifier.simplify(wide, coarse / 2);
+		return Solid.of(polygons(simple));
+	}
+
+	/** So many chords to a right angle that none lies deeper within the arc. */
+	private static int quadrant(double radius, double deviation) {
+		double angle = 2 * Math.acos(Math.max(0, 1 - deviation / (2 * radius)));
+		return Math.max(QUADRANT, (int) Math.ceil(Math.PI / 2 / angle));
+	}
+
+	private static boolean isConvex(Geometry geometry) {
+		return geometry.getArea() >= geometry.convexHull().getArea() * (1 - 1e-12);
+	}
+
+	private static boolean isStraight(Contour contour) {
+		return contour.segments().stream().allMatch(Line.class::isInstance);
+	}
+
+	private static List<Polygon> polygons(Geometry geometry) {
+		List<Polygon> polygons = new ArrayList<>();
+		for (int i = 0; i < geometry.getNumGeometries(); i++) {
+			polygons.add((Polygon) geometry.getGeometryN(i));
+		}
+		return polygons;
+	}
+}

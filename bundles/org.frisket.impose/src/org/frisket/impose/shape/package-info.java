@@ -1,0 +1,2 @@
+/** Parts as convex pieces. */
+package org.frisket.impose.shape;

@@ -1,0 +1,55 @@
+package org.frisket.impose.shape;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.SplittableRandom;
+
+import org.frisket.geometry.Polygons;
+import org.frisket.geometry.Region;
+import org.frisket.impose.Figures;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+
+class ClearanceTest {
+
+	@Test
+	void rectanglesStayExact() {
+		Solid solid = Clearance.of(Figures.rectangle(50, 30), 3);
+		assertEquals(53, solid.maxX() - solid.minX(), 1e-9);
+		assertEquals(33, solid.maxY() - solid.minY(), 1e-9);
+		assertEquals(53 * 33, solid.area(), 1e-6);
+	}
+
+	@ParameterizedTest
+	@ValueSource(doubles = { 0.5, 2, 6 })
+	void neverLessThanHalfTheGap(double gap) {
+		SplittableRandom random = new SplittableRandom(7);
+		for (int i = 0; i < 60; i++) {
+			Region region = Polygons.toRegion(i % 2 == 0 ? Figures.star(random, 5 + random.nextInt(90), 40)
+					: Figures.ring(random, 5 + random.nextInt(90), 40));
+			Geometry own = Polygons.of(region, 0.001);
+			org.frisket.geometry.Point centre = region.bounds().centre();
+			Geometry solid = union(Clearance.of(region, gap), centre.x(), centre.y());
+			assertTrue(solid.buffer(1e-6).contains(own));
+			assertTrue(own.distance(solid.getBoundary()) >= gap / 2 - 1e-6, "gap " + own.distance(solid.getBoundary()));
+		}
+	}
+
+	private static Geometry union(Solid solid, double dx, double dy) {
+		GeometryFactory factory = new GeometryFactory();
+		Geometry[] pieces = solid.pieces().stream().map(piece -> {
+			Coordinate[] ring = new Coordinate[piece.size() + 1];
+			for (int i = 0; i <= piece.size(); i++) {
+				ring[i] = new Coordinate(piece.x(i % piece.size()) + dx, piece.y(i % piece.size()) + dy);
+			}
+			return factory.createPolygon(ring);
+		}).toArray(Geometry[]::new);
+		// closed over seams that rounding opened
+		return factory.createGeometryCollection(pieces).buffer(1e-9).union();
+	}
+}
