@@ -1,0 +1,125 @@
+package org.frisket.toolpath.track;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.frisket.geometry.Contour;
+import org.frisket.geometry.Cubic;
+import org.frisket.geometry.Point;
+import org.frisket.geometry.Segment;
+
+/** Contours as tracks: curves become arcs in pairs that keep the direction at their ends, or chords. */
+public final class Tracks {
+
+	/** How often a curve is halved at most. */
+	private static final int MOST_HALVINGS = 24;
+	/** Places between the ends of an arc where it is compared with the curve. */
+	private static final int PROBES = 8;
+	/** In mm: shorter moves would be noise. */
+	private static final double NOTHING = 1e-9;
+	/** An arc wider than a half is one on the wrong side. */
+	private static final double WIDEST = Math.PI;
+
+	private final double tolerance;
+	private final List<Move> moves = new ArrayList<>();
+
+	private Tracks(double tolerance) {
+		this.tolerance = tolerance;
+	}
+
+	/**
+	 * With curves as arcs.
+	 *
+	 * @param tolerance in mm, positive: how far an arc may be from its curve
+	 */
+	public static Track arcs(Contour contour, double tolerance) {
+		Tracks tracks = new Tracks(tolerance);
+		for (Segment segment : contour.segments()) {
+			if (segment instanceof Cubic cubic) {
+				tracks.curve(cubic, 0);
+			} else {
+				tracks.straight(segment.start(), segment.end());
+			}
+		}
+		return new Track(tracks.moves, contour.isClosed());
+	}
+
+	/**
+	 * With curves as chords.
+	 *
+	 * @param tolerance in mm, positive: how far a chord may be from its curve
+	 */
+	public static Track chords(Contour contour, double tolerance) {
+		Tracks tracks = new Tracks(tolerance);
+		List<Point> points = contour.flattened(tolerance);
+		for (int i = 1; i < points.size(); i++) {
+			tracks.straight(points.get(i - 1), points.get(i));
+		}
+		if (contour.isClosed()) {
+			tracks.straight(points.get(points.size() - 1), points.get(0));
+		}
+		return new Track(tracks.moves, contour.isClosed());
+	}
+
+	private void straight(Point from, Point to) {
+		if (Math.hypot(to.x() - from.x(), to.y() - from.y()) > NOTHING) {
+			moves.add(new Straight(from, to));
+		}
+	}
+
+	private void curve(Cubic cubic, int halvings) {
+		List<Move> pair = Biarc.between(cubic.start(), cubic.startTangent(), cubic.end(), cubic.endTangent());
+		if (halvings >= MOST_HALVINGS || fits(cubic, pair)) {
+			pair.stream().filter(move -> move.length() > NOTHING).forEach(moves::add);
+			return;
+		}
+		curve((Cubic) cubic.between(0, 0.5), halvings + 1);
+		curve((Cubic) cubic.between(0.5, 1), halvings + 1);
+	}
+
+	private boolean fits(Cubic cubic, List<Move> pair) {
+		for (Move move : pair) {
+			if (move instanceof Arc arc && Math.abs(arc.sweep()) > WIDEST) {
+				return false;
+			}
+		}
+		if (cubic.length() > 2 * pair.stream().mapToDouble(Move::length).sum()) {
+			return false;
+		}
+		for (int i = 1; i < 2 * PROBES; i++) {
+			if (distance(cubic.at(i / (2.0 * PROBES)), pair) > tolerance) {
+				return false;
+			}
+		}
+		return true;
+	}
+
+	private static double distance(Point p, List<Move> pair) {
+		double least = Double.POSITIVE_INFINITY;
+		for (Move move : pair) {
+			least = Math.min(least, distance(p, move));
+		}
+		return least;
+	}
+
+	private static double distance(Point p, Move move) {
+		if (move instanceof Arc arc) {
+			double angle = Math.atan2(p.y() - arc.centre().y(), p.x() - arc.centre().x());
+			double ahead = Math.IEEEremainder(angle - arc.from() - arc.sweep() / 2, 2 * Math.PI);
+			if (Math.abs(ahead) <= Math.abs(arc.sweep()) / 2) {
+				return Math.abs(Math.hypot(p.x() - arc.centre().x(), p.y() - arc.centre().y()) - arc.radius());
+			}
+			return Math.min(far(p, arc.start()), far(p, arc.end()));
+		}
+		double dx = move.end().x() - move.start().x();
+		double dy = move.end().y() - move.start().y();
+		double l2 = dx * dx + dy * dy;
+		double t = l2 == 0 ? 0
+				: Math.max(0, Math.min(1, ((p.x() - move.start().x()) * dx + (p.y() - move.start().y()) * dy) / l2));
+		return Math.hypot(p.x() - move.start().x() - t * dx, p.y() - move.start().y() - t * dy);
+	}
+
+	private static double far(Point a, Point b) {
+		return Math.hypot(a.x() - b.x(), a.y() - b.y());
+	}
+}
