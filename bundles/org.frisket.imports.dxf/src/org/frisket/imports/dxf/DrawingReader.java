@@ -12,11 +12,17 @@ import org.frisket.imports.UnreadableArtException;
 /** Sorts the groups of a file by its sections. What stands in other sections is passed over. */
 final class DrawingReader {
 
+	/** Of a file of the largest size that holds what drawings hold; some 100 bytes each. */
+	static final int MOST_GROUPS = 4_000_000;
+	/** From here on groups hold handles, styles and the data of programs; what is drawn is all before it. */
+	private static final int FIRST_OF_OTHERS = 300;
+
 	private final String file;
 	private final GroupReader reader;
 	private final Monitor monitor;
 	private final Drawing drawing = new Drawing();
 	private Group group;
+	private int kept;
 	private boolean entitiesSeen;
 
 	DrawingReader(String file, GroupReader reader, Monitor monitor) {
@@ -137,10 +143,25 @@ final class DrawingReader {
 	private Entity entity() throws IOException, UnreadableArtException {
 		Entity entity = new Entity(file, group);
 		advance();
+		keep();
 		while (group != null && group.code() != 0) {
-			entity.add(group);
+			if (isOfUse(group.code())) {
+				entity.add(group);
+				keep();
+			}
 			advance();
 		}
 		return entity;
+	}
+
+	/** Names of classes and lists of handles come with every entity of newer files; nothing here asks for them. */
+	private static boolean isOfUse(int code) {
+		return code < FIRST_OF_OTHERS && code != 100 && code != 102;
+	}
+
+	private void keep() throws UnreadableArtException {
+		if (++kept > MOST_GROUPS) {
+			throw reader.failure(NLS.bind(Messages.DrawingReader_tooMany, MOST_GROUPS));
+		}
 	}
 }

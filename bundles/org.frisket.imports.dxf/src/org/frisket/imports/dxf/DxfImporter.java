@@ -1,6 +1,5 @@
 package org.frisket.imports.dxf;
 
-import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
@@ -11,6 +10,7 @@ import org.frisket.geometry.options.OptionValues;
 import org.frisket.imports.ImportSource;
 import org.frisket.imports.ImportedArt;
 import org.frisket.imports.Importer;
+import org.frisket.imports.LargestFile;
 import org.frisket.imports.UnreadableArtException;
 
 /** Reads the entities of ASCII DXF that are lines or curves. */
@@ -18,8 +18,6 @@ public final class DxfImporter implements Importer {
 
 	static final Option UNIT = Option.choice("unit", Messages.DxfImporter_unit, "file", "mm", "cm", "m", "in", "ft",
 			"mil", "um");
-
-	private static final int BUFFER = 1 << 16;
 
 	@Override
 	public List<Option> options() {
@@ -29,7 +27,7 @@ public final class DxfImporter implements Importer {
 	@Override
 	public ImportedArt read(ImportSource source, OptionValues options, Monitor monitor)
 			throws IOException, UnreadableArtException {
-		try (InputStream in = new BufferedInputStream(source.open(), BUFFER)) {
+		try (InputStream in = LargestFile.open(source)) {
 			GroupReader reader = new GroupReader(source.name(), in);
 			Drawing drawing = new DrawingReader(source.name(), reader, monitor).read();
 			return new DrawingArt(source.name(), drawing, monitor).art(LengthUnit.of(options.text(UNIT)));

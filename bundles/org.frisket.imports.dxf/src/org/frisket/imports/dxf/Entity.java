@@ -17,8 +17,8 @@ final class Entity {
 	private final String file;
 	private final String type;
 	private final int line;
-	private final List<Group> groups = new ArrayList<>();
-	private final List<Entity> parts = new ArrayList<>();
+	private final List<Group> groups = new ArrayList<>(0);
+	private final List<Entity> parts = new ArrayList<>(0);
 
 	/** @param file what messages call the file */
 	Entity(String file, Group start) {

@@ -1,12 +1,12 @@
 package org.frisket.imports.dxf;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -20,11 +20,14 @@ final class GroupReader {
 	private static final Charset OLD = Charset.forName("windows-1252");
 	private static final Pattern ESCAPE = Pattern.compile("\\\\U\\+([0-9A-Fa-f]{4})");
 	private static final int LONGEST_LINE = 100_000;
+	private static final int FIRST_BEYOND_ASCII = 128;
 	/** Binary files have a zero among their first bytes. */
 	private static final int FIRST_BYTES = 64;
 
 	private final String file;
 	private final InputStream in;
+	/** Of the line. */
+	private byte[] bytes = new byte[64];
 	private int line;
 	private boolean ended;
 
@@ -80,27 +83,34 @@ final class GroupReader {
 
 	/** Without its end, which is LF or CR LF; null at the end of the file. */
 	private String readLine() throws IOException, UnreadableArtException {
-		ByteArrayOutputStream bytes = new ByteArrayOutputStream(32);
 		int read = in.read();
 		if (read < 0) {
 			return null;
 		}
 		line++;
+		int length = 0;
+		int all = 0;
 		for (; read >= 0 && read != '\n'; read = in.read()) {
-			if (bytes.size() == LONGEST_LINE) {
+			if (length == LONGEST_LINE) {
 				throw failure(NLS.bind(Messages.GroupReader_code, "…"));
 			}
-			bytes.write(read);
+			if (length == bytes.length) {
+				bytes = Arrays.copyOf(bytes, 2 * length);
+			}
+			bytes[length++] = (byte) read;
+			all |= read;
 		}
-		String text = decoded(bytes.toByteArray());
-		return text.endsWith("\r") ? text.substring(0, text.length() - 1) : text;
+		if (length > 0 && bytes[length - 1] == '\r') {
+			length--;
+		}
+		return all < FIRST_BEYOND_ASCII ? new String(bytes, 0, length, StandardCharsets.ISO_8859_1) : decoded(length);
 	}
 
-	private static String decoded(byte[] bytes) {
+	private String decoded(int length) {
 		try {
-			return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+			return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes, 0, length)).toString();
 		} catch (CharacterCodingException e) {
-			return new String(bytes, OLD);
+			return new String(bytes, 0, length, OLD);
 		}
 	}
 

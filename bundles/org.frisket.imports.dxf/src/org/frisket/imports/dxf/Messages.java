@@ -13,6 +13,7 @@ final class Messages extends NLS {
 	public static String GroupReader_number;
 	public static String DrawingReader_noEntities;
 	public static String DrawingReader_noSequenceEnd;
+	public static String DrawingReader_tooMany;
 	public static String DrawingArt_blockCycle;
 	public static String DrawingArt_hiddenLayer;
 	public static String DrawingArt_leftOut;

@@ -1,6 +1,5 @@
 package org.frisket.imports.hpgl;
 
-import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
@@ -11,6 +10,7 @@ import org.frisket.geometry.options.OptionValues;
 import org.frisket.imports.ImportSource;
 import org.frisket.imports.ImportedArt;
 import org.frisket.imports.Importer;
+import org.frisket.imports.LargestFile;
 import org.frisket.imports.UnreadableArtException;
 
 /** Reads what HP-GL draws by pens. */
@@ -18,8 +18,6 @@ public final class HpglImporter implements Importer {
 
 	/** 0.025 mm by the HP-GL/2 reference; some machines count in thousandths of an inch. */
 	static final Option STEP = Option.length("step", Messages.HpglImporter_step, "0.025mm", 0.0001, 10);
-
-	private static final int BUFFER = 1 << 16;
 
 	@Override
 	public List<Option> options() {
@@ -29,7 +27,7 @@ public final class HpglImporter implements Importer {
 	@Override
 	public ImportedArt read(ImportSource source, OptionValues options, Monitor monitor)
 			throws IOException, UnreadableArtException {
-		try (InputStream in = new BufferedInputStream(source.open(), BUFFER)) {
+		try (InputStream in = LargestFile.open(source)) {
 			InstructionReader reader = new InstructionReader(source.name(), in);
 			Plotter plotter = new Plotter(reader, options.length(STEP));
 			boolean known = false;

@@ -2,9 +2,8 @@ package org.frisket.imports.hpgl;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
+import java.util.stream.DoubleStream;
 
 import org.eclipse.osgi.util.NLS;
 import org.frisket.imports.UnreadableArtException;
@@ -104,15 +103,20 @@ final class InstructionReader {
 
 	/** Up to the next mnemonic or semicolon; separated by commas, spaces or signs. */
 	private double[] numbers() throws IOException, UnreadableArtException {
-		List<Double> numbers = new ArrayList<>();
+		DoubleStream.Builder numbers = DoubleStream.builder();
+		int count = 0;
+		long start = position;
 		while (current >= 0 && current != ';' && current != ESCAPE && !isLetter(current)) {
 			if (current == '+' || current == '-' || current == '.' || current >= '0' && current <= '9') {
 				numbers.add(number());
+				if (++count > Plotter.MOST) {
+					throw failure(start, NLS.bind(Messages.Plotter_tooMany, Plotter.MOST));
+				}
 			} else {
 				advance();
 			}
 		}
-		return numbers.stream().mapToDouble(Double::doubleValue).toArray();
+		return numbers.build().toArray();
 	}
 
 	private double number() throws IOException, UnreadableArtException {

@@ -19,7 +19,7 @@ import org.frisket.imports.UnreadableArtException;
 final class Plotter {
 
 	/** Instructions and their parameters; more is no plot but an attack or an accident. */
-	private static final int MOST = 5_000_000;
+	static final int MOST = 5_000_000;
 
 	private record LeftOut(long position, int[] count) {
 	}

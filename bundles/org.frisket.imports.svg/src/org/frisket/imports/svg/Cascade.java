@@ -206,7 +206,7 @@ final class Cascade {
 		@Override
 		public void importStyle(String uri, SACMediaList media, String defaultNamespaceURI) {
 			if (cascade != null) {
-				cascade.remarks.once(sheet.place(), NLS.bind(Messages.Walk_remote, uri));
+				cascade.remarks.once(sheet.place(), NLS.bind(Messages.Addresses_remote, uri));
 			}
 		}
 

@@ -22,10 +22,12 @@ import org.frisket.imports.Remarks;
 final class PictureReader {
 
 	private final Remarks remarks;
+	private final Addresses addresses;
 	private final ShapeOutlines lengths;
 
-	PictureReader(Remarks remarks, ShapeOutlines lengths) {
+	PictureReader(Remarks remarks, Addresses addresses, ShapeOutlines lengths) {
 		this.remarks = remarks;
+		this.addresses = addresses;
 		this.lengths = lengths;
 	}
 
@@ -33,8 +35,7 @@ final class PictureReader {
 	void read(Node node, Lengths pixels, Transform toMm, List<ImportedShape> out) {
 		String address = node.attribute("href", "").strip();
 		if (!address.regionMatches(true, 0, "data:", 0, 5)) {
-			String shown = address.length() > 60 ? address.substring(0, 60) + "…" : address;
-			remarks.once(node.place(), NLS.bind(Messages.Walk_remote, shown));
+			addresses.remote(node, address);
 			return;
 		}
 		int comma = address.indexOf(',');

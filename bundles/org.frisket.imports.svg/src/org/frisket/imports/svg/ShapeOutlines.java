@@ -28,7 +28,7 @@ final class ShapeOutlines {
 	 */
 	Outline of(Node node, Lengths lengths, double deviation) {
 		return switch (node.name()) {
-		case "path" -> path(node, deviation);
+		case "path" -> path(node, node.attribute("d", ""), deviation);
 		case "rect" -> rectangle(node, lengths, new OutlineBuilder(deviation));
 		case "circle" -> {
 			double r = length(node, "r", lengths, Lengths.Of.DIAGONAL);
@@ -53,7 +53,8 @@ final class ShapeOutlines {
 		}
 		double value = lengths.parse(text, of);
 		if (Double.isNaN(value)) {
-			remarks.once(node.place(), NLS.bind(Messages.Walk_number, text.length() > 40 ? text.substring(0, 40) + "…" : text));
+			String shown = text.length() > 40 ? text.substring(0, 40) + "…" : text;
+			remarks.once(node.place(), NLS.bind(Messages.ShapeOutlines_number, shown));
 			return 0;
 		}
 		return value;
@@ -66,15 +67,15 @@ final class ShapeOutlines {
 		return Math.max(0, radius);
 	}
 
-	private Outline path(Node node, double deviation) {
-		String data = node.attribute("d", "");
+	/** What can be read of path data. */
+	Outline path(Node node, String data, double deviation) {
 		if (data.strip().equals("none")) {
 			return Outline.EMPTY;
 		}
 		try {
 			return PathData.parse(data, deviation);
 		} catch (PathDataException e) {
-			remarks.once(node.place(), NLS.bind(Messages.Walk_path, e.getMessage()));
+			remarks.once(node.place(), NLS.bind(Messages.ShapeOutlines_path, e.getMessage()));
 			return upToTheFault(data, e.position(), deviation);
 		}
 	}

@@ -5,30 +5,40 @@ import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 import java.util.List;
 
+import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Cubic;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.OutlineBuilder;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Segment;
+import org.frisket.imports.Remarks;
 
 /** What a pen covers: SVG 1.1, section 11.4. It may overlap itself; its inside is where it does not wind to nothing. */
 final class StrokeOutline {
 
 	/** The library works to a fraction of a unit, so there have to be many in a mm. */
 	private static final double UNITS_PER_MM = 100;
+	/** And gaps, in one element; nobody draws more on a sheet, and a long line may have millions. */
+	private static final int MOST_DASHES = 100_000;
 
 	private StrokeOutline() {
 	}
 
 	/**
 	 * @param width of the pen in pixels
-	 * @param mm    length of a pixel on the sheet
+	 * @param scope of the element
 	 */
-	static Outline of(Outline line, double width, Style style, Lengths lengths, double mm) {
-		double k = mm * UNITS_PER_MM;
+	static Outline of(Outline line, double width, Node node, Scope scope, Remarks remarks) {
+		Style style = scope.style();
+		Lengths lengths = scope.lengths();
+		double k = scope.pixel() * UNITS_PER_MM;
 		double limit = Numbers.parse(style.get("stroke-miterlimit", "4").strip());
 		float[] dashes = dashes(style, lengths, k);
+		if (dashes != null && count(line, dashes, k) > MOST_DASHES) {
+			remarks.once(node.place(), NLS.bind(Messages.StrokeOutline_dashes, MOST_DASHES));
+			dashes = null;
+		}
 		BasicStroke stroke = new BasicStroke((float) (width * k), cap(style), join(style),
 				limit >= 1 ? (float) limit : 4, dashes, offset(style, lengths, k, dashes));
 		return outline(stroke.createStrokedShape(path(line, k)).getPathIterator(null), 1 / k);
@@ -67,17 +77,26 @@ final class StrokeOutline {
 		return sum * k < words.length ? null : dashes;
 	}
 
+	private static double count(Outline line, float[] dashes, double k) {
+		double length = line.contours().stream().mapToDouble(Contour::length).sum();
+		return length * k / sum(dashes) * dashes.length;
+	}
+
+	private static double sum(float[] dashes) {
+		double sum = 0;
+		for (float dash : dashes) {
+			sum += dash;
+		}
+		return sum;
+	}
+
 	/** A negative one is as much of the pattern further on. */
 	private static float offset(Style style, Lengths lengths, double k, float[] dashes) {
 		double offset = k * lengths.parse(style.get("stroke-dashoffset", "0"), Lengths.Of.DIAGONAL);
 		if (Double.isNaN(offset) || dashes == null) {
 			return 0;
 		}
-		double pattern = 0;
-		for (float dash : dashes) {
-			pattern += dash;
-		}
-		pattern *= dashes.length % 2 == 0 ? 1 : 2;
+		double pattern = sum(dashes) * (dashes.length % 2 == 0 ? 1 : 2);
 		return (float) (offset - Math.floor(offset / pattern) * pattern);
 	}
 

@@ -54,7 +54,7 @@ public final class SvgImporter implements Importer {
 		Walk walk = new Walk(source.name(), root, options.text(STROKES).equals("outlines"), FontLibraries.installed(),
 				remarks, monitor);
 		Map<String, List<ImportedShape>> found = walk.layers(root,
-				new Walk.Scope(fit.then(Transform.scaling(mm, mm)), Style.INITIAL, inside));
+				new Scope(fit.then(Transform.scaling(mm, mm)), Style.INITIAL, inside));
 		List<ImportedLayer> layers = new ArrayList<>();
 		found.forEach((name, shapes) -> layers.add(new ImportedLayer(name, colour(shapes), shapes)));
 		return new ImportedArt(layers, new Bounds(0, 0, width * mm, height * mm), remarks.list());

@@ -6,8 +6,8 @@ import java.util.List;
 import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
-import org.frisket.geometry.Transform;
 import org.frisket.imports.Remarks;
+import org.frisket.imports.UnreadableArtException;
 import org.frisket.typography.Alignment;
 import org.frisket.typography.FontFace;
 import org.frisket.typography.MissingGlyph;
@@ -19,15 +19,19 @@ import org.frisket.typography.TextSetter;
 final class TextOutlines {
 
 	private static final double USUAL_SIZE = 16;
+	/** How far cubics may lie from arcs, in mm. */
+	private static final double DEVIATION = 0.001;
 
 	private final Cascade cascade;
 	private final Fonts fonts;
+	private final TextTracks tracks;
 	private final Remarks remarks;
 	private final Monitor monitor;
 
-	TextOutlines(Cascade cascade, Fonts fonts, Remarks remarks, Monitor monitor) {
+	TextOutlines(Cascade cascade, Fonts fonts, TextTracks tracks, Remarks remarks, Monitor monitor) {
 		this.cascade = cascade;
 		this.fonts = fonts;
+		this.tracks = tracks;
 		this.remarks = remarks;
 		this.monitor = monitor;
 	}
@@ -44,97 +48,93 @@ final class TextOutlines {
 		return size > 0 && Double.isFinite(size) ? size : USUAL_SIZE;
 	}
 
-	/** @param style of the element */
-	Outline of(Node text, Style style, Lengths lengths) {
-		Line line = new Line();
-		add(text, style, lengths, line);
-		line.finish();
-		return line.all;
+	/** Of a {@code text} element. */
+	Outline of(Node text, Scope scope) throws UnreadableArtException {
+		LetterRow row = new LetterRow();
+		add(text, scope.style(), scope.lengths(), new Drawn(row, DEVIATION / scope.pixel()));
+		return row.outline();
 	}
 
-	/** What is set one after the other, until a place of its own is given. */
-	private static final class Line {
+	/**
+	 * What is being drawn.
+	 *
+	 * @param deviation how far cubics may lie from arcs, in pixels
+	 */
+	private record Drawn(LetterRow row, double deviation) {
+	}
 
-		private Outline all = Outline.EMPTY;
-		private Outline chunk = Outline.EMPTY;
-		/** Where the chunk begins and where the pen is. */
-		private double start;
-		private double x;
-		private double y;
-		private String anchor = "start";
-		private boolean afterBlank = true;
+	/** The places that an element gives its characters; for each of them an empty list if it gives none. */
+	private record Places(List<Double> xs, List<Double> ys, List<Double> dxs, List<Double> dys) {
 
-		void finish() {
-			double width = x - start;
-			double shift = switch (anchor) {
-			case "middle" -> -width / 2;
-			case "end" -> -width;
-			default -> 0;
-			};
-			all = all.plus(chunk.transformed(Transform.translation(shift, 0)));
-			chunk = Outline.EMPTY;
-			x += shift;
-			start = x;
+		static Places of(Node node, Lengths lengths) {
+			return new Places(list(node, "x", lengths, Lengths.Of.WIDTH), list(node, "y", lengths, Lengths.Of.HEIGHT),
+					list(node, "dx", lengths, Lengths.Of.WIDTH), list(node, "dy", lengths, Lengths.Of.HEIGHT));
 		}
 
-		void moveTo(Double newX, Double newY) {
-			if (newX != null || newY != null) {
-				finish();
-				x = newX == null ? x : newX;
-				y = newY == null ? y : newY;
-				start = x;
-			}
+		int size() {
+			return Math.max(Math.max(xs.size(), ys.size()), Math.max(dxs.size(), dys.size()));
+		}
+
+		void place(int i, Style style, LetterRow row) {
+			row.moveTo(i < xs.size() ? xs.get(i) : null, i < ys.size() ? ys.get(i) : null);
+			row.moveBy(i < dxs.size() ? dxs.get(i) : 0, i < dys.size() ? dys.get(i) : 0, anchor(style));
 		}
 	}
 
-	private void add(Node node, Style style, Lengths outer, Line line) {
+	private static String anchor(Style style) {
+		return style.get("text-anchor", "start");
+	}
+
+	private void add(Node node, Style style, Lengths outer, Drawn drawn) throws UnreadableArtException {
 		monitor.check();
 		Lengths lengths = outer.withFontSize(size(style, outer));
-		List<Double> xs = list(node, "x", lengths, Lengths.Of.WIDTH);
-		List<Double> ys = list(node, "y", lengths, Lengths.Of.HEIGHT);
-		List<Double> dxs = list(node, "dx", lengths, Lengths.Of.WIDTH);
-		List<Double> dys = list(node, "dy", lengths, Lengths.Of.HEIGHT);
-		int placed = Math.max(Math.max(xs.size(), ys.size()), Math.max(dxs.size(), dys.size()));
-		place(0, xs, ys, dxs, dys, style, line);
+		LetterRow row = drawn.row();
+		Places places = Places.of(node, lengths);
+		places.place(0, style, row);
 		int character = 0;
 		for (Node child : node.children()) {
 			if (child.is("tspan") || child.is("a")) {
 				Style own = cascade.of(child, style);
 				if (own.isShown()) {
-					add(child, own, lengths, line);
+					add(child, own, lengths, drawn);
 				}
 			} else if (child.is("textPath")) {
-				remarks.once(child.place(), Messages.TextOutlines_path);
+				along(child, style, lengths, drawn);
 			} else if (!child.text().isEmpty()) {
-				String text = blanks(child.text(), preserves(node), line);
+				String text = row.collapsed(child.text(), preserves(node));
 				int at = 0;
-				for (; at < text.length() && character + 1 < placed; character++) {
+				for (; at < text.length() && character + 1 < places.size(); character++) {
 					int next = text.offsetByCodePoints(at, 1);
 					if (character > 0) {
-						place(character, xs, ys, dxs, dys, style, line);
+						places.place(character, style, row);
 					}
-					set(text.substring(at, next), style, lengths, line, child);
+					set(text.substring(at, next), style, lengths, row, child);
 					at = next;
 				}
 				if (at < text.length()) {
 					if (character > 0) {
-						place(character, xs, ys, dxs, dys, style, line);
+						places.place(character, style, row);
 					}
-					set(text.substring(at), style, lengths, line, child);
+					set(text.substring(at), style, lengths, row, child);
 				}
 			}
 		}
 	}
 
-	private static void place(int i, List<Double> xs, List<Double> ys, List<Double> dxs, List<Double> dys, Style style,
-			Line line) {
-		line.moveTo(i < xs.size() ? xs.get(i) : null, i < ys.size() ? ys.get(i) : null);
-		line.x += i < dxs.size() ? dxs.get(i) : 0;
-		line.y += i < dys.size() ? dys.get(i) : 0;
-		if (line.chunk.isEmpty()) {
-			line.anchor = style.get("text-anchor", "start");
-			line.start = line.x;
+	/** Text on a path; without the path it is not drawn. */
+	private void along(Node textPath, Style around, Lengths outer, Drawn drawn) throws UnreadableArtException {
+		Style style = cascade.of(textPath, around);
+		TextTrack track = style.isShown()
+				? tracks.of(textPath, outer.withFontSize(size(style, outer)), drawn.deviation()) : null;
+		if (track == null) {
+			return;
 		}
+		if (textPath.attribute("method", "align").strip().equals("stretch")) {
+			remarks.once(textPath.place(), Messages.TextOutlines_stretch);
+		}
+		drawn.row().enter(track, anchor(style));
+		add(textPath, style, outer, drawn);
+		drawn.row().leave(anchor(around));
 	}
 
 	private static List<Double> list(Node node, String attribute, Lengths lengths, Lengths.Of of) {
@@ -158,26 +158,7 @@ final class TextOutlines {
 		return false;
 	}
 
-	/** Runs of blanks are one blank, none at the beginning: SVG 1.1, section 10.15. */
-	private static String blanks(String text, boolean preserve, Line line) {
-		if (preserve) {
-			line.afterBlank = false;
-			return text.replaceAll("[\\r\\n\\t]", " ");
-		}
-		StringBuilder out = new StringBuilder();
-		for (char c : text.toCharArray()) {
-			boolean blank = c == ' ' || c == '\t' || c == '\n' || c == '\r';
-			if (!blank) {
-				out.append(c);
-			} else if (!line.afterBlank) {
-				out.append(' ');
-			}
-			line.afterBlank = blank;
-		}
-		return out.toString();
-	}
-
-	private void set(String whole, Style style, Lengths lengths, Line line, Node node) {
+	private void set(String whole, Style style, Lengths lengths, LetterRow row, Node node) {
 		FontFace face = fonts.face(style, node);
 		if (face == null || whole.isEmpty()) {
 			return;
@@ -193,13 +174,10 @@ final class TextOutlines {
 			remarks.once(node.place(), NLS.bind(Messages.TextOutlines_glyph,
 					new String(Character.toChars(text.codePointAt(glyph.index()))), face.fullName()));
 		}
-		if (style.isVisible()) {
-			line.chunk = line.chunk.plus(set.outline().transformed(Transform.translation(line.x, line.y)));
-		}
 		int trailing = text.length() - text.stripTrailing().length();
-		double blank = face.advance(face.glyph(' ')) * perUnit + words + tracking;
+		double blanks = trailing * (face.advance(face.glyph(' ')) * perUnit + words + tracking);
 		double width = set.lines().isEmpty() ? 0 : set.lines().get(0).width();
-		line.x += width + (text.isBlank() ? 0 : tracking) + trailing * blank;
+		row.set(style.isVisible() ? set.letters() : List.of(), width + (text.isBlank() ? 0 : tracking) + blanks, blanks);
 	}
 
 	private static double spacing(Style style, String property, Lengths lengths) {

@@ -13,6 +13,7 @@ import javax.xml.stream.XMLStreamReader;
 import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Monitor;
 import org.frisket.imports.ImportSource;
+import org.frisket.imports.LargestFile;
 import org.frisket.imports.UnreadableArtException;
 
 /**
@@ -21,7 +22,6 @@ import org.frisket.imports.UnreadableArtException;
  */
 final class TreeReader {
 
-	static final long LARGEST_FILE = 64L << 20;
 	static final int MOST_ELEMENTS = 1_000_000;
 	static final int DEEPEST = 1_000;
 
@@ -37,11 +37,7 @@ final class TreeReader {
 
 	/** The root. */
 	Node read() throws IOException, UnreadableArtException {
-		if (source.size() > LARGEST_FILE) {
-			throw new UnreadableArtException(source.name(), "",
-					NLS.bind(Messages.TreeReader_large, source.size() >> 20, LARGEST_FILE >> 20));
-		}
-		try (InputStream in = source.open()) {
+		try (InputStream in = LargestFile.openUnpacked(source)) {
 			XMLStreamReader reader = factory().createXMLStreamReader(in);
 			try {
 				return tree(reader);

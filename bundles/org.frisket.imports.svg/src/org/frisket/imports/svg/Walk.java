@@ -1,20 +1,15 @@
 package org.frisket.imports.svg;
 
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 import org.eclipse.osgi.util.NLS;
-import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Point;
-import org.frisket.geometry.Region;
 import org.frisket.geometry.Transform;
 import org.frisket.geometry.clean.FillRule;
 import org.frisket.imports.ImportedShape;
@@ -29,53 +24,30 @@ final class Walk {
 
 	/** How far cubics may lie from arcs, in mm. */
 	private static final double DEVIATION = 0.001;
-	/** Elements that use each other again and again may grow beyond all measure. */
-	private static final int MOST_DRAWN = 500_000;
-	/** Characters, used ones counted again; the memory that curves take is up to thirty times that. */
-	private static final long MOST_PATH_DATA = 16L << 20;
 
-	/** Where an element stands: its style and frame. */
-	record Scope(Transform toMm, Style style, Lengths lengths) {
-
-		/** Length of a pixel in mm; 0 where the frame is flattened. */
-		double pixel() {
-			return Math.sqrt(Math.abs(toMm.determinant()));
-		}
-	}
-
-	private final String file;
 	private final boolean strokesAsOutlines;
-	private final Monitor monitor;
 	private final Remarks remarks;
+	private final Budget budget;
+	private final Addresses addresses;
 	private final Cascade cascade;
 	private final ShapeOutlines shapes;
 	private final TextOutlines texts;
 	private final PictureReader pictures;
 	private final Clipping clipping;
-	private final Map<String, Node> ids = new HashMap<>();
-	private final Set<Node> open = new HashSet<>();
-	private int drawn;
-	private long pathData;
+	private final Masking masking;
 
 	Walk(String file, Node root, boolean strokesAsOutlines, FontLibrary fonts, Remarks remarks, Monitor monitor) {
-		this.file = file;
 		this.strokesAsOutlines = strokesAsOutlines;
-		this.monitor = monitor;
 		this.remarks = remarks;
+		budget = new Budget(file, monitor);
+		addresses = new Addresses(root, remarks);
 		cascade = new Cascade(root, remarks);
 		shapes = new ShapeOutlines(remarks);
-		texts = new TextOutlines(cascade, new Fonts(fonts, remarks), remarks, monitor);
-		pictures = new PictureReader(remarks, shapes);
+		TextTracks tracks = new TextTracks(addresses, shapes, budget);
+		texts = new TextOutlines(cascade, new Fonts(fonts, remarks), tracks, remarks, monitor);
+		pictures = new PictureReader(remarks, addresses, shapes);
 		clipping = new Clipping(monitor, remarks);
-		collect(root);
-	}
-
-	private void collect(Node node) {
-		String id = node.attribute("id");
-		if (id != null) {
-			ids.putIfAbsent(id, node);
-		}
-		node.children().forEach(this::collect);
+		masking = new Masking(this, cascade, addresses, clipping);
 	}
 
 	/** Groups that stand by themselves are layers; what stands beside them is one more. */
@@ -137,24 +109,21 @@ final class Walk {
 		Style style = cascade.of(node, outer.style());
 		String transform = style.get("transform", node.attribute("transform", ""));
 		Lengths lengths = outer.lengths().withFontSize(TextOutlines.size(style, outer.lengths()));
-		return new Scope(Transforms.parse(transform).then(outer.toMm()), style, lengths);
+		return new Scope(Transforms.parse(transform).then(outer.toMm()), style, lengths, outer.bare());
 	}
 
-	private void draw(Node node, Scope outer, List<ImportedShape> out) throws UnreadableArtException {
+	void draw(Node node, Scope outer, List<ImportedShape> out) throws UnreadableArtException {
 		if (isDescriptive(node) || !Conditions.hold(node)) {
 			return;
 		}
-		monitor.check();
-		if (++drawn > MOST_DRAWN) {
-			throw new UnreadableArtException(file, node.place(), NLS.bind(Messages.Walk_many, MOST_DRAWN));
-		}
+		budget.element(node);
 		Scope scope = scope(node, outer);
 		if (!scope.style().isShown() || scope.pixel() == 0) {
 			return;
 		}
 		List<ImportedShape> found = new ArrayList<>();
 		content(node, scope, found);
-		out.addAll(masked(node, scope, found));
+		out.addAll(masking.masked(node, scope, found));
 	}
 
 	private void content(Node node, Scope scope, List<ImportedShape> out) throws UnreadableArtException {
@@ -175,13 +144,9 @@ final class Walk {
 				pictures.read(node, scope.lengths(), scope.toMm(), out);
 			}
 		}
-		case "text" -> shape(node, scope, texts.of(node, scope.style(), scope.lengths()), FillRule.NON_ZERO, out);
+		case "text" -> shape(node, scope, texts.of(node, scope), FillRule.NON_ZERO, out);
 		default -> {
-			String data = node.attribute("d");
-			pathData += data == null ? 0 : data.length();
-			if (pathData > MOST_PATH_DATA) {
-				throw new UnreadableArtException(file, node.place(), NLS.bind(Messages.Walk_pathData, MOST_PATH_DATA >> 20));
-			}
+			budget.pathData(node, node.attribute("d"));
 			Outline outline = shapes.of(node, scope.lengths(), DEVIATION / scope.pixel());
 			if (outline == null) {
 				remarks.count(node.name(), node.place(), count -> NLS.bind(Messages.Walk_leftOut, count, node.name()));
@@ -198,30 +163,33 @@ final class Walk {
 		}
 	}
 
-	private static FillRule fillRule(Style style, String property) {
+	static FillRule fillRule(Style style, String property) {
 		return style.get(property, "nonzero").equals("evenodd") ? FillRule.EVEN_ODD : FillRule.NON_ZERO;
 	}
 
 	/** What is filled is an area; what is only drawn along is lines, or the area that the pen covers. */
-	private void shape(Node node, Scope scope, Outline outline, FillRule rule, List<ImportedShape> out) {
+	private void shape(Node node, Scope scope, Outline outline, FillRule rule, List<ImportedShape> out)
+			throws UnreadableArtException {
 		Style style = scope.style();
 		if (outline.isEmpty()) {
 			return;
 		}
 		String name = node.label();
-		boolean filled = style.paints("fill", "black") && !node.is("line") && bounds(outline);
+		boolean filled = (scope.bare() || style.paints("fill", "black")) && !node.is("line") && bounds(outline);
 		double width = scope.lengths().parse(style.get("stroke-width", "1"), Lengths.Of.DIAGONAL);
-		boolean drawnAlong = style.paints("stroke", "none") && width > 0;
+		boolean drawnAlong = !scope.bare() && style.paints("stroke", "none") && width > 0;
 		if (filled) {
-			out.add(new Area(name, outline.transformed(scope.toMm()), rule, Paint.colour(style.get("fill", "black"), style)));
+			Outline filling = budget.outline(node, outline).transformed(scope.toMm());
+			out.add(new Area(name, filling, rule, Paint.colour(style.get("fill", "black"), style)));
 		}
 		if (drawnAlong) {
 			String colour = Paint.colour(style.get("stroke", "none"), style);
 			if (strokesAsOutlines) {
-				Outline covered = StrokeOutline.of(outline, width, style, scope.lengths(), scope.pixel());
+				Outline covered = budget.outline(node, StrokeOutline.of(outline, width, node, scope, remarks));
 				out.add(new Area(name, covered.transformed(scope.toMm()), FillRule.NON_ZERO, colour));
 			} else if (!filled) {
-				out.add(new Lines(name, outline.transformed(scope.toMm()), width * scope.pixel(), colour));
+				Outline line = budget.outline(node, outline).transformed(scope.toMm());
+				out.add(new Lines(name, line, width * scope.pixel(), colour));
 			}
 		}
 	}
@@ -236,17 +204,17 @@ final class Walk {
 	}
 
 	private void use(Node node, Scope scope, List<ImportedShape> out) throws UnreadableArtException {
-		Node target = target(node, node.attribute("href", ""));
+		Node target = addresses.target(node, node.attribute("href", ""));
 		if (target == null) {
 			return;
 		}
-		if (!open.add(target)) {
+		if (!addresses.enter(target)) {
 			remarks.once(node.place(), NLS.bind(Messages.Walk_cycle, node.attribute("href")));
 			return;
 		}
 		Transform shift = Transform.translation(shapes.length(node, "x", scope.lengths(), Lengths.Of.WIDTH),
 				shapes.length(node, "y", scope.lengths(), Lengths.Of.HEIGHT));
-		Scope inner = new Scope(shift.then(scope.toMm()), scope.style(), scope.lengths());
+		Scope inner = scope.in(shift.then(scope.toMm()), scope.lengths());
 		if (target.is("symbol") || target.is("svg")) {
 			Scope own = scope(target, inner);
 			if (own.style().isShown()) {
@@ -255,21 +223,7 @@ final class Walk {
 		} else {
 			draw(target, inner, out);
 		}
-		open.remove(target);
-	}
-
-	/** What an address of the form {@code #id} means; null, and told, if it is not in the file. */
-	private Node target(Node from, String address) {
-		String text = address.strip();
-		if (!text.startsWith("#")) {
-			remarks.once(from.place(), NLS.bind(Messages.Walk_remote, text.length() > 60 ? text.substring(0, 60) + "…" : text));
-			return null;
-		}
-		Node target = ids.get(text.substring(1));
-		if (target == null) {
-			remarks.once(from.place(), NLS.bind(Messages.Walk_noTarget, text));
-		}
-		return target;
+		addresses.leave(target);
 	}
 
 	/** A picture within the picture, with a frame of its own. The sizes are those a use gives, or null. */
@@ -291,7 +245,7 @@ final class Walk {
 		Lengths inner = new Lengths(outer.perInch(), box == null ? width : box.width(), box == null ? height : box.height(),
 				outer.fontSize());
 		List<ImportedShape> found = new ArrayList<>();
-		children(node, new Scope(fit.then(frame), scope.style(), inner), found);
+		children(node, scope.in(fit.then(frame), inner), found);
 		String overflow = scope.style().get("overflow", "hidden");
 		if (overflow.equals("visible") || overflow.equals("auto") || found.isEmpty()) {
 			out.addAll(found);
@@ -305,82 +259,5 @@ final class Walk {
 	private static double size(String first, String second, Lengths lengths, Lengths.Of of) {
 		String text = first != null ? first : second;
 		return text == null || text.equals("auto") ? lengths.parse("100%", of) : lengths.parse(text, of);
-	}
-
-	/** What the clip path and the mask of an element leave of it. */
-	private List<ImportedShape> masked(Node node, Scope scope, List<ImportedShape> found) throws UnreadableArtException {
-		List<ImportedShape> left = found;
-		for (String property : List.of("clip-path", "mask")) {
-			String value = scope.style().get(property, "none").strip();
-			if (left.isEmpty() || !value.startsWith("url(")) {
-				continue;
-			}
-			Node target = target(node, value.substring(4, Math.max(4, value.lastIndexOf(')'))).replaceAll("['\"]", ""));
-			if (target == null || !open.add(target)) {
-				continue;
-			}
-			Region region = target.is("clipPath") ? clip(target, scope, left)
-					: target.is("mask") ? mask(target, scope, left) : null;
-			open.remove(target);
-			if (region != null) {
-				left = clipping.clipped(left, region, node);
-			}
-		}
-		return left;
-	}
-
-	/** The frame of what clips or masks: that of the element, or the box round what it shows. */
-	private static Transform frame(Node target, String unitsAttribute, Scope scope, List<ImportedShape> shown) {
-		if (!target.attribute(unitsAttribute, "userSpaceOnUse").equals("objectBoundingBox")) {
-			return scope.toMm();
-		}
-		Transform back = scope.toMm().inverse();
-		Bounds box = Bounds.EMPTY;
-		for (ImportedShape shape : shown) {
-			if (shape instanceof Area area) {
-				box = box.with(area.outline().transformed(back).bounds());
-			} else if (shape instanceof Lines lines) {
-				box = box.with(lines.outline().transformed(back).bounds());
-			}
-		}
-		return box.isEmpty() ? scope.toMm()
-				: new Transform(box.width(), 0, 0, box.height(), box.minX(), box.minY()).then(scope.toMm());
-	}
-
-	/** All that the shapes in a clip path cover, painted or not. */
-	private Region clip(Node target, Scope scope, List<ImportedShape> shown) throws UnreadableArtException {
-		Scope inner = scope(target, new Scope(frame(target, "clipPathUnits", scope, shown), Style.INITIAL, scope.lengths()));
-		List<Region> regions = new ArrayList<>();
-		for (Node child : target.children()) {
-			for (Area area : areas(child, inner)) {
-				FillRule rule = fillRule(cascade.of(child, inner.style()), "clip-rule");
-				regions.add(clipping.region(area.outline(), child.is("text") ? FillRule.NON_ZERO : rule));
-			}
-		}
-		Region all = clipping.union(regions);
-		List<ImportedShape> own = masked(target, inner,
-				new ArrayList<>(List.of(new Area("", all.toOutline(), FillRule.NON_ZERO, ""))));
-		return own.isEmpty() ? Region.EMPTY : clipping.region(((Area) own.get(0)).outline(), FillRule.NON_ZERO);
-	}
-
-	private List<Area> areas(Node node, Scope scope) throws UnreadableArtException {
-		List<ImportedShape> found = new ArrayList<>();
-		draw(node, scope, found);
-		return found.stream().filter(Area.class::isInstance).map(Area.class::cast).toList();
-	}
-
-	/** What the mask shows at least half: light shapes add to it, dark ones take away. */
-	private Region mask(Node target, Scope scope, List<ImportedShape> shown) throws UnreadableArtException {
-		Scope inner = scope(target,
-				new Scope(frame(target, "maskContentUnits", scope, shown), Style.INITIAL, scope.lengths()));
-		Region open = Region.EMPTY;
-		for (Node child : target.children()) {
-			for (Area area : areas(child, inner)) {
-				Region region = clipping.region(area.outline(), area.rule());
-				boolean light = area.colour().isEmpty() || Paint.luminance(area.colour(), inner.style()) >= 0.5;
-				open = light ? clipping.union(List.of(open, region)) : clipping.subtract(open, region);
-			}
-		}
-		return open;
 	}
 }

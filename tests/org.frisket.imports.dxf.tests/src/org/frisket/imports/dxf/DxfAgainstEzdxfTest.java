@@ -8,10 +8,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Random;
 
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Contour;
 import org.frisket.imports.ImportedShape;
+import org.frisket.imports.UnreadableArtException;
+import org.frisket.testkit.Mutants;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -82,6 +85,32 @@ class DxfAgainstEzdxfTest {
 				compare(expected.get(i).split(" "), lines.get(i), version + ", entity " + i);
 			}
 		}
+	}
+
+	/** Either curves come out of a damaged file, or a reason; never anything else. */
+	@Test
+	void mutantsOfItsFilesNeitherCrashNorHang(@TempDir Path folder) throws Exception {
+		assumeTrue(installed(), "python3-ezdxf is not installed");
+		Random random = new Random(20_261_129);
+		int read = 0;
+		int refused = 0;
+		for (String version : List.of("R12", "R2000", "R2010", "R2018")) {
+			Path file = folder.resolve(version + ".dxf");
+			written(version, file);
+			byte[] whole = Files.readAllBytes(file);
+			for (int i = 0; i < 300; i++) {
+				try {
+					for (ImportedShape.Lines lines : Dxf.lines(Dxf.read(Mutants.of(whole, random), "file"))) {
+						assertTrue(Double.isFinite(lines.bounds().width()), version);
+					}
+					read++;
+				} catch (UnreadableArtException e) {
+					assertTrue(e.getMessage().startsWith("plate.dxf"), e.getMessage());
+					refused++;
+				}
+			}
+		}
+		assertTrue(read > 200 && refused > 200, read + " read, " + refused + " refused");
 	}
 
 	/** The library draws quarter turns by one cubic, which may miss a circle of 90 mm by 0.025. */

@@ -18,6 +18,7 @@ import org.frisket.geometry.Point;
 import org.frisket.geometry.Segment;
 import org.frisket.imports.ImportedArt;
 import org.frisket.imports.ImportedShape;
+import org.frisket.imports.LargestFile;
 import org.frisket.imports.UnreadableArtException;
 import org.junit.jupiter.api.Test;
 
@@ -191,6 +192,18 @@ class DxfImporterTest {
 		UnreadableArtException e = assertThrows(UnreadableArtException.class,
 				() -> Dxf.read(Dxf.withBlocks(blocks.toString(), "0 INSERT 2 b19")));
 		assertTrue(e.getMessage().startsWith("plate.dxf, line "), e.getMessage());
+	}
+
+	/** Larger files than memory can hold are refused before, and groups without end on the way. */
+	@Test
+	void largeFilesAreBounded() {
+		byte[] groups = ("0\nSECTION\n2\nENTITIES\n0\nA\n" + "1\n\n".repeat(DrawingReader.MOST_GROUPS))
+				.getBytes(StandardCharsets.UTF_8);
+		UnreadableArtException e = assertThrows(UnreadableArtException.class, () -> Dxf.read(groups, "file"));
+		assertTrue(e.getMessage().contains("line ") && e.getMessage().contains("more than 4000000 groups"), e.getMessage());
+		byte[] large = new byte[(int) LargestFile.BYTES + 1];
+		e = assertThrows(UnreadableArtException.class, () -> Dxf.read(large, "file"));
+		assertTrue(e.getMessage().contains("up to 64 MB"), e.getMessage());
 	}
 
 	@Test

@@ -14,6 +14,8 @@ import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Point;
+import org.frisket.imports.UnreadableArtException;
+import org.frisket.testkit.Mutants;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -86,6 +88,27 @@ class HpglAgainstHp2xxTest {
 			}
 		}
 		return new Drawn(length, bounds);
+	}
+
+	/** Either curves come out of a damaged plot, or a reason; never anything else. */
+	@Test
+	void mutantsOfPlotsNeitherCrashNorHang() throws Exception {
+		Random random = new Random(20_261_129);
+		int read = 0;
+		int refused = 0;
+		for (int i = 0; i < 1_200; i++) {
+			byte[] mutant = Mutants.of(plot(random).getBytes(StandardCharsets.ISO_8859_1), random);
+			try {
+				for (Outline outline : HpglImporterTest.outlines(HpglImporterTest.read(mutant))) {
+					assertTrue(Double.isFinite(outline.bounds().width()));
+				}
+				read++;
+			} catch (UnreadableArtException e) {
+				assertTrue(e.getMessage().startsWith("tag.plt"), e.getMessage());
+				refused++;
+			}
+		}
+		assertTrue(read > 200 && refused > 200, read + " read, " + refused + " refused");
 	}
 
 	@Test

@@ -21,6 +21,7 @@ import org.frisket.geometry.options.OptionValues;
 import org.frisket.imports.ImportSource;
 import org.frisket.imports.ImportedArt;
 import org.frisket.imports.ImportedShape;
+import org.frisket.imports.LargestFile;
 import org.frisket.imports.UnreadableArtException;
 import org.junit.jupiter.api.Test;
 
@@ -168,6 +169,17 @@ class HpglImporterTest {
 			UnreadableArtException e = assertThrows(UnreadableArtException.class, () -> read(one[0]), one[0]);
 			assertTrue(e.getMessage().startsWith("tag.plt") && e.getMessage().contains(one[1]), e.getMessage());
 		}
+	}
+
+	@Test
+	void largeFilesAreBounded() {
+		for (String numbers : List.of("IN;PD" + "1,".repeat(Plotter.MOST) + "1;", "IN;" + "PU;".repeat(Plotter.MOST))) {
+			UnreadableArtException e = assertThrows(UnreadableArtException.class, () -> read(numbers));
+			assertTrue(e.getMessage().contains("byte ") && e.getMessage().contains("more than 5000000"), e.getMessage());
+		}
+		byte[] large = new byte[(int) LargestFile.BYTES + 1];
+		UnreadableArtException e = assertThrows(UnreadableArtException.class, () -> read(large));
+		assertTrue(e.getMessage().contains("up to 64 MB"), e.getMessage());
 	}
 
 	@Test

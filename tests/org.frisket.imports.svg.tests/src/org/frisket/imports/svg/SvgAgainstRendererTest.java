@@ -1,26 +1,14 @@
 package org.frisket.imports.svg;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import java.awt.Color;
-import java.awt.Graphics2D;
-import java.awt.RenderingHints;
-import java.awt.geom.Path2D;
-import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 
 import javax.imageio.ImageIO;
 
-import org.frisket.geometry.Contour;
-import org.frisket.geometry.Cubic;
-import org.frisket.geometry.Segment;
-import org.frisket.geometry.clean.FillRule;
-import org.frisket.imports.ImportedShape;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -28,7 +16,6 @@ import org.junit.jupiter.api.io.TempDir;
 class SvgAgainstRendererTest {
 
 	private static final Path RENDERER = Path.of("/usr/bin/rsvg-convert");
-	private static final int PIXELS = 800;
 
 	private static final List<String> DRAWINGS = List.of(
 			// paths, all commands
@@ -100,73 +87,13 @@ class SvgAgainstRendererTest {
 		}
 	}
 
-	/** Pixel by pixel, and by the area that is covered, of which pixels at the edge have their part. */
 	private static void compare(String svg, Path folder) throws Exception {
-		BufferedImage expected = rendered(svg, folder);
-		BufferedImage found = painted(Svg.shapes(Svg.read(svg, "strokes", "outlines")));
-		long black = 0;
-		long other = 0;
-		double theirArea = 0;
-		double ourArea = 0;
-		for (int y = 0; y < PIXELS; y++) {
-			for (int x = 0; x < PIXELS; x++) {
-				int theirs = expected.getRaster().getSample(x, y, 0);
-				int ours = found.getRaster().getSample(x, y, 0);
-				black += theirs < 128 ? 1 : 0;
-				other += Math.abs(theirs - ours) > 100 ? 1 : 0;
-				theirArea += (255 - theirs) / 255.0;
-				ourArea += (255 - ours) / 255.0;
-			}
-		}
-		assertTrue(black > PIXELS * PIXELS / 100, "hardly anything is drawn: " + svg);
-		assertTrue(other <= black / 500, other + " of " + black + " pixels differ: " + svg);
-		assertEquals(theirArea, ourArea, 0.005 * theirArea, "area in pixels: " + svg);
-	}
-
-	private static BufferedImage rendered(String svg, Path folder) throws Exception {
 		Path in = folder.resolve("in.svg");
 		Path out = folder.resolve("out.png");
 		Files.writeString(in, svg);
-		Process process = new ProcessBuilder(RENDERER.toString(), "-w", "" + PIXELS, "-h", "" + PIXELS, "-b", "white", "-o",
-				out.toString(), in.toString()).inheritIO().start();
+		Process process = new ProcessBuilder(RENDERER.toString(), "-w", "" + Painting.PIXELS, "-h", "" + Painting.PIXELS, "-b",
+				"white", "-o", out.toString(), in.toString()).inheritIO().start();
 		assertEquals(0, process.waitFor());
-		return ImageIO.read(out.toFile());
-	}
-
-	private static BufferedImage painted(List<ImportedShape> shapes) {
-		BufferedImage image = new BufferedImage(PIXELS, PIXELS, BufferedImage.TYPE_BYTE_GRAY);
-		Graphics2D g = image.createGraphics();
-		g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-		g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-		g.setColor(Color.WHITE);
-		g.fillRect(0, 0, PIXELS, PIXELS);
-		g.setColor(Color.BLACK);
-		g.scale(PIXELS / 100.0, PIXELS / 100.0);
-		for (ImportedShape.Area area : areas(shapes)) {
-			Path2D path = new Path2D.Double(area.rule() == FillRule.EVEN_ODD ? Path2D.WIND_EVEN_ODD : Path2D.WIND_NON_ZERO);
-			for (Contour contour : area.outline().contours()) {
-				path.moveTo(contour.start().x(), contour.start().y());
-				for (Segment segment : contour.segments()) {
-					if (segment instanceof Cubic c) {
-						path.curveTo(c.control1().x(), c.control1().y(), c.control2().x(), c.control2().y(), c.end().x(),
-								c.end().y());
-					} else {
-						path.lineTo(segment.end().x(), segment.end().y());
-					}
-				}
-				path.closePath();
-			}
-			g.fill(path);
-		}
-		g.dispose();
-		return image;
-	}
-
-	private static List<ImportedShape.Area> areas(List<ImportedShape> shapes) {
-		List<ImportedShape.Area> areas = new ArrayList<>();
-		for (ImportedShape shape : shapes) {
-			areas.add((ImportedShape.Area) shape);
-		}
-		return areas;
+		Painting.assertSame(ImageIO.read(out.toFile()), svg);
 	}
 }

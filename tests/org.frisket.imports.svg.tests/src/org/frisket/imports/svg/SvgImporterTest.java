@@ -7,12 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Base64;
 import java.util.List;
 import java.util.Random;
+import java.util.zip.GZIPOutputStream;
 
 import javax.imageio.ImageIO;
 
@@ -26,6 +28,7 @@ import org.frisket.imports.ImportedArt;
 import org.frisket.imports.ImportSource;
 import org.frisket.geometry.options.OptionValues;
 import org.frisket.imports.ImportedLayer;
+import org.frisket.imports.LargestFile;
 import org.frisket.imports.ImportedShape;
 import org.frisket.imports.Remark;
 import org.frisket.imports.UnreadableArtException;
@@ -197,7 +200,7 @@ class SvgImporterTest {
 
 			@Override
 			public long size() {
-				return TreeReader.LARGEST_FILE + 1;
+				return LargestFile.BYTES + 1;
 			}
 
 			@Override
@@ -208,10 +211,56 @@ class SvgImporterTest {
 		SvgImporter importer = new SvgImporter();
 		UnreadableArtException e = assertThrows(UnreadableArtException.class,
 				() -> importer.read(huge, OptionValues.defaults(importer.options()), Monitor.NONE));
-		assertTrue(e.getMessage().contains("64 MB"), e.getMessage());
+		assertTrue(e.getMessage().contains("up to 64 MB"), e.getMessage());
 		byte[] path = Svg.sheet("<path d='" + "M1 1H2V2Z".repeat((50 << 20) / 9) + "'/>").getBytes(StandardCharsets.UTF_8);
 		e = assertThrows(UnreadableArtException.class, () -> Svg.read(path));
 		assertTrue(e.getMessage().contains("16 million characters of path data"), e.getMessage());
+	}
+
+	/** As {@code .svgz} is: SVG 1.1, section 1.2 of its conformance. What unpacks to more than the limit is refused. */
+	@Test
+	void packedFilesAreReadAndBounded() throws Exception {
+		byte[] packed = packed(Svg.sheet("<rect width='3' height='4'/>").getBytes(StandardCharsets.UTF_8), 1);
+		assertEquals(12, Svg.shapes(Svg.read(packed)).stream().mapToDouble(SvgImporterTest::area).sum(), 1e-9);
+		byte[] bomb = packed(new byte[1 << 20], 65);
+		UnreadableArtException e = assertThrows(UnreadableArtException.class, () -> Svg.read(bomb));
+		assertTrue(e.getMessage().contains("has 65 MB; up to 64 MB"), e.getMessage());
+		for (int length = 2; length < packed.length; length++) {
+			byte[] torn = Arrays.copyOf(packed, length);
+			e = assertThrows(UnreadableArtException.class, () -> Svg.read(torn));
+			assertTrue(e.getMessage().startsWith("leaf.svg: its packing is damaged"), e.getMessage());
+		}
+	}
+
+	private static byte[] packed(byte[] bytes, int times) throws IOException {
+		ByteArrayOutputStream out = new ByteArrayOutputStream();
+		try (GZIPOutputStream zip = new GZIPOutputStream(out)) {
+			for (int i = 0; i < times; i++) {
+				zip.write(bytes);
+			}
+		}
+		return out.toByteArray();
+	}
+
+	/** Small files that would draw millions: elements that are no nested use, letters, dashes. */
+	@Test
+	void whatIsDrawnIsBounded() throws Exception {
+		String svg = Svg.sheet("<text id='t' font-size='1'>" + "o".repeat(20_000) + "</text>" + "<use href='#t'/>".repeat(30));
+		UnreadableArtException e = assertThrows(UnreadableArtException.class, () -> Svg.read(svg));
+		assertTrue(e.getMessage().contains("more than 4 million nodes"), e.getMessage());
+		String elements = Svg.sheet("<g/>".repeat(TreeReader.MOST_ELEMENTS));
+		e = assertThrows(UnreadableArtException.class, () -> Svg.read(elements));
+		assertTrue(e.getMessage().contains("more than 1000000 elements"), e.getMessage());
+		ImportedArt art = Svg.read(Svg.sheet("<path d='M0 0H1e8' stroke='red' stroke-dasharray='.1'/>"), "strokes", "outlines");
+		assertEquals(1, Svg.shapes(art).size());
+		assertTrue(art.remarks().get(0).reason().contains("more than 100000 dashes"), art.remarks().toString());
+	}
+
+	/** SVG 1.1, section 14.3.5: shapes in a clip path count as they are, however they are painted. */
+	@Test
+	void whatClipsNeedNotBePainted() throws Exception {
+		assertEquals(16, area("<clipPath id='c'><rect width='4' height='4' fill='none' stroke='red' stroke-width='3'/></clipPath>"
+				+ "<rect width='50' height='50' clip-path='url(#c)'/>", "strokes", "outlines"), 0.02);
 	}
 
 	@Test

@@ -17,6 +17,12 @@ import javax.imageio.ImageIO;
 
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.core.runtime.preferences.InstanceScope;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.dnd.DND;
+import org.eclipse.swt.dnd.DragSource;
+import org.eclipse.swt.dnd.DragSourceAdapter;
+import org.eclipse.swt.dnd.DragSourceEvent;
+import org.eclipse.swt.dnd.FileTransfer;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -32,6 +38,9 @@ import org.frisket.model.OperationKind;
 import org.frisket.ui.bench.Bench;
 import org.frisket.ui.bench.JobOnBench;
 import org.frisket.ui.bench.internal.editor.BenchEditor;
+import org.frisket.ui.views.Views;
+import org.frisket.ui.views.internal.stack.StackCanvas;
+import org.frisket.ui.views.internal.stack.StackView;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -113,6 +122,7 @@ class ImportUiTest extends OpenBench {
 		Screen.settle();
 		ready(form);
 		Screen.keep(Screen.picture(form), "import");
+		assertTrue(field(form, Combo.class, "strokes").getSize().x > 100, "the choice has no room");
 		Screen.key("Return");
 		Screen.waitUntil("the layers are there", () -> job().getLayers().size() == own.size() + 2);
 		assertFalse(Dialogs.isOpen(TITLE));
@@ -169,13 +179,53 @@ class ImportUiTest extends OpenBench {
 		assertFalse(Dialogs.isOpen(TITLE));
 	}
 
+	/** From a window that offers them, as one of files does, by the mouse. */
+	private static void dragFiles(List<Path> files, Control target, int x, int y) {
+		Shell offering = new Shell(target.getDisplay(), SWT.NO_TRIM | SWT.ON_TOP);
+		try {
+			offering.setBounds(4, 4, 60, 40);
+			DragSource source = new DragSource(offering, DND.DROP_COPY);
+			source.setTransfer(FileTransfer.getInstance());
+			boolean[] let = new boolean[1];
+			source.addDragListener(new DragSourceAdapter() {
+				@Override
+				public void dragSetData(DragSourceEvent event) {
+					event.data = files.stream().map(Path::toString).toArray(String[]::new);
+				}
+
+				@Override
+				public void dragFinished(DragSourceEvent event) {
+					let[0] = true;
+				}
+			});
+			offering.open();
+			Screen.settle();
+			Screen.moveTo(offering, 20, 20);
+			Screen.pressButton();
+			for (int step = 1; step <= 10; step++) {
+				Screen.moveTo(offering, 20 + 2 * step, 20 + step);
+			}
+			for (int step = 5; step >= 0; step--) {
+				Screen.moveTo(target, x - 3 * step, y - 3 * step);
+				Screen.settle();
+			}
+			Screen.releaseButton();
+			Screen.waitUntil("the files are let go", () -> let[0]);
+		} finally {
+			offering.dispose();
+		}
+	}
+
 	@Test
 	void severalFilesThatAreDroppedLieAboutThePlaceAsOneStep() throws Exception {
 		List<String> own = layers(job());
 		Path one = write("tag.svg", TAG.formatted(""));
 		Path other = write("label.svg", TAG.formatted(""));
-		// the toolkit's own drags cannot be made by test events; what a drop brings is handed on by the same door
-		Adapters.adapt(bench, JobOnBench.class).importFiles(List.of(one, other), Optional.of(new Point(200, 100)));
+		Control canvas = bench.viewer().getControl();
+		int x = canvas.getSize().x / 2;
+		int y = canvas.getSize().y / 2;
+		Point place = bench.zoom().toMm(x, y);
+		dragFiles(List.of(one, other, write("notes.txt", "not art")), canvas, x, y);
 		Shell form = form();
 		ready(form);
 		Screen.key("Return");
@@ -183,11 +233,28 @@ class ImportUiTest extends OpenBench {
 		Screen.waitUntil("they are worked through", bench::isUpToDate);
 		Bounds all = Adapters.adapt(bench, JobOnBench.class).bounds(job().getLayers().subList(own.size(), own.size() + 4)
 				.stream().flatMap(layer -> layer.getElements().stream()).toList());
-		assertEquals(200, all.centre().x(), 0.01);
-		assertEquals(100, all.centre().y(), 0.01);
+		assertEquals(place.x(), all.centre().x(), 0.01);
+		assertEquals(place.y(), all.centre().y(), 0.01);
 		listen(bench);
 		Screen.key("ctrl+z");
 		Screen.waitUntil("they are taken back", () -> layers(job()).equals(own));
+	}
+
+	@Test
+	void filesThatAreDroppedOnTheStackStayWhereTheyAre() throws Exception {
+		Path file = write("tag.svg", TAG.formatted(""));
+		StackView view = (StackView) page().showView(Views.STACK_ID);
+		Screen.settle();
+		StackCanvas stack = view.canvas();
+		dragFiles(List.of(file), stack, stack.getSize().x / 2, stack.getSize().y / 2);
+		Shell form = form();
+		ready(form);
+		Screen.key("Return");
+		Screen.waitUntil("it is there", () -> layers(job()).contains("Tag"));
+		Screen.waitUntil("it is worked through", bench::isUpToDate);
+		Bounds card = Adapters.adapt(bench, JobOnBench.class).bounds(List.of(named(job(), "card")));
+		assertEquals(5, card.minX(), 0.01);
+		assertEquals(5, card.minY(), 0.01);
 	}
 
 	@Test

@@ -18,6 +18,8 @@ import org.frisket.ui.ThemeColour;
 /** One option as a line of a form: what it does, its value, and below what is wrong with it. */
 final class OptionField {
 
+	private static final int LABEL_PX = 300;
+
 	private final Option option;
 	private final Control input;
 	private final Label message;
@@ -27,6 +29,9 @@ final class OptionField {
 		this.option = option;
 		Label label = new Label(parent, SWT.WRAP);
 		label.setText(sentence(option.description()));
+		// a long one is broken, or nothing would be left of the field beside it
+		GridDataFactory.swtDefaults().hint(Math.min(LABEL_PX, label.computeSize(SWT.DEFAULT, SWT.DEFAULT).x), SWT.DEFAULT)
+				.applyTo(label);
 		input = option.kind() == Option.Kind.CHOICE ? choice(parent, value) : text(parent, value);
 		input.setData(option.name());
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(input);
