@@ -76,10 +76,21 @@ final class StockRows {
 		return keys;
 	}
 
+	/** The revisions of all, by id. */
+	static Map<String, Long> revisions(Connection connection) throws SQLException {
+		Map<String, Long> revisions = new HashMap<>();
+		Sql.list(connection, "SELECT id, revision FROM stock", row -> revisions.put(row.getString(1), row.getLong(2)));
+		return revisions;
+	}
+
 	static void insert(Connection connection, Collection<Stock> stocks) throws SQLException {
-		Sql.updateAll(connection, INSERT,
-				stocks.stream().map(stock -> with(values(stock), FIRST_REVISION, stock.id()))::iterator);
-		insertSizes(connection, stocks);
+		insertShelved(connection, stocks.stream().map(stock -> new ShelvedStock(stock, FIRST_REVISION)).toList());
+	}
+
+	static void insertShelved(Connection connection, Collection<ShelvedStock> stocks) throws SQLException {
+		Sql.updateAll(connection, INSERT, stocks.stream()
+				.map(each -> with(values(each.stock()), each.revision(), each.stock().id()))::iterator);
+		insertSizes(connection, stocks.stream().map(ShelvedStock::stock).toList());
 	}
 
 	/** Whatever revisions are there. Names may change places among them. */

@@ -5,6 +5,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -115,6 +116,39 @@ public final class StockShelf {
 				throw new ShelfException(NLS.bind(Messages.StockShelf_changed, counted.name()));
 			}
 			return new ShelvedStock(counted, found.revision() + 1);
+		});
+	}
+
+	/**
+	 * Puts stocks in the places of others, all or none, so that a change can be taken back whole.
+	 *
+	 * @param exchanges no two of the same stock
+	 * @return what lies there now, in the order of the exchanges; empty where a stock was taken away
+	 * @throws ShelfException if something does not lie there as it was seen, or a name is taken
+	 */
+	public List<Optional<ShelvedStock>> exchange(List<StockExchange> exchanges) throws StoreException, ShelfException {
+		return store.change(connection -> {
+			Map<String, Long> there = StockRows.revisions(connection);
+			for (StockExchange each : exchanges) {
+				each.refuseOther(there.get(each.id()));
+			}
+			Set<String> ids = exchanges.stream().map(StockExchange::id).collect(Collectors.toSet());
+			Set<String> names = StockRows.nameKeys(connection, id -> !ids.contains(id));
+			for (StockExchange each : exchanges) {
+				if (each.after().isPresent() && !names.add(StockIds.key(each.after().get().name()))) {
+					throw new ShelfException(NLS.bind(Messages.StockShelf_nameTaken, each.after().get().name()));
+				}
+			}
+			for (StockExchange each : exchanges) {
+				if (each.after().isEmpty()) {
+					StockRows.delete(connection, each.id());
+				}
+			}
+			StockRows.replace(connection, exchanges.stream().filter(each -> each.before().isPresent())
+					.flatMap(each -> each.after().stream()).toList());
+			StockRows.insertShelved(connection, exchanges.stream().filter(each -> each.before().isEmpty())
+					.flatMap(each -> each.result().stream()).toList());
+			return exchanges.stream().map(StockExchange::result).toList();
 		});
 	}
 

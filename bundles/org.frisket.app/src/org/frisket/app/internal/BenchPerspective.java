@@ -5,6 +5,7 @@ import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 import org.frisket.app.internal.help.HelpView;
 import org.frisket.ui.bench.Bench;
+import org.frisket.ui.material.Material;
 import org.frisket.ui.views.Views;
 
 /** The bench with its views around it; where no job is open, a line says how to open one. */
@@ -28,6 +29,8 @@ public final class BenchPerspective implements IPerspectiveFactory {
 		layout.addView(Views.TYPE_CASE_ID, IPageLayout.BOTTOM, STACK_HEIGHT, Views.STACK_ID);
 		IFolderLayout right = layout.createFolder(RIGHT, IPageLayout.RIGHT, PROPERTIES_START, layout.getEditorArea());
 		right.addView(Views.PROPERTIES_ID);
+		// behind the properties: on a small screen neither would have room enough below the other
+		right.addView(Material.SHELF_ID);
 		right.addPlaceholder(HelpView.ID);
 		layout.setEditorOnboardingText(Messages.BenchPerspective_empty);
 		layout.setEditorOnboardingImageUri("platform:/plugin/org.frisket.app/icons/frisket64.svg"); //$NON-NLS-1$

@@ -1,9 +1,6 @@
 package org.frisket.cli.stock;
 
 import java.io.IOException;
-import java.io.OutputStreamWriter;
-import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -27,9 +24,6 @@ import picocli.CommandLine.Spec;
 @Command(name = "export", description = "Writes the studio's stock as a table of comma-separated values.", sortOptions = false)
 final class StockExportVerb implements Callable<Integer> {
 
-	/** By which spreadsheets see that it is UTF-8. */
-	private static final char BYTE_ORDER_MARK = '\uFEFF';
-
 	@Spec
 	private CommandSpec spec;
 
@@ -46,12 +40,7 @@ final class StockExportVerb implements Callable<Integer> {
 	public Integer call() throws Refusal {
 		List<Stock> stocks = shelf.read(StockShelf::list).stream().map(ShelvedStock::stock).toList();
 		try {
-			WholeFile.write(out -> {
-				Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-				writer.write(BYTE_ORDER_MARK);
-				StockCsv.write(stocks, writer);
-				writer.flush();
-			}, file);
+			StockCsv.write(stocks, file);
 		} catch (IOException e) {
 			throw new Refusal(file + ": " + WholeFile.reason(e));
 		}

@@ -35,7 +35,15 @@ public final class Cautions {
 		return cautions;
 	}
 
-	private static void heat(StockFamily family, Process process, List<Caution> cautions) {
+	/** Those that hold for a stock on whatever machine, the gravest first; the last is that its maker knows better. */
+	public static List<Caution> of(StockFamily family) {
+		List<Caution> cautions = new ArrayList<>();
+		melting(family, cautions);
+		cautions.add(new Caution("stock.manual", false, Messages.Cautions_stock));
+		return cautions;
+	}
+
+	private static void melting(StockFamily family, List<Caution> cautions) {
 		switch (family) {
 		case FILM, OTHER -> cautions.add(new Caution("heat.fumes", true, Messages.Cautions_fumes));
 		case FOAM, FABRIC, LABEL -> cautions.add(new Caution("heat.plastic", false, Messages.Cautions_plastic));
@@ -43,6 +51,10 @@ public final class Cautions {
 			// what is said of every hot process is enough
 		}
 		}
+	}
+
+	private static void heat(StockFamily family, Process process, List<Caution> cautions) {
+		melting(family, cautions);
 		if (process == Process.LASER) {
 			cautions.add(new Caution("laser.fire", false, Messages.Cautions_fire));
 			cautions.add(new Caution("laser.eyes", false, Messages.Cautions_eyes));

@@ -15,6 +15,7 @@ final class Messages extends NLS {
 	public static String Cautions_manual;
 	public static String Cautions_nearlyDull;
 	public static String Cautions_plastic;
+	public static String Cautions_stock;
 	public static String Confidence_fair;
 	public static String Confidence_good;
 	public static String Confidence_low;

@@ -1,8 +1,11 @@
 package org.frisket.material.csv;
 
 import java.io.IOException;
+import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -20,6 +23,7 @@ import org.frisket.material.Stock;
 import org.frisket.material.StockBuilder;
 import org.frisket.material.StockField;
 import org.frisket.material.StockIds;
+import org.frisket.model.WholeFile;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
@@ -31,6 +35,7 @@ import de.siegmar.fastcsv.writer.LineDelimiter;
  */
 public final class StockCsv {
 
+	private static final char BYTE_ORDER_MARK = '\uFEFF';
 	private static final char[] SEPARATORS = { ',', ';', '\t' };
 	private static final Map<StockField, String> UNITS = Map.of(StockField.GRAMMAGE, " g/m²", StockField.BASIS_WEIGHT,
 			" lb", StockField.CALIPER, " mm");
@@ -164,6 +169,16 @@ public final class StockCsv {
 			problems.add(new CsvProblem(row.number(), headers.header(field), NLS.bind(Messages.StockCsv_twice, before)));
 		}
 		return before == null;
+	}
+
+	/** Writes a table with all columns to a file, wholly or not at all, in UTF-8 that spreadsheets know by its mark. */
+	public static void write(List<Stock> stocks, Path file) throws IOException {
+		WholeFile.write(out -> {
+			Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+			writer.write(BYTE_ORDER_MARK);
+			write(stocks, writer);
+			writer.flush();
+		}, file);
 	}
 
 	/** Writes a table with all columns. */

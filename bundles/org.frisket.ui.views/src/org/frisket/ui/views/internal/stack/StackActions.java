@@ -2,6 +2,7 @@ package org.frisket.ui.views.internal.stack;
 
 import java.util.List;
 
+import org.eclipse.core.runtime.Platform;
 import org.eclipse.osgi.util.NLS;
 import org.frisket.editing.AddLayer;
 import org.frisket.editing.DeleteElements;
@@ -23,6 +24,7 @@ import org.frisket.model.Element;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
+import org.frisket.ui.views.StockChooser;
 import org.frisket.ui.views.internal.ElementText;
 
 /**
@@ -167,10 +169,15 @@ public final class StackActions {
 		}
 	}
 
-	/** Lets the user type the stock of the current layer. */
+	/** Lets the user choose the stock of the current layer, or type it where there is nothing to choose from. */
 	public void nameStock() {
 		if (layer() != null) {
 			Layer named = layer();
+			Object chooser = Platform.getAdapterManager().loadAdapter(canvas, StockChooser.class.getName());
+			if (chooser != null) {
+				((StockChooser) chooser).choose(canvas.bench(), named, canvas, canvas.sheetOf(new Row(named, null)));
+				return;
+			}
 			canvas.type(new Row(named, null), named.getStock(), Messages.StackActions_stock,
 					stock -> canvas.execute(new SetLayerStock(named, stock)));
 		}

@@ -62,6 +62,7 @@ public final class StackCanvas extends Canvas {
 		setMenu(new StackMenu(this).menu());
 		StackAccess.install(this);
 		FilesDrop.onto(this, this::bench);
+		StackDrop.onto(this);
 	}
 
 	/** Shows the layers of a job; null for none. */

@@ -1,0 +1,236 @@
+package org.frisket.ui.material.internal;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
+
+import org.eclipse.core.commands.ExecutionException;
+import org.eclipse.core.commands.operations.IOperationHistory;
+import org.eclipse.core.commands.operations.IUndoContext;
+import org.eclipse.core.commands.operations.IUndoableOperation;
+import org.eclipse.core.commands.operations.ObjectUndoContext;
+import org.eclipse.core.commands.operations.OperationHistoryFactory;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.NullProgressMonitor;
+import org.frisket.material.ShelfException;
+import org.frisket.material.ShelvedStock;
+import org.frisket.material.StockShelf;
+import org.frisket.material.shelf.StockChange;
+import org.frisket.studio.Studio;
+import org.frisket.studio.StudioFolder;
+import org.frisket.studio.store.Store;
+
+/**
+ * The studio's shelf as the screen knows it: what lay on it when it was looked at last, and whether it could be looked
+ * at. While somebody listens, changes of other desks are noticed by themselves. All changes go through here, each one
+ * step of undo. Only for the UI thread, but for what is said otherwise.
+ */
+public final class StudioShelf {
+
+	private static final StudioShelf ONLY = new StudioShelf();
+	private static final int STEPS = 200;
+
+	/** What was seen; made off the UI thread. */
+	private record Sight(Path folder, FileTime changed, List<ShelvedStock> stocks) {
+	}
+
+	/** Makes a change of what lies on the shelf now. Called off the UI thread. */
+	public interface Plan {
+		StockChange at(StockShelf shelf) throws IOException, ShelfException;
+	}
+
+	private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
+	private final IOperationHistory history = OperationHistoryFactory.getOperationHistory();
+	private final IUndoContext context = new ObjectUndoContext(this, Messages.StudioShelf_name);
+	private final ShelfWatch watch = new ShelfWatch(this::isOutOfDate, this::refresh);
+	private volatile Sight sight;
+	private volatile String trouble;
+	private volatile boolean reading;
+
+	private StudioShelf() {
+		history.setLimit(context, STEPS);
+	}
+
+	public static StudioShelf get() {
+		return ONLY;
+	}
+
+	/** All that lies on it, by name; nothing before it was looked at for the first time. */
+	public List<ShelvedStock> stocks() {
+		return sight == null ? List.of() : sight.stocks();
+	}
+
+	public Optional<ShelvedStock> find(String id) {
+		return stocks().stream().filter(shelved -> shelved.stock().id().equals(id)).findFirst();
+	}
+
+	/** Whether it has been looked at. */
+	public boolean isKnown() {
+		return sight != null;
+	}
+
+	/** Why it cannot be looked at, or changed, just now; what was seen before stays. */
+	public Optional<String> trouble() {
+		return Optional.ofNullable(trouble);
+	}
+
+	/** @param listener told on the UI thread when something else is seen, or there is trouble, or none any more */
+	public void addListener(Runnable listener) {
+		listeners.add(listener);
+		watch.start();
+		refresh();
+	}
+
+	public void removeListener(Runnable listener) {
+		listeners.remove(listener);
+		if (listeners.isEmpty()) {
+			watch.cancel();
+		}
+	}
+
+	/** Looks again, in a while; safe on any thread. */
+	public void refresh() {
+		if (!reading) {
+			reading = true;
+			StoreJob<Sight> job = new StoreJob<>(Messages.StudioShelf_reading, StudioShelf::look, this::seen, this::failed);
+			job.setSystem(true);
+			job.schedule();
+		}
+	}
+
+	/** By a look at a file, off the UI thread; while there is trouble, it may be over. */
+	private boolean isOutOfDate() {
+		Sight last = sight;
+		return !reading && (last == null || trouble != null || !last.folder().equals(Studio.folder().path())
+				|| !last.changed().equals(Store.lastChange(Studio.folder())));
+	}
+
+	private static Sight look() throws IOException {
+		StudioFolder folder = Studio.folder();
+		FileTime changed = Store.lastChange(folder);
+		if (!Files.exists(Store.file(folder))) {
+			// a studio that never had any stock is not made by somebody who only looks
+			return new Sight(folder.path(), changed, List.of());
+		}
+		try (Store store = Store.openForReading(folder, StockShelf.AREA)) {
+			return new Sight(folder.path(), changed, new StockShelf(store).list());
+		}
+	}
+
+	private void seen(Sight now) {
+		reading = false;
+		boolean same = sight != null && trouble == null && now.folder().equals(sight.folder())
+				&& now.stocks().equals(sight.stocks());
+		if (sight != null && !sight.folder().equals(now.folder())) {
+			history.dispose(context, true, true, true);
+		}
+		sight = now;
+		trouble = null;
+		if (!same) {
+			listeners.forEach(Runnable::run);
+		}
+	}
+
+	private void failed(String message) {
+		reading = false;
+		Path folder = Studio.folder().path();
+		if (sight == null || !sight.folder().equals(folder)) {
+			sight = new Sight(folder, FileTime.fromMillis(0), List.of());
+		}
+		if (!message.equals(trouble)) {
+			trouble = message;
+			listeners.forEach(Runnable::run);
+		}
+	}
+
+	/**
+	 * Changes the shelf, in a while.
+	 *
+	 * @param label of the step, for the menu
+	 * @param after told on the UI thread why nothing was changed; empty if it was
+	 */
+	public void change(String label, Plan plan, Consumer<Optional<String>> after) {
+		StoreJob.Task<Sight> task = () -> {
+			StockChange[] made = new StockChange[1];
+			Sight now = at(shelf -> {
+				made[0] = plan.at(shelf);
+				made[0].run(shelf);
+			});
+			ShelfOperation operation = new ShelfOperation(label, made[0], this::run);
+			operation.addContext(context);
+			history.add(operation);
+			return now;
+		};
+		new StoreJob<>(label, task, now -> {
+			seen(now);
+			after.accept(Optional.empty());
+		}, message -> after.accept(Optional.of(message))).schedule();
+	}
+
+	private interface Visit {
+		void at(StockShelf shelf) throws IOException, ShelfException;
+	}
+
+	private static Sight at(Visit visit) throws IOException, ShelfException {
+		StudioFolder folder = Studio.folder();
+		try (Store store = Store.open(folder, StockShelf.AREA)) {
+			StockShelf shelf = new StockShelf(store);
+			visit.at(shelf);
+			// nobody else can have changed anything meanwhile
+			return new Sight(folder.path(), Store.lastChange(folder), shelf.list());
+		}
+	}
+
+	private void run(StockChange change) throws IOException, ShelfException {
+		sight = at(change::run);
+	}
+
+	/** What undo would take back; empty for nothing. */
+	public Optional<String> undoLabel() {
+		return Optional.ofNullable(history.getUndoOperation(context)).map(IUndoableOperation::getLabel);
+	}
+
+	/** What redo would make again; empty for nothing. */
+	public Optional<String> redoLabel() {
+		return Optional.ofNullable(history.getRedoOperation(context)).map(IUndoableOperation::getLabel);
+	}
+
+	/** Takes the last change back, in a while. @param after as with {@link #change} */
+	public void undo(Consumer<Optional<String>> after) {
+		step(history.getUndoOperation(context), true, after);
+	}
+
+	/** Makes a change again that was taken back. @param after as with {@link #change} */
+	public void redo(Consumer<Optional<String>> after) {
+		step(history.getRedoOperation(context), false, after);
+	}
+
+	private void step(IUndoableOperation operation, boolean back, Consumer<Optional<String>> after) {
+		if (operation == null) {
+			return;
+		}
+		StoreJob.Task<IStatus> task = () -> {
+			try {
+				IStatus status = back ? history.undoOperation(operation, new NullProgressMonitor(), null)
+						: history.redoOperation(operation, new NullProgressMonitor(), null);
+				if (status.getCode() == ShelfOperation.OVERTAKEN && !status.isOK()) {
+					// it can never be done any more, and would bar those before it
+					history.replaceOperation(operation, new IUndoableOperation[0]);
+				}
+				return status;
+			} catch (ExecutionException e) {
+				throw new IOException(e.getMessage(), e);
+			}
+		};
+		new StoreJob<>(operation.getLabel(), task, status -> {
+			trouble = status.isOK() ? null : trouble;
+			listeners.forEach(Runnable::run);
+			after.accept(status.isOK() ? Optional.empty() : Optional.of(status.getMessage()));
+		}, message -> after.accept(Optional.of(message))).schedule();
+	}
+}
