@@ -16,7 +16,7 @@ public final class HelpPages {
 
 	/** Ids of the pages. */
 	public static final List<String> IDS = List.of(FIRST, "bench", "layout", "wording", "typecase", "outlines", "mats", "properties",
-			"stack", "shelf", "makeready", "export", "files", "keys", "safety");
+			"stack", "shelf", "makeready", "testsheets", "export", "files", "keys", "safety");
 
 	private static final List<String> LANGUAGES = List.of("en", "de");
 

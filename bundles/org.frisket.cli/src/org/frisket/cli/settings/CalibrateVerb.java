@@ -24,6 +24,7 @@ import org.frisket.material.calibration.ScaleErrors;
 import org.frisket.material.calibration.ScaleReading;
 import org.frisket.material.calibration.ScaleSheet;
 import org.frisket.material.tools.Blade;
+import org.frisket.material.tools.Machine;
 import org.frisket.material.tools.ToolKind;
 import org.frisket.material.tools.ToolOptions;
 import org.frisket.model.Job;
@@ -65,6 +66,8 @@ final class CalibrateVerb extends VerbGroup {
 		@Option(names = "--right-bottom", paramLabel = "LENGTH", converter = Conversions.PositiveLength.class, description = "Measured from the right end to the bottom.")
 		private Double rightBottom;
 
+		@Option(names = "--keep", description = "Sets the factors of the machine to what was found.")
+		private boolean keep;
 		@Option(names = "--error", paramLabel = "LENGTH", defaultValue = "0.1mm", converter = Conversions.PositiveLength.class, description = "Error of one measurement (default ${DEFAULT-VALUE}).")
 		private Double error;
 
@@ -90,6 +93,9 @@ final class CalibrateVerb extends VerbGroup {
 						rightBottom == null ? 0 : rightBottom, error).against(sheet);
 				out.println("x: multiply lengths with " + factor(found.correctX(), found.x().error()));
 				out.println("y: multiply lengths with " + factor(found.correctY(), found.y().error()));
+				if (keep) {
+					keep(found);
+				}
 				out.println(found.skew() == null ? "skew: not measured"
 						: "skew: " + SettingsText.plain(found.skew().value()) + "° ± "
 								+ SettingsText.plain(found.skew().error()) + "°");
@@ -97,6 +103,16 @@ final class CalibrateVerb extends VerbGroup {
 			} catch (IllegalArgumentException e) {
 				throw new Refusal(e);
 			}
+		}
+
+		private void keep(ScaleErrors found) throws Refusal {
+			if (machine == null || machine.equals(Machine.plain().id())) {
+				throw new Refusal("--keep: say which machine with --machine");
+			}
+			SettingsDesk.change(settings -> {
+				settings.save(found.correct(WorkOptions.machine(settings, machine)));
+				return null;
+			});
 		}
 
 		private static String factor(double value, double error) {

@@ -9,12 +9,12 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 
 import org.frisket.cli.line.Conversions;
-import org.frisket.cli.line.Numbering;
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
 import org.frisket.cli.line.VerbGroup;
 import org.frisket.cli.line.VerbOptions;
 import org.frisket.geometry.Length;
+import org.frisket.material.desk.Numbering;
 import org.frisket.material.tools.Tool;
 import org.frisket.material.trials.BladeWear;
 import org.frisket.material.trials.Reorder;

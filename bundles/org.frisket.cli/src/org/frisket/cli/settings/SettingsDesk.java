@@ -8,8 +8,6 @@ import org.frisket.cli.line.Refusal;
 import org.frisket.material.ShelvedStock;
 import org.frisket.material.Stock;
 import org.frisket.material.StockShelf;
-import org.frisket.material.trials.JdbcSettingsStore;
-import org.frisket.material.trials.SettingsArea;
 import org.frisket.material.trials.SettingsStore;
 import org.frisket.studio.Studio;
 import org.frisket.studio.store.Store;
@@ -29,8 +27,8 @@ final class SettingsDesk {
 
 	/** Looks something up. A studio whose store is not there has kept nothing. */
 	static <T> T read(Work<T> work) throws Refusal {
-		try (Store store = Store.openForReading(Studio.folder(), SettingsArea.AREA)) {
-			return store.<T, Refusal>read(connection -> work.with(new JdbcSettingsStore(connection)));
+		try {
+			return org.frisket.material.desk.SettingsDesk.<T, Refusal>read(Studio.folder(), work::with);
 		} catch (IOException | IllegalArgumentException e) {
 			throw new Refusal(e);
 		}
@@ -38,8 +36,8 @@ final class SettingsDesk {
 
 	/** Changes something, wholly or not at all. */
 	static <T> T change(Work<T> work) throws Refusal {
-		try (Store store = Store.open(Studio.folder(), SettingsArea.AREA)) {
-			return store.<T, Refusal>change(connection -> work.with(new JdbcSettingsStore(connection)));
+		try {
+			return org.frisket.material.desk.SettingsDesk.<T, Refusal>change(Studio.folder(), work::with);
 		} catch (IOException | IllegalArgumentException e) {
 			throw new Refusal(e);
 		}

@@ -7,11 +7,11 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 
 import org.frisket.cli.line.Conversions;
-import org.frisket.cli.line.Numbering;
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
 import org.frisket.cli.line.VerbGroup;
 import org.frisket.cli.line.VerbOptions;
+import org.frisket.material.desk.Numbering;
 import org.frisket.material.tools.Edge;
 import org.frisket.material.trials.Settings;
 import org.frisket.material.trials.Trial;

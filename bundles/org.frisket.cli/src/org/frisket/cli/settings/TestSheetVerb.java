@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 
-import org.frisket.cli.line.Numbering;
+import org.frisket.cli.line.Conversions;
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
 import org.frisket.cli.line.VerbOptions;
@@ -18,6 +18,7 @@ import org.frisket.geometry.Tolerance;
 import org.frisket.material.advice.RulesOfThumb;
 import org.frisket.material.advice.SettingsAdvisor;
 import org.frisket.material.advice.Work;
+import org.frisket.material.desk.Numbering;
 import org.frisket.material.tools.Edge;
 import org.frisket.material.tools.Machine;
 import org.frisket.material.tools.Tool;
@@ -45,6 +46,8 @@ final class TestSheetVerb implements Callable<Integer> {
 	@Option(names = "--down", required = true, paramLabel = "SWEEP", description = "What changes from row to row.")
 	private String down;
 
+	@Option(names = "--size", paramLabel = "LENGTH", defaultValue = "10mm", converter = Conversions.PositiveLength.class, description = "Side of the square of each trial, from 5mm to 40mm (default ${DEFAULT-VALUE}).")
+	private double size;
 	@Option(names = "--out", required = true, paramLabel = "FILE", description = "What to write, by its ending: .frjob or a format of frisket export; may be given several times.")
 	private List<Path> outputs = List.of();
 
@@ -72,7 +75,7 @@ final class TestSheetVerb implements Callable<Integer> {
 			String id = Numbering.next("sheet", settings.sheets().stream().map(TestSheet::id).toList());
 			TestSheet sheet = new TestSheet(id, day == null ? LocalDate.now() : day, todo.stock(), todo.setup(), base,
 					Sweep.parse(across), Sweep.parse(down), tool.edge().map(Edge::share).orElse(0.0), new TreeMap<>());
-			Job job = TestSheetJob.of(sheet, machine);
+			Job job = TestSheetJob.of(sheet, machine, size);
 			settings.save(sheet);
 			// written before the sheet is kept for good: if the file cannot be, there is no sheet either
 			targets.write(job, Preparation.of(job, Tolerance.DEFAULT).prepared(), Map.of(), err);

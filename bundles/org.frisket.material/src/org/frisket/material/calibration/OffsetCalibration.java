@@ -41,6 +41,20 @@ public final class OffsetCalibration {
 	}
 
 	/**
+	 * The offset where nothing was measured and one cell looks best. The blade's own is anywhere within half a step of it,
+	 * as likely here as there: the standard error is the step over the root of twelve (a rectangular distribution, JCGM 100
+	 * 4.3.7; from memory).
+	 *
+	 * @param cell that looks best, from 0
+	 */
+	public static Estimate best(OffsetSheet sheet, int cell) {
+		List<Double> offsets = sheet.offsets();
+		double step = offsets.size() < 2 ? Double.NaN
+				: (offsets.get(offsets.size() - 1) - offsets.get(0)) / (offsets.size() - 1);
+		return new Estimate(offsets.get(cell), step / Math.sqrt(12));
+	}
+
+	/**
 	 * The same from gaps that are only known in size, as when cells are ranked by how well they close: which cells are
 	 * below and which above the offset is chosen so that the line fits best.
 	 *

@@ -1,5 +1,7 @@
 package org.frisket.material.calibration;
 
+import org.frisket.material.tools.Machine;
+
 /**
  * How a machine's axes differ from what they are told. Errors are carried on to first order, as the guide to the expression
  * of uncertainty in measurement has it (JCGM 100, 5.1.2; from memory), from the error of one measurement.
@@ -19,5 +21,10 @@ public record ScaleErrors(Estimate x, Estimate y, Estimate skew) {
 	/** What lengths along y have to be multiplied with. */
 	public double correctY() {
 		return 1 / y.value();
+	}
+
+	/** The machine with these factors, to the fifth decimal; the cross has to be drawn without any. */
+	public Machine correct(Machine machine) {
+		return machine.withScale(Math.rint(correctX() * 1e5) / 1e5, Math.rint(correctY() * 1e5) / 1e5);
 	}
 }

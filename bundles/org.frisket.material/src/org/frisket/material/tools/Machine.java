@@ -37,8 +37,16 @@ public record Machine(String id, String name, Process process, Area area, Native
 	 * @param unitsPerMm plotter units in a millimetre; 40 in HP-GL
 	 * @param xRight     whether x grows to the right
 	 * @param yUp        whether y grows away from whoever stands in front
+	 * @param scaleX     what lengths along x are multiplied with, as calibrated; 1 for a machine that is true
+	 * @param scaleY     the same along y
 	 */
-	public record Plotting(double unitsPerMm, boolean xRight, boolean yUp, Corner origin) {
+	public record Plotting(double unitsPerMm, boolean xRight, boolean yUp, Corner origin, double scaleX, double scaleY) {
+
+		public Plotting {
+			if (!(scaleX > 0) || !(scaleY > 0)) {
+				throw new IllegalArgumentException("axes that are multiplied with " + scaleX + " and " + scaleY);
+			}
+		}
 
 		/** A length in whole plotter units, the nearest. */
 		public long units(double mm) {
@@ -50,6 +58,12 @@ public record Machine(String id, String name, Process process, Area area, Native
 		if (mostPasses < 1) {
 			throw new IllegalArgumentException("a machine that goes over a line " + mostPasses + " times");
 		}
+	}
+
+	/** The same machine with its lengths multiplied with other factors. */
+	public Machine withScale(double x, double y) {
+		return new Machine(id, name, process, area, speed, pressure, mostPasses, new Plotting(plotting.unitsPerMm(),
+				plotting.xRight(), plotting.yUp(), plotting.origin(), x, y), readsMarks);
 	}
 
 	/**

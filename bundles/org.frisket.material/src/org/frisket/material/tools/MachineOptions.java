@@ -30,6 +30,9 @@ public final class MachineOptions {
 	static final Option Y = Option.choice("y-grows", Messages.MachineOptions_y, "away", "near");
 	static final Option ORIGIN = Option.choice("origin", Messages.MachineOptions_origin, "lower-left", "lower-right",
 			"upper-left", "upper-right", "centre");
+	/** A machine that is off by more than a tenth is broken, not out of scale. */
+	static final Option SCALE_X = Option.number("scale-x", Messages.MachineOptions_scaleX, "", 1, 0.9, 1.12);
+	static final Option SCALE_Y = Option.number("scale-y", Messages.MachineOptions_scaleY, "", 1, 0.9, 1.12);
 	static final Option MARKS = Option.choice("register-marks", Messages.MachineOptions_marks, "no", "yes");
 
 	private static final List<Option> ALL = all();
@@ -41,7 +44,7 @@ public final class MachineOptions {
 		List<Option> all = new ArrayList<>(List.of(NAME, PROCESS, WIDTH, HEIGHT, LEFT, TOP, RIGHT, BOTTOM));
 		all.addAll(SPEED.all());
 		all.addAll(PRESSURE.all());
-		all.addAll(List.of(PASSES, UNITS, X, Y, ORIGIN, MARKS));
+		all.addAll(List.of(PASSES, UNITS, X, Y, ORIGIN, SCALE_X, SCALE_Y, MARKS));
 		return List.copyOf(all);
 	}
 
@@ -82,7 +85,8 @@ public final class MachineOptions {
 				SPEED.scale(values), PRESSURE.scale(values), values.count(PASSES),
 				new Machine.Plotting(values.number(UNITS), values.text(X).equals("right"),
 						values.text(Y).equals("away"),
-						Corner.valueOf(values.text(ORIGIN).toUpperCase(Locale.ROOT).replace('-', '_'))),
+						Corner.valueOf(values.text(ORIGIN).toUpperCase(Locale.ROOT).replace('-', '_')),
+						values.number(SCALE_X), values.number(SCALE_Y)),
 				values.text(MARKS).equals("yes"));
 	}
 
@@ -106,6 +110,8 @@ public final class MachineOptions {
 		texts.put(X.name(), plotting.xRight() ? "right" : "left");
 		texts.put(Y.name(), plotting.yUp() ? "away" : "near");
 		texts.put(ORIGIN.name(), plotting.origin().word());
+		texts.put(SCALE_X.name(), Checks.number(plotting.scaleX()));
+		texts.put(SCALE_Y.name(), Checks.number(plotting.scaleY()));
 		texts.put(MARKS.name(), machine.readsMarks() ? "yes" : "no");
 		return texts;
 	}

@@ -11,10 +11,12 @@ public final class ManualQuestions {
 	/**
 	 * One question.
 	 *
-	 * @param words   what is asked and where it is found
+	 * @param words   what is asked
+	 * @param why     what the answer is good for
+	 * @param where   in which part of a manual it is found, or how it is found out without one
 	 * @param options what the answer sets
 	 */
-	public record Question(String words, List<Option> options) {
+	public record Question(String words, String why, String where, List<Option> options) {
 
 		/** What is wrong with the answers to this question, as far as it can be seen from them alone. */
 		public List<Problem> problems(Map<String, String> answers) {
@@ -23,18 +25,30 @@ public final class ManualQuestions {
 	}
 
 	private static final List<Question> ALL = List.of(
-			new Question(Messages.ManualQuestions_name, List.of(MachineOptions.NAME)),
-			new Question(Messages.ManualQuestions_process, List.of(MachineOptions.PROCESS)),
-			new Question(Messages.ManualQuestions_area, List.of(MachineOptions.WIDTH, MachineOptions.HEIGHT)),
-			new Question(Messages.ManualQuestions_margins,
+			new Question(Messages.ManualQuestions_name, Messages.ManualQuestions_nameWhy,
+					Messages.ManualQuestions_nameWhere, List.of(MachineOptions.NAME)),
+			new Question(Messages.ManualQuestions_process, Messages.ManualQuestions_processWhy,
+					Messages.ManualQuestions_processWhere, List.of(MachineOptions.PROCESS)),
+			new Question(Messages.ManualQuestions_area, Messages.ManualQuestions_areaWhy,
+					Messages.ManualQuestions_areaWhere, List.of(MachineOptions.WIDTH, MachineOptions.HEIGHT)),
+			new Question(Messages.ManualQuestions_margins, Messages.ManualQuestions_marginsWhy,
+					Messages.ManualQuestions_marginsWhere,
 					List.of(MachineOptions.LEFT, MachineOptions.TOP, MachineOptions.RIGHT, MachineOptions.BOTTOM)),
-			new Question(Messages.ManualQuestions_speed, MachineOptions.SPEED.all()),
-			new Question(Messages.ManualQuestions_pressure, MachineOptions.PRESSURE.all()),
-			new Question(Messages.ManualQuestions_passes, List.of(MachineOptions.PASSES)),
-			new Question(Messages.ManualQuestions_units, List.of(MachineOptions.UNITS)),
-			new Question(Messages.ManualQuestions_axes,
+			new Question(Messages.ManualQuestions_speed, Messages.ManualQuestions_speedWhy,
+					Messages.ManualQuestions_speedWhere, MachineOptions.SPEED.all()),
+			new Question(Messages.ManualQuestions_pressure, Messages.ManualQuestions_pressureWhy,
+					Messages.ManualQuestions_pressureWhere, MachineOptions.PRESSURE.all()),
+			new Question(Messages.ManualQuestions_passes, Messages.ManualQuestions_passesWhy,
+					Messages.ManualQuestions_passesWhere, List.of(MachineOptions.PASSES)),
+			new Question(Messages.ManualQuestions_units, Messages.ManualQuestions_unitsWhy,
+					Messages.ManualQuestions_unitsWhere, List.of(MachineOptions.UNITS)),
+			new Question(Messages.ManualQuestions_axes, Messages.ManualQuestions_axesWhy,
+					Messages.ManualQuestions_axesWhere,
 					List.of(MachineOptions.X, MachineOptions.Y, MachineOptions.ORIGIN)),
-			new Question(Messages.ManualQuestions_marks, List.of(MachineOptions.MARKS)));
+			new Question(Messages.ManualQuestions_scale, Messages.ManualQuestions_scaleWhy,
+					Messages.ManualQuestions_scaleWhere, List.of(MachineOptions.SCALE_X, MachineOptions.SCALE_Y)),
+			new Question(Messages.ManualQuestions_marks, Messages.ManualQuestions_marksWhy,
+					Messages.ManualQuestions_marksWhere, List.of(MachineOptions.MARKS)));
 
 	private ManualQuestions() {
 	}

@@ -12,6 +12,7 @@ final class Messages extends NLS {
 	public static String Reorder_sameJob;
 	public static String Reorder_sameStock;
 	public static String Reorder_since;
+	public static String SheetLayout_size;
 	public static String Sweep_count;
 	public static String Sweep_form;
 	public static String Sweep_passes;

@@ -3,6 +3,7 @@ package org.frisket.material.trials;
 import java.math.BigDecimal;
 import java.util.Objects;
 
+import org.frisket.material.Caliper;
 import org.frisket.material.Stock;
 import org.frisket.material.StockFamily;
 
@@ -26,10 +27,11 @@ public record StockFacts(String stock, StockFamily family, double grammage, doub
 		}
 	}
 
-	/** As it lies on the shelf. */
+	/** Of a stock on the shelf; a thickness that nobody measured counts as not known. */
 	public static StockFacts of(Stock stock) {
 		return new StockFacts(stock.id(), stock.family(), stock.grammage().map(BigDecimal::doubleValue).orElse(0.0),
-				stock.statedCaliper().map(caliper -> caliper.thickness().mm().doubleValue()).orElse(0.0),
+				stock.statedCaliper().filter(caliper -> caliper.source() == Caliper.Source.MEASURED)
+						.map(caliper -> caliper.thickness().mm().doubleValue()).orElse(0.0),
 				stock.abrasion().doubleValue());
 	}
 

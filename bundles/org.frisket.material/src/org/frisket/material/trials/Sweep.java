@@ -76,7 +76,7 @@ public record Sweep(Parameter parameter, List<Double> values) {
 	}
 
 	/** A value without trailing zeros. */
-	static String plain(double value) {
+	public static String plain(double value) {
 		BigDecimal rounded = new BigDecimal(value).setScale(6, RoundingMode.HALF_EVEN).stripTrailingZeros();
 		return rounded.signum() == 0 ? "0" : rounded.toPlainString();
 	}

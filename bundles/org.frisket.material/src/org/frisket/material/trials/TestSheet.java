@@ -88,6 +88,13 @@ public record TestSheet(String id, LocalDate day, StockFacts stock, Setup setup,
 		return new TestSheet(id, day, stock, setup, base, across, down, wear, all);
 	}
 
+	/** The sheet with a verdict of a cell, or without one. */
+	public TestSheet judged(CellPlace place, Optional<Verdict> verdict) {
+		SortedMap<CellPlace, Verdict> all = new TreeMap<>(verdicts);
+		verdict.ifPresentOrElse(given -> all.put(place, given), () -> all.remove(place));
+		return new TestSheet(id, day, stock, setup, base, across, down, wear, all);
+	}
+
 	/** The judged cells as trials; a cell's trial always has the same id. */
 	public List<Trial> trials() {
 		return verdicts.entrySet().stream().map(each -> new Trial(id + "-" + each.getKey(), day, stock, setup,

@@ -1,7 +1,5 @@
 package org.frisket.material.trials;
 
-import java.util.List;
-
 import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.PathData;
 import org.frisket.material.tools.Machine;
@@ -20,45 +18,35 @@ import org.frisket.model.Outline;
  */
 public final class TestSheetJob {
 
-	/** Drawn capitals below 2 mm are hard to read; common practice, no source. */
-	private static final double LABEL = 2.2;
-	private static final double GAP = 2.5;
-	private static final double LINE = 3.2;
-	private static final int TITLE_LINES = 2;
+	private TestSheetJob() {
+	}
 
-	private final TestSheet sheet;
-	private final double side;
-	private final double top;
-
-	private TestSheetJob(TestSheet sheet) {
-		this.sheet = sheet;
-		double widest = 0;
-		for (int row = 0; row < sheet.down().values().size(); row++) {
-			widest = Math.max(widest, StrokeFigures.width(rowLabel(row), LABEL));
-		}
-		side = widest + GAP;
-		top = (TITLE_LINES + 1) * LINE + GAP / 2;
+	/** The job with shapes of the usual size. */
+	public static Job of(TestSheet sheet, Machine machine) {
+		return of(sheet, machine, SheetLayout.USUAL_SIZE);
 	}
 
 	/**
 	 * The job; its upper left corner is at the zero of the bench.
 	 *
+	 * @param size side of the square of each trial, in mm
 	 * @throws IllegalArgumentException if the sheet does not fit on the machine, or a value cannot be set on it
 	 */
-	public static Job of(TestSheet sheet, Machine machine) {
+	public static Job of(TestSheet sheet, Machine machine, double size) {
 		check(sheet.across(), machine);
 		check(sheet.down(), machine);
-		TestSheetJob made = new TestSheetJob(sheet);
-		if (made.width() > machine.area().usableWidth() || made.height() > machine.area().usableHeight()) {
+		SheetLayout layout = new SheetLayout(sheet, size);
+		if (layout.width() > machine.area().usableWidth() || layout.height() > machine.area().usableHeight()) {
 			throw new IllegalArgumentException(NLS.bind(Messages.TestSheetJob_tooLarge,
-					new Object[] { Sweep.plain(Math.ceil(made.width())), Sweep.plain(Math.ceil(made.height())),
+					new Object[] { Sweep.plain(Math.ceil(layout.width())), Sweep.plain(Math.ceil(layout.height())),
 							machine.name(), Sweep.plain(machine.area().usableWidth()),
 							Sweep.plain(machine.area().usableHeight()) }));
 		}
-		return made.job();
+		return job(sheet, layout);
 	}
 
-	private static void check(Sweep sweep, Machine machine) {
+	/** @throws IllegalArgumentException if a value of the sweep cannot be set on the machine; the message says which */
+	public static void check(Sweep sweep, Machine machine) {
 		NativeScale scale = switch (sweep.parameter()) {
 		case PRESSURE -> machine.pressure();
 		case SPEED -> machine.speed();
@@ -76,38 +64,18 @@ public final class TestSheetJob {
 		}
 	}
 
-	private double width() {
-		List<Double> columns = sheet.across().values();
-		double title = Math.max(StrokeFigures.width(axes(), LABEL), StrokeFigures.width(facts(), LABEL));
-		return Math.max(title, side + columns.size() * TestPattern.WIDTH + (columns.size() - 1) * GAP);
-	}
-
-	private double height() {
-		int rows = sheet.down().values().size();
-		return top + rows * (LINE + TestPattern.HEIGHT) + (rows - 1) * GAP;
-	}
-
-	private double x(int column) {
-		return side + column * (TestPattern.WIDTH + GAP);
-	}
-
-	private double y(int row) {
-		return top + row * (LINE + TestPattern.HEIGHT + GAP);
-	}
-
-	private Job job() {
+	private static Job job(TestSheet sheet, SheetLayout layout) {
 		Job job = Jobs.create("test-sheet", NLS.bind(Messages.TestSheetJob_title, sheet.id()));
 		Layer layer = Jobs.addLayer(job, Messages.TestSheetJob_layer);
 		if (!sheet.stock().stock().isEmpty()) {
 			layer.setStock(sheet.stock().stock());
 		}
-		Outline labels = Jobs.addOutline(layer, labels());
-		labels.setName(axes());
+		Outline labels = Jobs.addOutline(layer, layout.labels());
+		labels.setName(layout.axes());
 		Jobs.addOperation(labels, OperationKind.DRAW);
 		for (CellPlace place : sheet.places()) {
-			Outline cell = Jobs.addOutline(layer,
-					PathData.format(TestPattern.at(x(place.column()), y(place.row()) + LINE)));
-			cell.setName(name(place));
+			Outline cell = Jobs.addOutline(layer, PathData.format(layout.cut(place)));
+			cell.setName(name(sheet, place));
 			Operation operation = Jobs.addOperation(cell, sheet.setup().operation());
 			operation.setTool(sheet.setup().tool());
 			operation.setPasses(sheet.settings(place).passes());
@@ -116,44 +84,9 @@ public final class TestSheetJob {
 	}
 
 	/** A cell in words: {@code B3: pressure 20, speed 30}. */
-	private String name(CellPlace place) {
+	private static String name(TestSheet sheet, CellPlace place) {
 		return place + ": " + sheet.across().parameter().word() + ' '
 				+ Sweep.plain(sheet.across().values().get(place.column())) + ", " + sheet.down().parameter().word() + ' '
 				+ Sweep.plain(sheet.down().values().get(place.row()));
-	}
-
-	private String axes() {
-		return sheet.across().parameter().word() + " across - " + sheet.down().parameter().word() + " down";
-	}
-
-	private String facts() {
-		StockFacts stock = sheet.stock();
-		String weight = stock.grammage() > 0 ? ' ' + Sweep.plain(stock.grammage()) + " gsm" : "";
-		return sheet.day() + " " + sheet.id() + ' ' + (stock.stock().isEmpty() ? stock.family().name() : stock.stock())
-				+ weight;
-	}
-
-	private String columnLabel(int column) {
-		return (char) ('A' + column) + "  " + Sweep.plain(sheet.across().values().get(column));
-	}
-
-	private String rowLabel(int row) {
-		return row + 1 + "  " + Sweep.plain(sheet.down().values().get(row));
-	}
-
-	private String labels() {
-		StringBuilder path = new StringBuilder();
-		StrokeFigures.write(axes(), 0, 0, LABEL, path);
-		StrokeFigures.write(facts(), 0, LINE, LABEL, path);
-		for (int column = 0; column < sheet.across().values().size(); column++) {
-			StrokeFigures.write(columnLabel(column), x(column), TITLE_LINES * LINE + GAP / 4, LABEL, path);
-		}
-		for (int row = 0; row < sheet.down().values().size(); row++) {
-			StrokeFigures.write(rowLabel(row), 0, y(row) + LINE + (TestPattern.HEIGHT - LABEL) / 2, LABEL, path);
-		}
-		for (CellPlace place : sheet.places()) {
-			StrokeFigures.write(place.toString(), x(place.column()), y(place.row()), LABEL, path);
-		}
-		return path.toString();
 	}
 }

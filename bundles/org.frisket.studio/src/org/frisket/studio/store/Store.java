@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.attribute.FileTime;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Duration;
@@ -99,18 +98,6 @@ public final class Store implements AutoCloseable {
 	/** Where the store of a studio is. */
 	public static Path file(StudioFolder studio) {
 		return studio.database();
-	}
-
-	/**
-	 * When a desk last changed something in the store of a studio, by a look at one file: whoever shows what is in the
-	 * store need not open it to see that it is as it was. Before all times if nothing was changed yet.
-	 */
-	public static FileTime lastChange(StudioFolder studio) {
-		try {
-			return Files.getLastModifiedTime(studio.databaseLock());
-		} catch (IOException none) {
-			return FileTime.fromMillis(0);
-		}
 	}
 
 	private static Turn turn(StudioFolder studio, Duration patience) throws IOException {
@@ -241,7 +228,6 @@ public final class Store implements AutoCloseable {
 			if (keep) {
 				connection.commit();
 				done = true;
-				turn.mark();
 			}
 			return result;
 		} catch (SQLException e) {

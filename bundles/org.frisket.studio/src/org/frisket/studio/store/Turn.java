@@ -1,7 +1,6 @@
 package org.frisket.studio.store;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
@@ -136,18 +135,6 @@ final class Turn implements AutoCloseable {
 			}
 		}
 		return true;
-	}
-
-	/**
-	 * Leaves word in the lock's file that something was changed, so that others see it by the time of that file and need
-	 * not open the store, which writes to its own file even if nothing is changed.
-	 */
-	void mark() {
-		try {
-			channel.write(ByteBuffer.allocate(Long.BYTES).putLong(0, System.nanoTime()), 0);
-		} catch (IOException notTold) {
-			// the change itself is kept; others see it when they look next
-		}
 	}
 
 	@Override

@@ -76,6 +76,9 @@ class SettingsVerbTest {
 	void aSheetThatCannotBeWrittenIsNotKept() {
 		assertEquals(2, settings("test-sheet", "--family", "card", "--across", "pressure=10,20", "--down", "speed=10",
 				"--out", folder.resolve("none/sheet.svg").toString()));
+		assertEquals(2, settings("test-sheet", "--family", "card", "--across", "pressure=10,20", "--down", "speed=10",
+				"--size", "50mm", "--out", folder.resolve("sheet.svg").toString()));
+		assertTrue(err.contains("from 5 to 40 mm"), err);
 		assertEquals(2, settings("verdicts", "sheet-1"));
 		assertTrue(err.contains("no test sheet"), err);
 	}
@@ -197,6 +200,14 @@ class SettingsVerbTest {
 		assertEquals(0, settings("calibrate", "scale", "--cross", "200x200mm", "--across", "200.6mm", "--down", "199mm"),
 				() -> err);
 		assertTrue(out.contains("x: multiply lengths with 0.99701 ± 0.00050"), out);
+		assertEquals(2, settings("calibrate", "scale", "--cross", "200x200mm", "--across", "200.6mm", "--down", "199mm",
+				"--keep"));
+		assertTrue(err.contains("--machine"), err);
+		assertEquals(0, settings("machine", "add", "harbour"), () -> err);
+		assertEquals(0, settings("calibrate", "scale", "--machine", "harbour", "--cross", "200x200mm", "--across", "200.6mm",
+				"--down", "199mm", "--keep"), () -> err);
+		assertEquals(0, settings("machine", "list"));
+		assertTrue(out.contains("scale-x=0.99701") && out.contains("scale-y=1.00503"), out);
 		assertEquals(0, settings("calibrate", "scale", "--out", folder.resolve("cross.frjob").toString()), () -> err);
 	}
 

@@ -13,6 +13,7 @@ import org.eclipse.ui.contexts.IContextService;
 import org.eclipse.ui.handlers.HandlerUtil;
 import org.frisket.help.HelpPages;
 import org.frisket.ui.bench.Bench;
+import org.frisket.ui.material.Material;
 import org.frisket.ui.views.Views;
 
 /** Opens the page about what is worked in; the first one while that is help itself. */
@@ -20,7 +21,8 @@ public final class HelpHandler extends AbstractHandler {
 
 	private static final Map<String, String> PAGES = Map.of(Bench.EDITOR_ID, "bench", //$NON-NLS-1$
 			Views.MAKEREADY_ID, "makeready", Views.STACK_ID, "stack", //$NON-NLS-1$ //$NON-NLS-2$
-			Views.PROPERTIES_ID, "properties", Views.TYPE_CASE_ID, "typecase"); //$NON-NLS-1$ //$NON-NLS-2$
+			Views.PROPERTIES_ID, "properties", Views.TYPE_CASE_ID, "typecase", //$NON-NLS-1$ //$NON-NLS-2$
+			Material.TEST_SHEET_ID, "testsheets", Material.MACHINES_ID, "testsheets"); //$NON-NLS-1$ //$NON-NLS-2$
 	private static final String TYPING_PAGE = "wording"; //$NON-NLS-1$
 
 	@Override

@@ -3,7 +3,6 @@ package org.frisket.ui.material.internal;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.FileTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -36,7 +35,7 @@ public final class StudioShelf {
 	private static final int STEPS = 200;
 
 	/** What was seen; made off the UI thread. */
-	private record Sight(Path folder, FileTime changed, List<ShelvedStock> stocks) {
+	private record Sight(Path folder, String revision, List<ShelvedStock> stocks) {
 	}
 
 	/** Makes a change of what lies on the shelf now. Called off the UI thread. */
@@ -107,18 +106,18 @@ public final class StudioShelf {
 	private boolean isOutOfDate() {
 		Sight last = sight;
 		return !reading && (last == null || trouble != null || !last.folder().equals(Studio.folder().path())
-				|| !last.changed().equals(Store.lastChange(Studio.folder())));
+				|| !last.revision().equals(Store.revision(Studio.folder())));
 	}
 
 	private static Sight look() throws IOException {
 		StudioFolder folder = Studio.folder();
-		FileTime changed = Store.lastChange(folder);
+		String revision = Store.revision(folder);
 		if (!Files.exists(Store.file(folder))) {
 			// a studio that never had any stock is not made by somebody who only looks
-			return new Sight(folder.path(), changed, List.of());
+			return new Sight(folder.path(), revision, List.of());
 		}
 		try (Store store = Store.openForReading(folder, StockShelf.AREA)) {
-			return new Sight(folder.path(), changed, new StockShelf(store).list());
+			return new Sight(folder.path(), revision, new StockShelf(store).list());
 		}
 	}
 
@@ -140,7 +139,7 @@ public final class StudioShelf {
 		reading = false;
 		Path folder = Studio.folder().path();
 		if (sight == null || !sight.folder().equals(folder)) {
-			sight = new Sight(folder, FileTime.fromMillis(0), List.of());
+			sight = new Sight(folder, "", List.of());
 		}
 		if (!message.equals(trouble)) {
 			trouble = message;
@@ -182,7 +181,7 @@ public final class StudioShelf {
 			StockShelf shelf = new StockShelf(store);
 			visit.at(shelf);
 			// nobody else can have changed anything meanwhile
-			return new Sight(folder.path(), Store.lastChange(folder), shelf.list());
+			return new Sight(folder.path(), Store.revision(folder), shelf.list());
 		}
 	}
 

@@ -1,4 +1,4 @@
-package org.frisket.cli.line;
+package org.frisket.material.desk;
 
 import java.util.Collection;
 

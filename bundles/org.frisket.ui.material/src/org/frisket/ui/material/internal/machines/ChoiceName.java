@@ -1,0 +1,29 @@
+package org.frisket.ui.material.internal.machines;
+
+/** What the words of choices are called on the screen. */
+final class ChoiceName {
+
+	private ChoiceName() {
+	}
+
+	/** The word itself where there is no other name for it. */
+	static String of(String word) {
+		return switch (word) {
+		case "blade" -> Messages.ChoiceName_blade; //$NON-NLS-1$
+		case "foil" -> Messages.ChoiceName_foil; //$NON-NLS-1$
+		case "laser" -> Messages.ChoiceName_laser; //$NON-NLS-1$
+		case "right" -> Messages.ChoiceName_right; //$NON-NLS-1$
+		case "left" -> Messages.ChoiceName_left; //$NON-NLS-1$
+		case "away" -> Messages.ChoiceName_away; //$NON-NLS-1$
+		case "near" -> Messages.ChoiceName_near; //$NON-NLS-1$
+		case "lower-left" -> Messages.ChoiceName_lowerLeft; //$NON-NLS-1$
+		case "lower-right" -> Messages.ChoiceName_lowerRight; //$NON-NLS-1$
+		case "upper-left" -> Messages.ChoiceName_upperLeft; //$NON-NLS-1$
+		case "upper-right" -> Messages.ChoiceName_upperRight; //$NON-NLS-1$
+		case "centre" -> Messages.ChoiceName_centre; //$NON-NLS-1$
+		case "yes" -> Messages.ChoiceName_yes; //$NON-NLS-1$
+		case "no" -> Messages.ChoiceName_no; //$NON-NLS-1$
+		default -> word;
+		};
+	}
+}
