@@ -89,6 +89,20 @@ public final class RepairSteps {
 	}
 
 	/**
+	 * One step with its options, as a course takes it.
+	 *
+	 * @param options texts by option name; defaults for what is missing
+	 * @throws IllegalArgumentException if a text is no value of its option, or the step has no such option
+	 * @throws ContributionException    if the step fails to be made
+	 */
+	public static RepairCourse.Stage stage(Contribution<RepairStep> contribution, Map<String, String> options)
+			throws ContributionException {
+		RepairStep step = contribution.create();
+		return new RepairCourse.Stage(new Fenced(contribution, step),
+				OptionValues.of(options(contribution, step), options));
+	}
+
+	/**
 	 * A course at work.
 	 *
 	 * @throws ContributionException if a step fails; the message names it and its bundle

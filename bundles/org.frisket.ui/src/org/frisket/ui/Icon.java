@@ -8,7 +8,7 @@ import org.eclipse.jface.resource.ImageDescriptor;
 public enum Icon {
 
 	JOB, OPEN, UNDO, REDO, SAVE, SAVE_AS, SAVE_ALL, DELETE, ZOOM_IN, ZOOM_OUT, ZOOM_FIT, ZOOM_SELECTION, ZOOM_TRUE, DAMAGED,
-	NEW, EXPORT, PRINT, MAKEREADY, STACK, PROPERTIES, TYPE_CASE, SHELF, CATALOGUE, SCALE, HELP, BLOCKING, CAUTION, NOTE;
+	NEW, EXPORT, PRINT, MAKEREADY, REPAIRS, STACK, PROPERTIES, TYPE_CASE, SHELF, CATALOGUE, SCALE, HELP, BLOCKING, CAUTION, NOTE;
 
 	/** A descriptor that the resource managers of JFace turn into an image when it is needed. */
 	public ImageDescriptor descriptor() {

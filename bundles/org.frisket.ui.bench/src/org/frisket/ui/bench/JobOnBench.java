@@ -42,6 +42,10 @@ public interface JobOnBench {
 		default void findingChosen(Finding finding) {
 		}
 
+		/** The bench shows the job as it would be after an edit, or again as it is. */
+		default void previewChanged() {
+		}
+
 		/** Other elements are selected than before, or other letters of a wording that is typed. */
 		default void selectionChanged() {
 		}
@@ -85,6 +89,9 @@ public interface JobOnBench {
 
 	/** What is tried on the job while a slider is dragged or a list is gone through. There is one for all the bench. */
 	Draft draft();
+
+	/** The job as it would be after an edit that is weighed without haste, and not in the way of any other. */
+	JobPreview preview();
 
 	/** The selected elements, in the order of selection. */
 	List<Element> selection();

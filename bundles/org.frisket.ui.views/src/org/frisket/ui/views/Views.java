@@ -6,6 +6,9 @@ public final class Views {
 	/** What makeready found, one finding a line. */
 	public static final String MAKEREADY_ID = "org.frisket.ui.views.makeready"; //$NON-NLS-1$
 
+	/** What steps of repair would put right in outlines, one repair a line. */
+	public static final String REPAIRS_ID = "org.frisket.ui.views.repairs"; //$NON-NLS-1$
+
 	/** The layers, drawn edge-on. */
 	public static final String STACK_ID = "org.frisket.ui.views.stack"; //$NON-NLS-1$
 

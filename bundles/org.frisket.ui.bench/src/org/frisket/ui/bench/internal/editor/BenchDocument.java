@@ -22,6 +22,7 @@ import org.frisket.ui.bench.internal.files.Recovery;
 import org.frisket.ui.bench.internal.files.RecoveryStore;
 import org.frisket.ui.bench.internal.files.Unsaved;
 import org.frisket.ui.bench.internal.picture.JobPicture;
+import org.frisket.ui.bench.internal.picture.TriedPicture;
 
 /** An open job with the file it came from and its last good picture. Only for the UI thread. */
 public final class BenchDocument {
@@ -33,11 +34,13 @@ public final class BenchDocument {
 	private boolean recovered;
 	private boolean detached;
 	private JobPicture picture = JobPicture.NONE;
+	private final TriedPicture tried = new TriedPicture();
 
 	private BenchDocument(Job job, Unsaved origin, boolean recovered) {
 		this.job = job;
 		this.origin = origin;
 		this.recovered = recovered;
+		tried.addListener(() -> pictureListeners.forEach(Runnable::run));
 	}
 
 	/**
@@ -158,6 +161,11 @@ public final class BenchDocument {
 
 	public JobPicture picture() {
 		return picture;
+	}
+
+	/** What the job would look like after an edit that is weighed. */
+	public TriedPicture tried() {
+		return tried;
 	}
 
 	void setPicture(JobPicture newPicture) {

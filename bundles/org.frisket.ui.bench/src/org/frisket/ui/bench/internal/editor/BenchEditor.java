@@ -130,6 +130,11 @@ public final class BenchEditor extends GraphicalEditor implements IPersistableEd
 		onBench.jobChanged();
 	}
 
+	/** The job is seen as it would be after an edit that is weighed, or again as it is. */
+	void previewChanged() {
+		onBench.previewChanged();
+	}
+
 	/** Has what helps against a finding looked for. */
 	void seekCures(Finding finding) {
 		picture.seekCures(finding);
@@ -319,6 +324,7 @@ public final class BenchEditor extends GraphicalEditor implements IPersistableEd
 	public void dispose() {
 		if (file != null) {
 			picture.close();
+			onBench.preview().close();
 			tools.close();
 			file.close();
 		}

@@ -39,6 +39,7 @@ final class EditorJob implements JobOnBench {
 	private final BenchEditor editor;
 	private final List<Listener> listeners = new CopyOnWriteArrayList<>();
 	private final Draft draft;
+	private final EditorPreview preview;
 	private List<Finding> findings = List.of();
 	private Map<Finding, List<Cure>> cures = Map.of();
 	private boolean curesKnown;
@@ -47,6 +48,7 @@ final class EditorJob implements JobOnBench {
 		this.editor = editor;
 		editor.viewer().addSelectionChangedListener(event -> listeners.forEach(Listener::selectionChanged));
 		draft = new Draft(edits(), editor::jobChanged);
+		preview = new EditorPreview(editor);
 		editor.commandStack().addCommandStackEventListener(event -> {
 			// an edit, or an undo, of the job as it was before the draft
 			if (event.isPreChangeEvent()) {
@@ -57,7 +59,13 @@ final class EditorJob implements JobOnBench {
 
 	void jobChanged() {
 		curesKnown = false;
+		// it was made of the job as it was
+		preview.hide();
 		listeners.forEach(Listener::jobChanged);
+	}
+
+	void previewChanged() {
+		listeners.forEach(Listener::previewChanged);
 	}
 
 	void rangeChanged() {
@@ -131,6 +139,11 @@ final class EditorJob implements JobOnBench {
 	@Override
 	public Draft draft() {
 		return draft;
+	}
+
+	@Override
+	public EditorPreview preview() {
+		return preview;
 	}
 
 	@Override

@@ -52,6 +52,7 @@ final class Messages extends NLS {
 	public static String OutsideWatch_saveAgain;
 	public static String PictureJob_failed;
 	public static String PictureJob_name;
+	public static String TriedJob_name;
 
 	static {
 		initializeMessages("org.frisket.ui.bench.internal.editor.messages", Messages.class); //$NON-NLS-1$

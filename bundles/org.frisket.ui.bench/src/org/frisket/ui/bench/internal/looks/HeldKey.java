@@ -8,7 +8,7 @@ import org.eclipse.swt.widgets.Event;
  * A key that switches when it is tapped, and that switches for as long as it is held when it is held. The keyboard
  * repeats a key that is held; those repetitions count for nothing.
  */
-final class HeldKey {
+public final class HeldKey {
 
 	/** Whoever holds a key longer than this is looking. */
 	private static final int HELD_MS = 400;
@@ -17,14 +17,15 @@ final class HeldKey {
 	private int pressed;
 	private int since;
 
-	HeldKey(Control control, Runnable toggle) {
+	/** @param control has the focus while the key is held */
+	public HeldKey(Control control, Runnable toggle) {
 		this.toggle = toggle;
 		control.addListener(SWT.KeyUp, this::released);
 		control.addListener(SWT.FocusOut, event -> pressed = 0);
 	}
 
 	/** The key went down, or whatever else asked for the switch. */
-	void press(Event trigger) {
+	public void press(Event trigger) {
 		boolean isKey = trigger != null && trigger.type == SWT.KeyDown;
 		if (isKey && trigger.keyCode == pressed) {
 			return;

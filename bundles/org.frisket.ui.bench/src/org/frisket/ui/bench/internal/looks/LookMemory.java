@@ -15,7 +15,7 @@ public final class LookMemory {
 
 	/** @param looks null if there are none, for the job could not be read; then what was read is written again */
 	public void write(IMemento memento, Looks looks) {
-		memento.putString(LOOK, looks == null ? remembered : looks.look().name());
+		memento.putString(LOOK, looks == null ? remembered : looks.chosen().name());
 	}
 
 	public void restore(Looks looks) {

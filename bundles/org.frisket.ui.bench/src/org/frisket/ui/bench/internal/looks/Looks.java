@@ -37,20 +37,27 @@ public final class Looks {
 		beforeKey = new HeldKey(viewer.getControl(), this::toggleBefore);
 		viewer.setProperty(KEY, this);
 		document.addPictureListener(pictureListener);
+		document.tried().addListener(this::triedChanged);
 	}
 
 	/** How a viewer looks at its job. */
 	public static BenchLook look(EditPartViewer viewer) {
-		return viewer.getProperty(KEY) instanceof Looks looks ? looks.look : BenchLook.PREVIEW;
+		return viewer.getProperty(KEY) instanceof Looks looks ? looks.look() : BenchLook.PREVIEW;
 	}
 
 	/** What an element was before it was cleaned; null while that is not known, or not asked for. */
 	public static CleaningPicture before(EditPartViewer viewer, String id) {
-		return viewer.getProperty(KEY) instanceof Looks looks && looks.look == BenchLook.BEFORE ? looks.before.get(id)
-				: null;
+		return viewer.getProperty(KEY) instanceof Looks looks && looks.look() == BenchLook.BEFORE
+				&& !looks.document.tried().isSeen() ? looks.before.get(id) : null;
 	}
 
+	/** How the job is seen now: before an edit that is weighed, it is seen as it was drawn. */
 	public BenchLook look() {
+		return document.tried().isThere() && !document.tried().isSeen() ? BenchLook.BEFORE : look;
+	}
+
+	/** The look that was chosen. */
+	BenchLook chosen() {
 		return look;
 	}
 
@@ -77,8 +84,8 @@ public final class Looks {
 	}
 
 	/**
-	 * To the look before cleaning, or from there back to what it was switched on from; only for as long as a key is
-	 * held, if it is held.
+	 * To the look before cleaning, or from there back to what it was switched on from; while an edit is weighed, to the job
+	 * without it and back. Only for as long as a key is held, if it is held.
 	 *
 	 * @param trigger what asked for it; may be null
 	 */
@@ -87,6 +94,11 @@ public final class Looks {
 	}
 
 	private void toggleBefore() {
+		if (document.tried().isThere()) {
+			// what is weighed is the nearer question
+			document.tried().toggle();
+			return;
+		}
 		show(look == BenchLook.BEFORE ? other : BenchLook.BEFORE);
 	}
 
@@ -99,11 +111,17 @@ public final class Looks {
 		return before;
 	}
 
+	private void triedChanged() {
+		pictureMade();
+		refresh();
+		changed.run();
+	}
+
 	private void pictureMade() {
-		if (look == BenchLook.BEFORE) {
+		if (look() == BenchLook.BEFORE) {
 			cleaning.request(document.picture().prepared());
 		}
-		if (look != BenchLook.PREVIEW) {
+		if (look() != BenchLook.PREVIEW) {
 			// the layer lies over the whole bench, and nothing of it would be spared
 			layer.repaint();
 		}
@@ -111,7 +129,7 @@ public final class Looks {
 
 	private void cleaningFound(Map<String, CleaningPicture> found) {
 		before = found;
-		if (look == BenchLook.BEFORE && !viewer.getControl().isDisposed()) {
+		if (look() == BenchLook.BEFORE && !viewer.getControl().isDisposed()) {
 			refresh();
 		}
 	}

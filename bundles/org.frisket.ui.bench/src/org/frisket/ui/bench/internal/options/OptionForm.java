@@ -24,12 +24,20 @@ public final class OptionForm extends Composite {
 	private final Runnable changed;
 	private final List<OptionField> fields = new ArrayList<>();
 	private boolean broken;
+	private boolean stacked;
 
 	public OptionForm(Composite parent, OptionMemory memory, Runnable changed) {
 		super(parent, SWT.NONE);
 		this.memory = memory;
 		this.changed = changed;
 		GridLayoutFactory.fillDefaults().numColumns(2).spacing(SPACING_PX, SPACING_PX).applyTo(this);
+	}
+
+	/** Has each label stand above its field and not beside it, where there is little room. Call it before {@link #show}. */
+	public OptionForm stacked() {
+		stacked = true;
+		GridLayoutFactory.fillDefaults().spacing(SPACING_PX, SPACING_PX / 2).applyTo(this);
+		return this;
 	}
 
 	/** Says what can be set about a thing. */
@@ -59,6 +67,13 @@ public final class OptionForm extends Composite {
 			Label message = new Label(this, SWT.WRAP);
 			message.setText(e.getMessage());
 			GridDataFactory.fillDefaults().span(2, 1).hint(LINE_PX, SWT.DEFAULT).applyTo(message);
+		}
+		if (stacked) {
+			for (Control child : getChildren()) {
+				if (child instanceof Label && child.getLayoutData() == null) {
+					GridDataFactory.fillDefaults().grab(true, false).applyTo(child);
+				}
+			}
 		}
 	}
 

@@ -19,6 +19,7 @@ import org.frisket.model.Layer;
 import org.frisket.model.Outline;
 import org.frisket.model.Wording;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
+import org.frisket.ui.bench.internal.editor.BenchDocument;
 import org.frisket.ui.bench.internal.figures.ElementFigure;
 import org.frisket.ui.bench.internal.looks.CleaningPicture;
 import org.frisket.ui.bench.internal.looks.Looks;
@@ -116,7 +117,8 @@ public final class ElementPart extends AbstractGraphicalEditPart {
 	}
 
 	private ElementPicture lastPicture() {
-		return ((JobPart) getParent()).document().picture().element(element.getId());
+		BenchDocument document = ((JobPart) getParent()).document();
+		return document.tried().or(document.picture()).element(element.getId());
 	}
 
 	@Override

@@ -28,6 +28,7 @@ final class Messages extends NLS {
 	public static String StackMenu_raise;
 	public static String StackMenu_remove;
 	public static String StackMenu_rename;
+	public static String StackMenu_repair;
 	public static String StackMenu_selectGroup;
 	public static String StackMenu_show;
 	public static String StackMenu_stock;

@@ -2,17 +2,22 @@ package org.frisket.ui.views.internal.stack;
 
 import java.util.List;
 
+import org.eclipse.core.commands.common.CommandException;
+import org.eclipse.core.runtime.ILog;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.keys.IBindingService;
 import org.frisket.model.Element;
 import org.frisket.model.Jobs;
+import org.frisket.model.Outline;
 
 /** The menu of a row, made anew each time for the layer or the elements it is asked of. */
 final class StackMenu {
 
+	private static final String REPAIR_COMMAND = "org.frisket.ui.views.command.repairs"; //$NON-NLS-1$
 	private static final String LAYER_COMMAND = "org.frisket.ui.views.command.layer."; //$NON-NLS-1$
 
 	private final StackCanvas canvas;
@@ -50,6 +55,10 @@ final class StackMenu {
 		if (!actions.elements().isEmpty()) {
 			fillGroups(actions);
 		}
+		if (actions.elements().stream().anyMatch(Outline.class::isInstance)) {
+			commandItem(Messages.StackMenu_repair, REPAIR_COMMAND, StackMenu::repair);
+			separator();
+		}
 		if (canvas.currentLayer() != null) {
 			MenuItem colours = new MenuItem(menu, SWT.CASCADE);
 			colours.setText(Messages.StackMenu_colour);
@@ -71,13 +80,24 @@ final class StackMenu {
 
 	/** @param command whose key is named in the item; null for none */
 	private MenuItem item(String text, String command, Runnable action) {
+		return commandItem(text, command == null ? null : LAYER_COMMAND + command, action);
+	}
+
+	private MenuItem commandItem(String text, String commandId, Runnable action) {
 		MenuItem item = new MenuItem(menu, SWT.PUSH);
-		String key = command == null ? null
-				: PlatformUI.getWorkbench().getService(IBindingService.class)
-						.getBestActiveBindingFormattedFor(LAYER_COMMAND + command);
+		String key = commandId == null ? null
+				: PlatformUI.getWorkbench().getService(IBindingService.class).getBestActiveBindingFormattedFor(commandId);
 		item.setText(key == null ? text : text + '\t' + key);
 		item.addListener(SWT.Selection, event -> action.run());
 		return item;
+	}
+
+	private static void repair() {
+		try {
+			PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(REPAIR_COMMAND, null);
+		} catch (CommandException e) {
+			ILog.of(StackMenu.class).error(e.getMessage(), e);
+		}
 	}
 
 	private void separator() {
