@@ -6,12 +6,30 @@ import java.util.Optional;
 
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Piece;
+import org.frisket.geometry.Region;
 import org.frisket.geometry.internal.CanonicalOrder;
 
 /** Gives each hole to the outer contour around it. */
-final class PieceAssembler {
+public final class PieceAssembler {
 
 	private PieceAssembler() {
+	}
+
+	/** Pieces of contours that do not meet, in order; nothing if they do not lie in each other as a region's must. */
+	public static Optional<List<Piece>> assembled(List<Contour> contours) {
+		return assemble(contours.stream().map(contour -> new Ring(contour, 0)).toList());
+	}
+
+	/** The region without holes, and without what lies in them. */
+	public static Region filled(Region region) {
+		Nesting nesting = new Nesting(region.pieces().stream().map(piece -> new Ring(piece.outer(), 0)).toList());
+		List<Piece> outermost = new ArrayList<>();
+		for (int i = 0; i < nesting.rings.size(); i++) {
+			if (nesting.parent(i) < 0) {
+				outermost.add(new Piece(nesting.rings.get(i).contour, List.of()));
+			}
+		}
+		return new Region(CanonicalOrder.sorted(outermost));
 	}
 
 	/** Nothing if the rings do not lie in each other as outer contours and holes must. */

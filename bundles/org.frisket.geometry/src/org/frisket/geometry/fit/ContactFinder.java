@@ -15,7 +15,7 @@ import org.locationtech.jts.noding.SegmentIntersector;
 import org.locationtech.jts.noding.SegmentString;
 
 /** Finds the contours of a region that touch or cross another one, or themselves. */
-final class ContactFinder {
+public final class ContactFinder {
 
 	/** So many pairs of edges, of some µs together, are looked at before the monitor is asked again. */
 	private static final int MONITOR_STEP = 256;
@@ -28,7 +28,7 @@ final class ContactFinder {
 	 * @return the places in the list of contours that have a contact
 	 * @throws java.util.concurrent.CancellationException if the monitor says so
 	 */
-	static BitSet contacts(List<Contour> contours, double deviation, Monitor monitor) {
+	public static BitSet contacts(List<Contour> contours, double deviation, Monitor monitor) {
 		List<SegmentString> strings = new ArrayList<>();
 		for (int i = 0; i < contours.size(); i++) {
 			monitor.check();

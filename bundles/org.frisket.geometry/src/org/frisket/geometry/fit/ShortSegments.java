@@ -9,15 +9,15 @@ import org.frisket.geometry.Point;
 import org.frisket.geometry.Segment;
 
 /** Takes segments below a length out of a fitted contour, as long as it keeps an inside. */
-final class ShortSegments {
+public final class ShortSegments {
 
 	private final double shortest;
 
-	ShortSegments(double shortest) {
+	public ShortSegments(double shortest) {
 		this.shortest = shortest;
 	}
 
-	Contour removedFrom(Contour contour) {
+	public Contour removedFrom(Contour contour) {
 		List<Segment> segments = new ArrayList<>(contour.segments());
 		int index = 0;
 		while (index < segments.size()) {

@@ -7,14 +7,15 @@ import java.util.Map;
 import org.frisket.geometry.Memory;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Piece;
-import org.frisket.geometry.Polygons;
 import org.frisket.geometry.Region;
+import org.frisket.geometry.internal.outset.Quarters;
 import org.locationtech.jts.geom.Geometry;
 
 /**
- * Round outward offsets of one region as polygons: all within a distance of any of its pieces. Each piece is grown for
- * itself, and what grows together is united quarter by quarter of the plane, so that where one piece is another than
- * before, all the rest is known. The result depends on the pieces alone. Safe for several threads.
+ * Round outward offsets of one region as polygons, where they cannot be made on the curves: all within a distance of any
+ * of its pieces. Each piece is grown for itself, and what grows together is united quarter by quarter of the plane, so
+ * that where one piece is another than before, all the rest is known. The result depends on the pieces alone. Safe for
+ * several threads.
  */
 final class Growth {
 
@@ -22,21 +23,12 @@ final class Growth {
 	private final double sampling;
 	private final Memory memory;
 	private final Map<Piece, PieceGrowth> growths = new HashMap<>();
-	private Geometry start;
 
 	/** @param sampling how far in mm flattening may go from the curves, and all arcs together from the truth */
 	Growth(Region region, double sampling, Memory memory) {
 		this.region = region;
 		this.sampling = sampling;
 		this.memory = memory;
-	}
-
-	/** The region itself. */
-	synchronized Geometry start() {
-		if (start == null) {
-			start = Polygons.of(region, sampling);
-		}
-		return start;
 	}
 
 	/**

@@ -1,10 +1,14 @@
 package org.frisket.geometry.offset;
 
+import java.util.Optional;
+
 import org.frisket.geometry.Memory;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Polygons;
 import org.frisket.geometry.Region;
 import org.frisket.geometry.Tolerance;
+import org.frisket.geometry.clean.PieceAssembler;
+import org.frisket.geometry.internal.outset.CurveGrowth;
 import org.locationtech.jts.geom.Geometry;
 
 /**
@@ -16,6 +20,7 @@ public final class Offsets {
 	private final Region region;
 	private final Tolerance tolerance;
 	private final double sampling;
+	private final CurveGrowth curveGrowth;
 	private final Growth growth;
 	private final Memory curves;
 
@@ -34,6 +39,7 @@ public final class Offsets {
 		this.tolerance = tolerance;
 		this.curves = curves;
 		sampling = Offset.sampling(tolerance);
+		curveGrowth = new CurveGrowth(region, tolerance, parts);
 		growth = new Growth(region, sampling, parts);
 	}
 
@@ -46,15 +52,30 @@ public final class Offsets {
 		if (region.isEmpty() || distance == 0 && holes == Holes.KEEP) {
 			return region;
 		}
+		if (distance == 0) {
+			return PieceAssembler.filled(region);
+		}
+		if (corners instanceof Corners.Round) {
+			Optional<Region> curved = curved(distance, holes, monitor);
+			if (curved.isPresent()) {
+				return curved.get();
+			}
+		}
 		Geometry result = polygons(distance, corners, holes, monitor);
 		monitor.check();
 		return Offset.fitted(holes == Holes.FILL ? PolygonOffset.filled(result) : result, tolerance, curves, monitor);
 	}
 
-	private Geometry polygons(double distance, Corners corners, Holes holes, Monitor monitor) {
-		if (distance == 0) {
-			return growth.start();
+	/** Nothing where edges of the result touch or nearly do. */
+	private Optional<Region> curved(double distance, Holes holes, Monitor monitor) {
+		if (holes == Holes.FILL && distance < 0) {
+			return new CurveGrowth(PieceAssembler.filled(region), tolerance, Memory.NONE).by(distance, monitor);
 		}
+		Optional<Region> moved = curveGrowth.by(distance, monitor);
+		return holes == Holes.FILL ? moved.map(PieceAssembler::filled) : moved;
+	}
+
+	private Geometry polygons(double distance, Corners corners, Holes holes, Monitor monitor) {
 		boolean fillFirst = holes == Holes.FILL && distance < 0;
 		if (!(corners instanceof Corners.Round)) {
 			return new SharpOffset(distance, corners, sampling).of(region, fillFirst);

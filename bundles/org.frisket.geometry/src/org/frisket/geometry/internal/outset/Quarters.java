@@ -1,4 +1,4 @@
-package org.frisket.geometry.offset;
+package org.frisket.geometry.internal.outset;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,7 +16,7 @@ import org.frisket.geometry.Point;
  * @param size of its longer side; after every second split it is twice as wide as high
  * @param rows whether it is split into an upper and a lower half next
  */
-record Quarters(List<Piece> pieces, double left, double top, double size, boolean rows) {
+public record Quarters(List<Piece> pieces, double left, double top, double size, boolean rows) {
 
 	/** A square about the origin with sides of a power of two, large enough for most work on paper. */
 	private static final double LEAST = 4096;
@@ -24,7 +24,7 @@ record Quarters(List<Piece> pieces, double left, double top, double size, boolea
 	private static final double FINEST = 1e-3;
 
 	/** All pieces of a region, at least one. */
-	Quarters(List<Piece> pieces) {
+	public Quarters(List<Piece> pieces) {
 		this(pieces, -reach(pieces), -reach(pieces), 2 * reach(pieces), true);
 	}
 
@@ -41,7 +41,7 @@ record Quarters(List<Piece> pieces, double left, double top, double size, boolea
 	}
 
 	/** At least two pieces parted into two, neither of them without any. */
-	List<Quarters> parted() {
+	public List<Quarters> parted() {
 		Quarters part = this;
 		while (part.size >= FINEST) {
 			Quarters first = part.half(false);
