@@ -2,11 +2,13 @@ package org.frisket.benchmarks;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.OutlineBuilder;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Polygons;
+import org.frisket.geometry.Transform;
 import org.locationtech.jts.geom.Geometry;
 
 /** Shapes to measure with, and what peers that know straight edges only get of them. */
@@ -14,6 +16,7 @@ final class Flattened {
 
 	private static final double KAPPA = 4 * (Math.sqrt(2) - 1) / 3;
 	private static final int CORNERS = 7;
+	private static final int LINKS = 25;
 
 	private Flattened() {
 	}
@@ -29,6 +32,25 @@ final class Flattened {
 			crowd.add(i % 2 == 0 ? circle(x, y, 5 + 0.5 * Math.sin(3.1 * i)) : star(x, y, 5.5, i));
 		}
 		return crowd;
+	}
+
+	/** Chains of overlapping ellipses that wander about a sheet and cross each other, with about so many segments together. */
+	static List<Contour> chains(int segments) {
+		Random random = new Random(7);
+		List<Contour> chains = new ArrayList<>();
+		int count = segments / 4;
+		double side = Math.sqrt(count) * 12;
+		Point place = Point.ORIGIN;
+		for (int i = 0; i < count; i++) {
+			if (i % LINKS == 0) {
+				place = new Point(random.nextDouble() * side, random.nextDouble() * side);
+			}
+			double direction = 2 * Math.PI * random.nextDouble();
+			place = place.plus(new Point(Math.cos(direction), Math.sin(direction)).times(4));
+			chains.add(circle(0, 0, 2 + 2 * random.nextDouble())
+					.transformed(new Transform(1, 0, 0, 0.4 + random.nextDouble(), place.x(), place.y())));
+		}
+		return chains;
 	}
 
 	static Contour circle(double x, double y, double radius) {

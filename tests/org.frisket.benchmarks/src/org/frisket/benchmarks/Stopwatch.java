@@ -1,6 +1,9 @@
 package org.frisket.benchmarks;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.util.Arrays;
+import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 
 /** Times of a computation after it has warmed up. */
@@ -26,12 +29,21 @@ final class Stopwatch {
 		return medians(FEW, FEW, computations);
 	}
 
-	/** The same for computations that take so long that one time has to do. */
-	static double[] once(Supplier<?>... computations) {
-		return medians(1, 1, computations);
+	/**
+	 * Times of the processor that this thread has spent, for computations that take longer than the machine is quiet.
+	 *
+	 * @param once whether they take so long that one time has to do, after another one to warm up
+	 */
+	static double[] cpu(boolean once, Supplier<?>... computations) {
+		ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+		return medians(threads::getCurrentThreadCpuTime, once ? 1 : FEW, once ? 1 : FEW, computations);
 	}
 
 	private static double[] medians(int warmUps, int rounds, Supplier<?>... computations) {
+		return medians(System::nanoTime, warmUps, rounds, computations);
+	}
+
+	private static double[] medians(LongSupplier nanoseconds, int warmUps, int rounds, Supplier<?>... computations) {
 		for (int i = 0; i < warmUps; i++) {
 			for (Supplier<?> computation : computations) {
 				sink = computation.get();
@@ -40,9 +52,9 @@ final class Stopwatch {
 		double[][] times = new double[computations.length][rounds];
 		for (int round = 0; round < rounds; round++) {
 			for (int i = 0; i < computations.length; i++) {
-				long start = System.nanoTime();
+				long start = nanoseconds.getAsLong();
 				sink = computations[i].get();
-				times[i][round] = (System.nanoTime() - start) / 1e6;
+				times[i][round] = (nanoseconds.getAsLong() - start) / 1e6;
 			}
 		}
 		double[] medians = new double[computations.length];

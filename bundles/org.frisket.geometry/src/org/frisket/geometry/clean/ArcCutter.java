@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.Map;
 
 import org.frisket.geometry.Cubic;
+import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Point;
 
 /** Cuts sources into {@link Arc}s at their extremes, and lays arcs that coincide on top of each other. */
 final class ArcCutter {
 
+	private static final int MONITOR_STEP = 256;
 	private static final double PARAMETER_END = 1e-7;
 
 	private final NodeIndex nodes;
@@ -22,10 +24,14 @@ final class ArcCutter {
 		this.nodes = nodes;
 	}
 
-	List<Arc> cut(List<Source> sources) {
+	List<Arc> cut(List<Source> sources, Monitor monitor) {
 		Point lastPoint = null;
 		Node lastNode = null;
+		int seen = 0;
 		for (Source source : sources) {
+			if (++seen % MONITOR_STEP == 0) {
+				monitor.check();
+			}
 			Point first = source.segment().start();
 			Node start = first.equals(lastPoint) ? lastNode : nodes.at(first);
 			Node end = nodes.at(source.segment().end());

@@ -16,8 +16,6 @@ import org.locationtech.jts.geom.Coordinate;
  */
 final class ArcNoder {
 
-	private static final int MONITOR_STEP = 32;
-
 	private final NodeIndex nodes;
 	private final double deviation;
 	private final boolean snapCorners;
@@ -41,30 +39,17 @@ final class ArcNoder {
 		double reach = snapCorners ? nodes.weld() : 0;
 		List<Arc> ordered = new ArrayList<>(arcs);
 		ordered.sort(Comparator.comparingDouble(a -> a.minX));
-		Arc[] open = new Arc[ordered.size()];
-		int openCount = 0;
-		int seen = 0;
-		for (Arc arc : ordered) {
-			if (++seen % MONITOR_STEP == 0) {
-				monitor.check();
+		new BoxSweep(ordered, reach).run(monitor, (later, earlier) -> {
+			Arc arc = ordered.get(later);
+			Arc other = ordered.get(earlier);
+			if (snapCorners || !onlyShareEnd(arc, other)) {
+				int last = arc.chords(deviation);
+				int otherLast = other.chords(deviation);
+				compare(arc, 0, last, arc.start.point, arc.end.point, other, 0, otherLast, other.start.point,
+						other.end.point, reach);
 			}
-			int kept = 0;
-			for (int i = 0; i < openCount; i++) {
-				Arc other = open[i];
-				if (other.maxX + reach < arc.minX) {
-					continue;
-				}
-				open[kept++] = other;
-				if (other.minY - reach <= arc.maxY && arc.minY <= other.maxY + reach
-						&& (snapCorners || !onlyShareEnd(arc, other))) {
-					arc.flatten(deviation);
-					other.flatten(deviation);
-					compare(arc, 0, arc.x.length - 1, other, 0, other.x.length - 1, reach);
-				}
-			}
-			open[kept++] = arc;
-			openCount = kept;
-		}
+			return false;
+		});
 	}
 
 	/** True if the boxes overlap in no more than a side, where a one-way arc can only have its end. */
@@ -80,20 +65,28 @@ final class ArcNoder {
 		return sideInX || sideInY;
 	}
 
-	private void compare(Arc a, int i0, int i1, Arc b, int j0, int j1, double reach) {
-		if (apart(a.x[i0], a.x[i1], b.x[j0], b.x[j1], reach) || apart(a.y[i0], a.y[i1], b.y[j0], b.y[j1], reach)) {
+	private void compare(Arc a, int i0, int i1, Point from, Point to, Arc b, int j0, int j1, Point otherFrom, Point otherTo,
+			double reach) {
+		if (apart(from.x(), to.x(), otherFrom.x(), otherTo.x(), reach)
+				|| apart(from.y(), to.y(), otherFrom.y(), otherTo.y(), reach)) {
 			return;
 		}
 		if (i1 - i0 == 1 && j1 - j0 == 1) {
+			set(a0, from);
+			set(a1, to);
+			set(b0, otherFrom);
+			set(b1, otherTo);
 			compareChords(a, i0, b, j0);
 		} else if (i1 - i0 >= j1 - j0) {
 			int middle = (i0 + i1) >>> 1;
-			compare(a, i0, middle, b, j0, j1, reach);
-			compare(a, middle, i1, b, j0, j1, reach);
+			Point between = a.corner(middle);
+			compare(a, i0, middle, from, between, b, j0, j1, otherFrom, otherTo, reach);
+			compare(a, middle, i1, between, to, b, j0, j1, otherFrom, otherTo, reach);
 		} else {
 			int middle = (j0 + j1) >>> 1;
-			compare(a, i0, i1, b, j0, middle, reach);
-			compare(a, i0, i1, b, middle, j1, reach);
+			Point between = b.corner(middle);
+			compare(a, i0, i1, from, to, b, j0, middle, otherFrom, between, reach);
+			compare(a, i0, i1, from, to, b, middle, j1, between, otherTo, reach);
 		}
 	}
 
@@ -101,11 +94,8 @@ final class ArcNoder {
 		return Math.max(a0, a1) + reach < Math.min(b0, b1) || Math.max(b0, b1) + reach < Math.min(a0, a1);
 	}
 
+	/** Of which the four ends are set. */
 	private void compareChords(Arc a, int i, Arc b, int j) {
-		set(a0, a, i);
-		set(a1, a, i + 1);
-		set(b0, b, j);
-		set(b1, b, j + 1);
 		if (snapCorners) {
 			snap(a, i, a0, b, j, b0, b1);
 			snap(a, i + 1, a1, b, j, b0, b1);
@@ -145,7 +135,7 @@ final class ArcNoder {
 		double distance = org.locationtech.jts.algorithm.Distance.pointToSegment(place, from, to);
 		if (distance <= nodes.weld()) {
 			Point point = new Point(place.x, place.y);
-			join(arc, arc.t[corner], other, parameter(other, chord, point, from, to), point);
+			join(arc, arc.parameter(corner), other, parameter(other, chord, point, from, to), point);
 		}
 	}
 
@@ -173,11 +163,12 @@ final class ArcNoder {
 		double dy = to.y - from.y;
 		double square = dx * dx + dy * dy;
 		double fraction = square == 0 ? 0 : ((place.x() - from.x) * dx + (place.y() - from.y) * dy) / square;
-		return arc.t[chord] + (arc.t[chord + 1] - arc.t[chord]) * Math.max(0, Math.min(1, fraction));
+		double start = arc.parameter(chord);
+		return start + (arc.parameter(chord + 1) - start) * Math.max(0, Math.min(1, fraction));
 	}
 
-	private static void set(Coordinate coordinate, Arc arc, int corner) {
-		coordinate.x = arc.x[corner];
-		coordinate.y = arc.y[corner];
+	private static void set(Coordinate coordinate, Point point) {
+		coordinate.x = point.x();
+		coordinate.y = point.y();
 	}
 }

@@ -1,9 +1,8 @@
 package org.frisket.geometry.clean;
 
-import java.util.ArrayDeque;
-import java.util.Deque;
 import java.util.List;
 
+import org.frisket.geometry.Monitor;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 
@@ -15,6 +14,7 @@ import org.locationtech.jts.geom.Coordinate;
 final class Arrangement {
 
 	private static final int UNKNOWN = Integer.MIN_VALUE;
+	private static final int MONITOR_STEP = 1024;
 
 	final List<Edge> edges;
 	/** Half-edges that leave each node, counter-clockwise. */
@@ -24,20 +24,27 @@ final class Arrangement {
 	private final int[] left;
 	private final int[] component;
 	private final Coordinate[] corner;
+	/** What is still to be looked at: nodes, or half-edges, each of them once. */
+	private final int[] open;
+	private int openCount;
 	private boolean consistent = true;
 
-	Arrangement(List<Edge> edges, int nodeCount) {
+	Arrangement(List<Edge> edges, int nodeCount, Monitor monitor) {
 		this.edges = edges;
 		this.leaving = new int[nodeCount][];
 		this.rank = new int[2 * edges.size()];
 		this.left = new int[2 * edges.size()];
 		this.component = new int[nodeCount];
 		this.corner = new Coordinate[2 * edges.size()];
+		this.open = new int[Math.max(nodeCount, 2 * edges.size())];
 		collect(nodeCount);
-		for (int[] star : leaving) {
-			sort(star);
+		for (int node = 0; node < nodeCount; node++) {
+			poll(node, monitor);
+			sort(leaving[node]);
 		}
-		label();
+		if (consistent) {
+			label(monitor);
+		}
 	}
 
 	/** False if the edges cross somewhere between their nodes, so that no winding fits. */
@@ -133,7 +140,13 @@ final class Arrangement {
 		return p.y > centre.y || p.y == centre.y && p.x > centre.x;
 	}
 
-	private void label() {
+	private static void poll(int step, Monitor monitor) {
+		if (step % MONITOR_STEP == 0) {
+			monitor.check();
+		}
+	}
+
+	private void label(Monitor monitor) {
 		java.util.Arrays.fill(left, UNKNOWN);
 		java.util.Arrays.fill(component, -1);
 		int components = 0;
@@ -147,23 +160,25 @@ final class Arrangement {
 			leftmost[component[edge.start.id]] = further(further(leftmost[component[edge.start.id]], edge.start),
 					edge.end);
 		}
-		WindingProbe probe = new WindingProbe(edges);
+		// one alone has nothing around it
+		WindingProbe probe = new WindingProbe(components > 1 ? edges : List.of());
 		for (Node node : leftmost) {
+			monitor.check();
 			int outside = probe.at(node, e -> component[e.start.id] != component[node.id]);
-			spread(node, outside);
+			spread(node, outside, monitor);
 		}
 	}
 
 	private void mark(int first, int number) {
-		Deque<Integer> open = new ArrayDeque<>();
 		component[first] = number;
-		open.push(first);
-		while (!open.isEmpty()) {
-			for (int half : leaving[open.pop()]) {
+		open[0] = first;
+		openCount = 1;
+		while (openCount > 0) {
+			for (int half : leaving[open[--openCount]]) {
 				int next = origin(twin(half)).id;
 				if (component[next] < 0) {
 					component[next] = number;
-					open.push(next);
+					open[openCount++] = next;
 				}
 			}
 		}
@@ -181,7 +196,7 @@ final class Arrangement {
 	}
 
 	/** From the leftmost node of a component, left of which the winding is known. */
-	private void spread(Node leftmost, int outside) {
+	private void spread(Node leftmost, int outside, Monitor monitor) {
 		int[] star = leaving[leftmost.id];
 		int last = star[0];
 		for (int half : star) {
@@ -189,11 +204,12 @@ final class Arrangement {
 				last = half;
 			}
 		}
-		Deque<Integer> open = new ArrayDeque<>();
 		left[last] = outside;
-		open.push(last);
-		while (!open.isEmpty()) {
-			int known = open.pop();
+		open[0] = last;
+		openCount = 1;
+		for (int step = 0; openCount > 0 && consistent; step++) {
+			poll(step, monitor);
+			int known = open[--openCount];
 			// once round the node: the left of one half-edge is the right of the next
 			int[] around = leaving[origin(known).id];
 			int at = rank[known];
@@ -201,7 +217,7 @@ final class Arrangement {
 				int half = around[(at + i) % around.length];
 				int next = around[(at + i + 1) % around.length];
 				int right = left[half];
-				set(twin(next), right, open);
+				set(twin(next), right);
 				int value = right + winding(next);
 				if (left[next] == UNKNOWN) {
 					left[next] = value;
@@ -212,10 +228,10 @@ final class Arrangement {
 		}
 	}
 
-	private void set(int half, int value, Deque<Integer> open) {
+	private void set(int half, int value) {
 		if (left[half] == UNKNOWN) {
 			left[half] = value;
-			open.push(half);
+			open[openCount++] = half;
 		} else if (left[half] != value) {
 			consistent = false;
 		}

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntPredicate;
 
+import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Point;
 import org.locationtech.jts.geom.Coordinate;
 
@@ -39,10 +40,11 @@ final class BoundaryTracer {
 	}
 
 	/** Closed walks, each a list of visits. */
-	List<List<Visit>> trace() {
+	List<List<Visit>> trace(Monitor monitor) {
 		List<List<Visit>> walks = new ArrayList<>();
 		for (int half = 0; half < boundary.length; half++) {
 			if (boundary[half] && !walked[half]) {
+				monitor.check();
 				walks.add(walk(half));
 			}
 		}

@@ -8,6 +8,7 @@ import java.util.Map;
 
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Contour;
+import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Point;
 
 /**
@@ -32,9 +33,9 @@ final class Clusters {
 	}
 
 	/** Numbers of the contours of each cluster, ascending. */
-	static List<List<Integer>> of(List<Contour> contours, double margin) {
+	static List<List<Integer>> of(List<Contour> contours, double margin, Monitor monitor) {
 		Clusters clusters = new Clusters(contours, margin);
-		clusters.sweep();
+		clusters.sweep(monitor);
 		Map<Integer, List<Integer>> groups = new LinkedHashMap<>();
 		for (int i = 0; i < clusters.parent.length; i++) {
 			groups.computeIfAbsent(clusters.root(i), k -> new ArrayList<>()).add(i);
@@ -42,22 +43,25 @@ final class Clusters {
 		return List.copyOf(groups.values());
 	}
 
-	private void sweep() {
+	private void sweep(Monitor monitor) {
 		List<Integer> order = new ArrayList<>();
 		for (int i = 0; i < boxes.length; i++) {
 			order.add(i);
 		}
 		order.sort(Comparator.comparingDouble(i -> boxes[i].minX()));
-		List<Integer> open = new ArrayList<>();
-		for (int i : order) {
-			open.removeIf(j -> boxes[j].maxX() < boxes[i].minX());
-			for (int j : open) {
-				if (boxes[i].intersects(boxes[j]) && root(i) != root(j) && meet(i, j)) {
-					parent[Math.max(root(i), root(j))] = Math.min(root(i), root(j));
-				}
+		List<Boxed> ordered = order.stream().map(i -> boxed(boxes[i])).toList();
+		new BoxSweep(ordered, 0).run(monitor, (later, earlier) -> {
+			int i = order.get(later);
+			int j = order.get(earlier);
+			if (root(i) != root(j) && meet(i, j)) {
+				parent[Math.max(root(i), root(j))] = Math.min(root(i), root(j));
 			}
-			open.add(i);
-		}
+			return false;
+		});
+	}
+
+	private static Boxed boxed(Bounds box) {
+		return new Boxed(new Point(box.minX(), box.minY()), new Point(box.maxX(), box.maxY()));
 	}
 
 	private boolean meet(int i, int j) {

@@ -19,7 +19,6 @@ import org.locationtech.jts.geom.Coordinate;
  */
 final class ContactCheck {
 
-	private static final int MONITOR_STEP = 32;
 	private static final int HALVINGS_PER_SPAN = 400;
 	private static final int SHARP_CORNER = 3;
 	private static final int FINER_AT_CORNERS = 256;
@@ -82,31 +81,32 @@ final class ContactCheck {
 
 	/** A place of contact, or null if there is none. */
 	Point find(Monitor monitor) {
+		List<Point> contacts = find(1, monitor);
+		return contacts.isEmpty() ? null : contacts.get(0);
+	}
+
+	/**
+	 * Places of contact that have nothing to do with each other: no span that is in contact at one of them lies near one
+	 * that is in contact at another.
+	 *
+	 * @param most after so many it looks for no more
+	 */
+	List<Point> find(int most, Monitor monitor) {
 		spans.sort(Comparator.comparingDouble(p -> p.span().minX));
-		Placed[] open = new Placed[spans.size()];
-		int openCount = 0;
-		int seen = 0;
-		for (Placed placed : spans) {
-			if (++seen % MONITOR_STEP == 0) {
-				monitor.check();
+		List<Point> contacts = new ArrayList<>();
+		List<Span> taken = new ArrayList<>();
+		new BoxSweep(spans.stream().map(Placed::span).toList(), clearance).run(monitor, (later, earlier) -> {
+			Span one = spans.get(later).span();
+			Span other = spans.get(earlier).span();
+			if (taken.stream().noneMatch(t -> t.isNear(one) || t.isNear(other))
+					&& meet(spans.get(later), spans.get(earlier))) {
+				contacts.add(one.start);
+				taken.add(one);
+				taken.add(other);
 			}
-			Span span = placed.span();
-			int kept = 0;
-			for (int i = 0; i < openCount; i++) {
-				Span other = open[i].span();
-				if (other.maxX + clearance < span.minX) {
-					continue;
-				}
-				if (other.minY - clearance <= span.maxY && span.minY <= other.maxY + clearance
-						&& meet(placed, open[i])) {
-					return span.start;
-				}
-				open[kept++] = open[i];
-			}
-			open[kept++] = placed;
-			openCount = kept;
-		}
-		return null;
+			return contacts.size() >= most;
+		});
+		return contacts;
 	}
 
 	private boolean meet(Placed a, Placed b) {

@@ -1,9 +1,9 @@
 package org.frisket.geometry.clean;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
+import org.frisket.geometry.Point;
 import org.locationtech.jts.geom.Coordinate;
 
 /** An arc, or the part of one between two meetings: it has nodes at its ends only. */
@@ -17,92 +17,65 @@ final class Edge {
 	int winding;
 
 	private final Arc arc;
-	private final double deviation;
-	private double[] x;
-	private double[] y;
+	/** Of the corners of the arc, the first one inside the edge, and the first one beyond it. */
+	private int first;
+	private int last;
 
 	Edge(Arc arc, double from, double to, Node start, Node end, double deviation) {
 		this.arc = arc;
 		this.start = start;
 		this.end = end;
 		this.winding = arc.winding;
-		this.deviation = deviation;
 		strands.add(new Strand(arc.source, from, to));
+		int chords = arc.chords(deviation);
+		first = from == arc.from ? 1 : arc.cornerAfter(from);
+		last = to == arc.to ? chords : arc.cornerAfter(to);
+		while (last > first && arc.parameter(last - 1) >= to) {
+			last--;
+		}
+		last = Math.max(first, last);
 	}
 
-	/** Corners of the polyline from start to end. */
-	double[] x() {
-		trace();
-		return x;
+	/** Number of corners of the polyline from start to end. */
+	int corners() {
+		return last - first + 2;
 	}
 
-	double[] y() {
-		trace();
-		return y;
-	}
-
-	private void trace() {
-		if (x != null) {
-			return;
+	Point corner(int number) {
+		if (number == 0) {
+			return start.point;
 		}
-		arc.flatten(deviation);
-		Strand strand = strands.get(0);
-		int first = 0;
-		while (first < arc.t.length && arc.t[first] <= strand.from()) {
-			first++;
-		}
-		int last = first;
-		while (last < arc.t.length && arc.t[last] < strand.to()) {
-			last++;
-		}
-		int inner = last - first;
-		x = new double[inner + 2];
-		y = new double[inner + 2];
-		x[0] = start.point.x();
-		y[0] = start.point.y();
-		System.arraycopy(arc.x, first, x, 1, inner);
-		System.arraycopy(arc.y, first, y, 1, inner);
-		x[inner + 1] = end.point.x();
-		y[inner + 1] = end.point.y();
-		keepOneWay(x);
-		keepOneWay(y);
+		return number == corners() - 1 ? end.point : inner(first + number - 1);
 	}
 
 	/** A node a little off the arc must not make the polyline turn back. */
-	private static void keepOneWay(double[] values) {
-		double last = values[values.length - 1];
-		for (int i = 1; i < values.length - 1; i++) {
-			values[i] = Arc.oneWay(values[i], values[i - 1], last, last >= values[0]);
-		}
+	private Point inner(int number) {
+		Point p = arc.corner(number);
+		return new Point(between(p.x(), start.point.x(), end.point.x()), between(p.y(), start.point.y(), end.point.y()));
+	}
+
+	private static double between(double value, double one, double other) {
+		return one <= other ? Math.max(one, Math.min(value, other)) : Math.max(other, Math.min(value, one));
 	}
 
 	/** Leaves out corners that lie too close to a bent-in end for the direction there to mean anything. */
 	void trim(double reach) {
-		trace();
-		int kept = 1;
-		for (int i = 1; i < x.length - 1; i++) {
-			if (far(i, start, reach) && far(i, end, reach)) {
-				x[kept] = x[i];
-				y[kept++] = y[i];
-			}
+		while (first < last && !far(inner(first), reach)) {
+			first++;
 		}
-		x[kept] = x[x.length - 1];
-		y[kept++] = y[y.length - 1];
-		if (kept < x.length) {
-			x = Arrays.copyOf(x, kept);
-			y = Arrays.copyOf(y, kept);
+		while (first < last && !far(inner(last - 1), reach)) {
+			last--;
 		}
 	}
 
-	private boolean far(int corner, Node node, double reach) {
-		return Math.hypot(x[corner] - node.point.x(), y[corner] - node.point.y()) > reach;
+	private boolean far(Point corner, double reach) {
+		return corner.distance(start.point) > reach && corner.distance(end.point) > reach;
 	}
 
 	/** Second corner seen from the start, or from the end. */
 	Coordinate cornerAfter(boolean fromStart) {
-		trace();
-		int i = fromStart ? 1 : x.length - 2;
-		return new Coordinate(x[i], y[i]);
+		Point corner = corner(fromStart ? 1 : corners() - 2);
+		return new Coordinate(corner.x(), corner.y());
 	}
 
 	double minY() {

@@ -88,6 +88,6 @@ final class EdgeCutter {
 	}
 
 	private static boolean straight(Edge edge) {
-		return edge.strands.get(0).source().segment() instanceof Line || edge.x().length == 2;
+		return edge.strands.get(0).source().segment() instanceof Line || edge.corners() == 2;
 	}
 }

@@ -89,7 +89,7 @@ public final class OutlineCleaner {
 		List<Contour> contours = new ArrayList<>(first);
 		contours.addAll(second);
 		List<Piece> pieces = new ArrayList<>();
-		List<List<Integer>> clusters = Clusters.of(contours, tolerance.mm());
+		List<List<Integer>> clusters = Clusters.of(contours, tolerance.mm(), monitor);
 		int done = 0;
 		for (List<Integer> cluster : clusters) {
 			int[] windings = cluster.stream().mapToInt(i -> i < first.size() ? Winding.FIRST : Winding.SECOND).toArray();

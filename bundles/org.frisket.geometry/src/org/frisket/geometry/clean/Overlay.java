@@ -19,6 +19,9 @@ import org.frisket.geometry.clean.Repair.Kind;
 final class Overlay {
 
 	private static final int MOST_FILLINGS = 24;
+	/** Segments from which on a draft takes so long that all places found are filled at once, and how many at most. */
+	private static final int MANY_SEGMENTS = 4000;
+	private static final int MOST_CONTACTS = 256;
 	private static final int MOST_TRIMMINGS = 4;
 	/** Half the diagonal of a filling, in tolerances. */
 	private static final double FILLING = 0.6;
@@ -45,11 +48,17 @@ final class Overlay {
 			return result.get();
 		}
 		List<Repair> hooks = new ArrayList<>();
-		List<Contour> plain = contours.stream()
-				.map(c -> Contour.closed(new Hooks(tolerance, hooks).removeFrom(c.segments()))).toList();
-		return attempt(faithful, plain, windings, hooks).or(() -> filled(faithful[1], plain, windings, hooks))
+		List<Contour> plain = contours.stream().map(c -> withoutHooks(c, hooks)).toList();
+		// what has failed already fails again, unless it meets something new
+		Attempt[] left = plain.equals(contours) ? Arrays.copyOfRange(faithful, 1, faithful.length) : faithful;
+		return attempt(left, plain, windings, hooks).or(() -> filled(faithful[1], plain, windings, hooks))
 				.or(() -> attempt(Attempt.robust(tolerance), plain, windings, hooks))
 				.orElseThrow(() -> new IllegalStateException("no valid region found for " + plain.size() + " contours"));
+	}
+
+	private Contour withoutHooks(Contour contour, List<Repair> made) {
+		List<Segment> segments = new Hooks(tolerance, made).removeFrom(contour.segments());
+		return segments == contour.segments() ? contour : Contour.closed(segments);
 	}
 
 	private Optional<Result> attempt(Attempt[] attempts, List<Contour> input, int[] windings, List<Repair> made) {
@@ -73,14 +82,18 @@ final class Overlay {
 	}
 
 	private Optional<Result> attempt(Attempt attempt, List<Contour> input, int[] windings, List<Repair> made) {
-		return draft(attempt, input, windings, made).filter(draft -> draft.contact == null).flatMap(Draft::result);
+		return draft(attempt, input, windings, made, 1).filter(Draft::isApart).flatMap(d -> d.result(monitor));
 	}
 
 	/** What an attempt comes to; it is no result as long as its rings come too near to each other somewhere. */
-	private record Draft(List<Ring> rings, List<Repair> repairs, Point contact) {
+	private record Draft(List<Ring> rings, List<Repair> repairs, List<Point> contacts) {
 
-		Optional<Result> result() {
-			return PieceAssembler.assemble(rings).map(pieces -> new Result(pieces, repairs));
+		boolean isApart() {
+			return contacts.isEmpty();
+		}
+
+		Optional<Result> result(Monitor monitor) {
+			return PieceAssembler.assemble(rings, monitor).map(pieces -> new Result(pieces, repairs));
 		}
 
 		List<Contour> contours() {
@@ -88,20 +101,21 @@ final class Overlay {
 		}
 	}
 
-	private Optional<Draft> draft(Attempt attempt, List<Contour> input, int[] windings, List<Repair> made) {
+	/** @param contacts how many of the places to look for where rings come too near to each other */
+	private Optional<Draft> draft(Attempt attempt, List<Contour> input, int[] windings, List<Repair> made, int contacts) {
 		monitor.check();
 		List<Source> sources = sources(input, windings);
 		NodeIndex nodes = new NodeIndex(attempt.weld());
 		List<Arc> arcs;
 		if (attempt.grid() > 0) {
-			arcs = new ArcCutter(nodes).cut(new GridNoder(attempt.grid(), attempt.deviation()).node(sources));
+			arcs = new ArcCutter(nodes).cut(new GridNoder(attempt.grid(), attempt.deviation()).node(sources), monitor);
 		} else {
-			arcs = new ArcCutter(nodes).cut(sources);
+			arcs = new ArcCutter(nodes).cut(sources, monitor);
 			new ArcNoder(nodes, attempt.deviation(), attempt.snapCorners()).node(arcs, monitor);
 		}
 		monitor.check();
 		List<Edge> edges = new EdgeCutter(attempt.weld(), attempt.deviation()).cut(arcs, monitor);
-		Arrangement map = new Arrangement(edges, nodes.nodes().size());
+		Arrangement map = new Arrangement(edges, nodes.nodes().size(), monitor);
 		if (!map.isConsistent()) {
 			return Optional.empty();
 		}
@@ -112,26 +126,31 @@ final class Overlay {
 		if (attempt.grid() == 0 && !new ScanlineCheck(sources, contours, inside, tolerance).agrees(monitor)) {
 			return Optional.empty();
 		}
-		return Optional.of(new Draft(rings, repairs, new ContactCheck(contours, tolerance).find(monitor)));
+		return Optional.of(new Draft(rings, repairs, new ContactCheck(contours, tolerance).find(contacts, monitor)));
 	}
 
 	/**
 	 * Where two stretches run on beside each other nearer than can be told apart, the gap between them is filled, place
-	 * by place, so that the rest can stay as it is.
+	 * by place, so that the rest can stay as it is. In a large drawing places that are far from each other are filled at
+	 * once: one draft for each of them would take too long, and there may be many.
 	 */
 	private Optional<Result> filled(Attempt attempt, List<Contour> contours, int[] windings, List<Repair> made) {
-		Optional<Draft> draft = draft(attempt, contours, windings, made);
+		int segments = contours.stream().mapToInt(Contour::nodeCount).sum();
+		int atOnce = segments < MANY_SEGMENTS ? 1 : MOST_CONTACTS;
+		Optional<Draft> draft = draft(attempt, contours, windings, made, atOnce);
 		Overlay union = new Overlay(Winding.NON_ZERO, new Tolerance(tolerance), monitor);
-		for (int i = 0; i < MOST_FILLINGS && draft.isPresent() && draft.get().contact != null; i++) {
+		for (int i = 0; i < MOST_FILLINGS && draft.isPresent() && !draft.get().isApart(); i++) {
 			List<Repair> repairs = new ArrayList<>(draft.get().repairs);
-			repairs.add(new Repair(Kind.GAP_FILLED, draft.get().contact, FILLING * tolerance));
 			List<Contour> more = new ArrayList<>(draft.get().contours());
-			more.add(filling(draft.get().contact, FILLING * tolerance));
+			for (Point contact : draft.get().contacts) {
+				repairs.add(new Repair(Kind.GAP_FILLED, contact, FILLING * tolerance));
+				more.add(filling(contact, FILLING * tolerance));
+			}
 			int[] once = new int[more.size()];
 			Arrays.fill(once, Winding.FIRST);
-			draft = union.draft(attempt, more, once, repairs);
+			draft = union.draft(attempt, more, once, repairs, atOnce);
 		}
-		return draft.filter(d -> d.contact == null).flatMap(Draft::result);
+		return draft.filter(Draft::isApart).flatMap(d -> d.result(monitor));
 	}
 
 	/** A square that stands on its corner, wound as outer contours are. */
@@ -147,7 +166,7 @@ final class Overlay {
 		Hooks hooks = new Hooks(tolerance, repairs);
 		List<Ring> rings = new ArrayList<>();
 		List<Ring> specks = new ArrayList<>();
-		List<List<Visit>> walks = new BoundaryTracer(map, inside, attempt.hair()).trace();
+		List<List<Visit>> walks = new BoundaryTracer(map, inside, attempt.hair()).trace(monitor);
 		noteTurned(map, walks, input, repairs);
 		for (List<Visit> walk : walks) {
 			monitor.check();
@@ -161,8 +180,9 @@ final class Overlay {
 		}
 		for (Ring speck : specks) {
 			repairs.add(new Repair(Kind.SPECK_REMOVED, speck.contour.start(), Math.abs(speck.area)));
-			rings.removeIf(speck::holds);
 		}
+		double largest = specks.stream().mapToDouble(speck -> Math.abs(speck.area)).max().orElse(0);
+		rings.removeIf(ring -> Math.abs(ring.area) < largest && specks.stream().anyMatch(speck -> speck.holds(ring)));
 		return rings;
 	}
 

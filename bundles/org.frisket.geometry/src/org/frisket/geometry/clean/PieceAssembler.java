@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.frisket.geometry.Contour;
+import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Piece;
 import org.frisket.geometry.Region;
 import org.frisket.geometry.internal.CanonicalOrder;
@@ -33,8 +34,8 @@ public final class PieceAssembler {
 	}
 
 	/** Nothing if the rings do not lie in each other as outer contours and holes must. */
-	static Optional<List<Piece>> assemble(List<Ring> unordered) {
-		return assemble(new Nesting(unordered));
+	static Optional<List<Piece>> assemble(List<Ring> unordered, Monitor monitor) {
+		return assemble(new Nesting(unordered, monitor));
 	}
 
 	static Optional<List<Piece>> assemble(Nesting nesting) {

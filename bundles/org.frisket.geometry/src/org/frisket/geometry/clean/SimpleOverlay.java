@@ -7,7 +7,6 @@ import java.util.function.IntPredicate;
 
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Monitor;
-import org.frisket.geometry.Piece;
 import org.frisket.geometry.Segment;
 import org.frisket.geometry.clean.Repair.Kind;
 
@@ -29,6 +28,7 @@ final class SimpleOverlay {
 	Optional<Overlay.Result> of(List<Contour> contours, int[] windings, Monitor monitor) {
 		Hooks hooks = new Hooks(tolerance, new ArrayList<>());
 		for (Contour contour : contours) {
+			monitor.check();
 			if (hooks.removeFrom(contour.segments()) != contour.segments()) {
 				return Optional.empty();
 			}
@@ -50,9 +50,9 @@ final class SimpleOverlay {
 			rings.add(ring);
 		}
 		List<Repair> repairs = new ArrayList<>();
-		Nesting nesting = new Nesting(rings);
+		Nesting nesting = new Nesting(rings, monitor);
 		List<Ring> bounding = bounding(nesting, repairs);
-		return PieceAssembler.assemble(bounding.equals(nesting.rings) ? nesting : new Nesting(bounding))
+		return PieceAssembler.assemble(bounding.equals(nesting.rings) ? nesting : new Nesting(bounding, monitor))
 				.map(pieces -> new Overlay.Result(pieces, repairs));
 	}
 

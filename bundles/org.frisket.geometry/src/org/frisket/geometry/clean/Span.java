@@ -7,7 +7,7 @@ import org.frisket.geometry.Point;
 import org.frisket.geometry.Segment;
 
 /** A stretch of a segment that runs one way in x and one way in y, so that its ends span its box. */
-final class Span {
+final class Span extends Boxed {
 
 	private static final int HALVINGS = 60;
 
@@ -16,23 +16,16 @@ final class Span {
 	final double to;
 	final Point start;
 	final Point end;
-	final double minX;
-	final double minY;
-	final double maxX;
-	final double maxY;
 	/** Bound of the second derivative; a chord over a parameter step h is within this times h² / 8 of the curve. */
 	final double bend;
 
 	private Span(Segment segment, double from, double to, Point start, Point end) {
+		super(start, end);
 		this.segment = segment;
 		this.from = from;
 		this.to = to;
 		this.start = start;
 		this.end = end;
-		minX = Math.min(start.x(), end.x());
-		maxX = Math.max(start.x(), end.x());
-		minY = Math.min(start.y(), end.y());
-		maxY = Math.max(start.y(), end.y());
 		bend = segment instanceof Cubic cubic
 				? Math.max(cubic.secondDerivative(from).length(), cubic.secondDerivative(to).length())
 				: 0;

@@ -3,6 +3,7 @@ package org.frisket.geometry.clean;
 import java.util.List;
 import java.util.function.Predicate;
 
+import org.frisket.geometry.Point;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 
@@ -70,19 +71,19 @@ final class WindingProbe {
 
 	/** Whether the one-way polyline crosses the height of the place to the left of it. */
 	private static boolean leftOf(Edge edge, Node place, boolean rising) {
-		double[] x = edge.x();
-		double[] y = edge.y();
 		int low = 0;
-		int high = y.length - 1;
+		int high = edge.corners() - 1;
 		while (high - low > 1) {
 			int middle = (low + high) >>> 1;
-			if (y[middle] <= place.point.y() == rising) {
+			if (edge.corner(middle).y() <= place.point.y() == rising) {
 				low = middle;
 			} else {
 				high = middle;
 			}
 		}
-		int turn = Orientation.index(new Coordinate(x[low], y[low]), new Coordinate(x[high], y[high]),
+		Point from = edge.corner(low);
+		Point to = edge.corner(high);
+		int turn = Orientation.index(new Coordinate(from.x(), from.y()), new Coordinate(to.x(), to.y()),
 				place.coordinate);
 		// going up, a place to the right of the chord has the chord on its left
 		return turn == (rising ? Orientation.CLOCKWISE : Orientation.COUNTERCLOCKWISE);

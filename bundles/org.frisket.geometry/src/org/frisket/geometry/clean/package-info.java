@@ -9,8 +9,9 @@
  * <li>{@code SimpleOverlay}: if nothing meets within a cluster, only the nesting of its contours decides what bounds the
  * inside. Most lettering ends here.
  * <li>{@code ArcCutter}: otherwise segments are cut where they turn back in x or y. The box over the ends of such an
- * arc holds all of it, so boxes rule out nearly all pairs without flattening anything.
- * <li>{@code ArcNoder}: the remaining pairs are flattened and compared chord by chord; a crossing of chords is moved on
+ * arc holds all of it, so boxes rule out nearly all pairs without flattening anything ({@code BoxSweep}).
+ * <li>{@code ArcNoder}: the remaining pairs are compared chord by chord, halving, and only the corners asked for are
+ * worked out; a crossing of chords is moved on
  * to the crossing of the curves ({@code CurveCrossing}). Nodes closer than a small fraction of the tolerance are one
  * ({@code NodeIndex}), which takes the sting out of places that nearly coincide.
  * <li>{@code EdgeCutter}: arcs become edges from node to node; edges that coincide are laid on top of each other, adding

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 
 import org.frisket.geometry.Contour;
+import org.frisket.geometry.Monitor;
 import org.frisket.geometry.PathData;
 import org.junit.jupiter.api.Test;
 
@@ -15,7 +16,7 @@ class ClustersTest {
 
 	private static List<List<Integer>> clusters(String... pathData) {
 		List<Contour> contours = List.of(pathData).stream().map(each -> PathData.parse(each).contours().get(0)).toList();
-		return Clusters.of(contours, MARGIN);
+		return Clusters.of(contours, MARGIN, Monitor.NONE);
 	}
 
 	@Test

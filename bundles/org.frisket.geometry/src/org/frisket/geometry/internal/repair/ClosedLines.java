@@ -50,7 +50,8 @@ public final class ClosedLines implements RepairStep {
 
 	@Override
 	public Mended mend(Artwork artwork, OptionValues options, Tolerance tolerance, Monitor monitor) {
-		if (!options.text(CLOSED).equals(AREAS)) {
+		if (!options.text(CLOSED).equals(AREAS) || artwork.lines().stream().noneMatch(ClosedLines::bounds)) {
+			// what is filled is asked for closed lines only, and takes a union of all areas to tell
 			return new Mended(artwork, List.of());
 		}
 		List<Mend> mends = new ArrayList<>();
@@ -58,7 +59,7 @@ public final class ClosedLines implements RepairStep {
 		List<Contour> closed = new ArrayList<>();
 		List<Contour> lines = new ArrayList<>();
 		for (Contour line : artwork.lines()) {
-			if (line.isClosed() && !line.isEmpty() && !filled.surround(line)) {
+			if (bounds(line) && !filled.surround(line)) {
 				closed.add(line);
 			} else {
 				lines.add(line);
@@ -71,6 +72,10 @@ public final class ClosedLines implements RepairStep {
 		List<Area> areas = new ArrayList<>(artwork.areas());
 		areas.add(new Area(shapes(closed, tolerance, monitor, mends, taken), FillRule.EVEN_ODD));
 		return new Mended(new Artwork(areas, lines), mends, taken, List.of());
+	}
+
+	private static boolean bounds(Contour line) {
+		return line.isClosed() && !line.isEmpty();
 	}
 
 	private static Outline shapes(List<Contour> closed, Tolerance tolerance, Monitor monitor, List<Mend> mends,
