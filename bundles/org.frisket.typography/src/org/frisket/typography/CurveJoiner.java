@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 
 import org.frisket.geometry.Contour;
+import org.frisket.geometry.Memory;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Piece;
@@ -16,6 +17,7 @@ import org.frisket.geometry.Transform;
 import org.frisket.geometry.clean.FillRule;
 import org.frisket.geometry.clean.OutlineCleaner;
 import org.frisket.geometry.measure.Clearance;
+import org.frisket.typography.internal.join.LetterKey;
 
 /**
  * Joins letters that will stand on a curve. There they lean apart or towards each other, so that a text that was joined
@@ -40,7 +42,7 @@ public final class CurveJoiner {
 	private final Monitor monitor;
 	private final List<Clearance> bodies = new ArrayList<>();
 
-	private CurveJoiner(SetText text, UnaryOperator<SetText> bend, double touch, Tolerance tolerance,
+	private CurveJoiner(SetText text, UnaryOperator<SetText> bend, double touch, Tolerance tolerance, Memory memory,
 			Monitor monitor) {
 		this.text = text;
 		this.bend = bend;
@@ -49,8 +51,18 @@ public final class CurveJoiner {
 		this.monitor = monitor;
 		for (Letter letter : text.letters()) {
 			monitor.check();
-			bodies.add(Clearance.of(body(letter), tolerance));
+			BodyKey key = new BodyKey(LetterKey.of(letter), tolerance);
+			bodies.add(memory.get(key, () -> Clearance.of(body(key.letter().outline(), tolerance, monitor), tolerance)));
 		}
+	}
+
+	private record BodyKey(LetterKey letter, Tolerance tolerance) {
+	}
+
+	/** The same whatever is remembered. @see #join(SetText, UnaryOperator, double, boolean, Tolerance, Memory, Monitor) */
+	public static Joined join(SetText text, UnaryOperator<SetText> bend, double touch, boolean joinWords,
+			Tolerance tolerance, Monitor monitor) {
+		return join(text, bend, touch, joinWords, tolerance, Memory.NONE, monitor);
 	}
 
 	/**
@@ -58,14 +70,16 @@ public final class CurveJoiner {
 	 * @param bend      how it is brought to the curve, as {@code t -> ArcLayout.along(t, arc).text()}
 	 * @param touch     the overlap in mm
 	 * @param joinWords whether blanks are closed too
+	 * @param memory    of the bodies of letters, which are cleaned and measured for themselves; the result is the same
+	 *                  whatever is remembered
 	 * @throws IllegalArgumentException unless {@code touch} is positive and finite
 	 */
 	public static Joined join(SetText text, UnaryOperator<SetText> bend, double touch, boolean joinWords,
-			Tolerance tolerance, Monitor monitor) {
+			Tolerance tolerance, Memory memory, Monitor monitor) {
 		if (!(touch > 0) || !Double.isFinite(touch)) {
 			throw new IllegalArgumentException("touch must be positive and finite, got " + touch);
 		}
-		CurveJoiner joiner = new CurveJoiner(text, bend, touch, tolerance, monitor);
+		CurveJoiner joiner = new CurveJoiner(text, bend, touch, tolerance, memory, monitor);
 		Joined joined = joiner.round(text, joinWords);
 		for (int i = 1; i < ROUNDS; i++) {
 			Joined again = joiner.round(joined.text(), joinWords);
@@ -147,10 +161,8 @@ public final class CurveJoiner {
 	}
 
 	/** The largest part and whatever stands beside it; what lies above or below is a mark. */
-	private Region body(Letter letter) {
-		Region parts = new OutlineCleaner().clean(
-				letter.outline().transformed(Transform.translation(-letter.origin().x(), -letter.origin().y())),
-				FillRule.NON_ZERO, tolerance, monitor).region();
+	private static Region body(Outline letter, Tolerance tolerance, Monitor monitor) {
+		Region parts = new OutlineCleaner().clean(letter, FillRule.NON_ZERO, tolerance, monitor).region();
 		Piece largest = null;
 		for (Piece piece : parts.pieces()) {
 			largest = largest == null || piece.area() > largest.area() ? piece : largest;

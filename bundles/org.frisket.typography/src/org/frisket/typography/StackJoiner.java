@@ -4,12 +4,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
+import org.frisket.geometry.Memory;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
-import org.frisket.geometry.Transform;
-import org.frisket.typography.internal.join.LetterShape;
-import org.frisket.typography.internal.join.PlacedShape;
-import org.frisket.typography.internal.join.WordJoiner;
+import org.frisket.typography.internal.join.StackedWord;
 
 /**
  * Moves the letters of a stack up until each overlaps the ones above it by a given length, so that a column leaves as
@@ -24,30 +22,37 @@ public final class StackJoiner {
 	private StackJoiner() {
 	}
 
+	/** The same whatever is remembered. @see #join(SetText, double, boolean, Tolerance, Memory, Monitor) */
+	public static Joined join(SetText stack, double touch, boolean joinWords, Tolerance tolerance, Monitor monitor) {
+		return join(stack, touch, joinWords, tolerance, Memory.NONE, monitor);
+	}
+
 	/**
 	 * @param stack     as {@link StackSetter} gives it
 	 * @param touch     the overlap in mm
 	 * @param joinWords whether blanks are closed too
+	 * @param memory    of words that were joined and of shapes of letters; the result is the same whatever is remembered
 	 * @return the shifts are downwards in mm, so none is positive but for the alignment of the columns; no letter is
 	 *         called detached
 	 * @throws IllegalArgumentException unless {@code touch} is positive and finite
 	 */
-	public static Joined join(SetText stack, double touch, boolean joinWords, Tolerance tolerance, Monitor monitor) {
+	public static Joined join(SetText stack, double touch, boolean joinWords, Tolerance tolerance, Memory memory,
+			Monitor monitor) {
 		if (!(touch > 0) || !Double.isFinite(touch)) {
 			throw new IllegalArgumentException("touch must be positive and finite, got " + touch);
 		}
 		List<Letter> letters = stack.letters();
 		double[] shifts = new double[letters.size()];
 		List<Integer> loose = new ArrayList<>();
-		double shift = 0;
 		for (int from = 0; from < shifts.length;) {
 			monitor.check();
 			int to = wordEnd(letters, from, joinWords);
 			boolean newColumn = from == 0 || letters.get(from).line() != letters.get(from - 1).line();
-			WordJoiner word = new WordJoiner(shapes(letters.subList(from, to), tolerance, monitor), touch,
-					newColumn ? 0 : shift, monitor);
-			System.arraycopy(word.shifts(), 0, shifts, from, to - from);
-			shift = word.shifts()[to - from - 1];
+			double shift = newColumn ? 0 : shifts[from - 1];
+			StackedWord word = StackedWord.of(letters.subList(from, to), touch, tolerance.mm() * FLATTENING, memory, monitor);
+			for (int i = from; i < to; i++) {
+				shifts[i] = shift + word.shifts().get(i - from);
+			}
 			int first = from;
 			word.loose().forEach(n -> loose.add(first + n));
 			from = to;
@@ -64,19 +69,6 @@ public final class StackJoiner {
 			to++;
 		}
 		return to;
-	}
-
-	/** With x and y exchanged, so that down is along the line. */
-	private static List<PlacedShape> shapes(List<Letter> letters, Tolerance tolerance, Monitor monitor) {
-		List<PlacedShape> shapes = new ArrayList<>();
-		for (Letter letter : letters) {
-			monitor.check();
-			Transform exchange = Transform.translation(0, -letter.origin().y()).then(new Transform(0, 1, 1, 0, 0, 0));
-			shapes.add(new PlacedShape(
-					LetterShape.whole(letter.outline().transformed(exchange), tolerance.mm() * FLATTENING),
-					letter.origin().y()));
-		}
-		return shapes;
 	}
 
 	/** Columns keep their alignment to each other by the depths they have now. */

@@ -46,6 +46,7 @@ final class DragBenchmark {
 
 	private static double[] frames(Job job) throws Exception {
 		BenchEditor editor = BenchWindow.open(job);
+		BenchWindow.await(editor::isUpToDate);
 		BenchWindow.settle();
 		Control canvas = editor.viewer().getControl();
 		Point start = editor.zoom().toPixel(new org.frisket.geometry.Point(4, 5));

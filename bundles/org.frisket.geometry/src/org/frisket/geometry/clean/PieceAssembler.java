@@ -17,13 +17,14 @@ public final class PieceAssembler {
 	}
 
 	/** Pieces of contours that do not meet, in order; nothing if they do not lie in each other as a region's must. */
-	public static Optional<List<Piece>> assembled(List<Contour> contours) {
-		return assemble(contours.stream().map(contour -> new Ring(contour, 0)).toList());
+	public static Optional<List<Piece>> assembled(List<Contour> contours, Monitor monitor) {
+		return assemble(contours.stream().map(contour -> new Ring(contour, 0)).toList(), monitor);
 	}
 
 	/** The region without holes, and without what lies in them. */
-	public static Region filled(Region region) {
-		Nesting nesting = new Nesting(region.pieces().stream().map(piece -> new Ring(piece.outer(), 0)).toList());
+	public static Region filled(Region region, Monitor monitor) {
+		Nesting nesting = new Nesting(region.pieces().stream().map(piece -> new Ring(piece.outer(), 0)).toList(),
+				monitor);
 		List<Piece> outermost = new ArrayList<>();
 		for (int i = 0; i < nesting.rings.size(); i++) {
 			if (nesting.parent(i) < 0) {

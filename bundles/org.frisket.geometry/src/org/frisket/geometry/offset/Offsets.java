@@ -53,7 +53,7 @@ public final class Offsets {
 			return region;
 		}
 		if (distance == 0) {
-			return PieceAssembler.filled(region);
+			return PieceAssembler.filled(region, monitor);
 		}
 		if (corners instanceof Corners.Round) {
 			Optional<Region> curved = curved(distance, holes, monitor);
@@ -69,10 +69,10 @@ public final class Offsets {
 	/** Nothing where edges of the result touch or nearly do. */
 	private Optional<Region> curved(double distance, Holes holes, Monitor monitor) {
 		if (holes == Holes.FILL && distance < 0) {
-			return new CurveGrowth(PieceAssembler.filled(region), tolerance, Memory.NONE).by(distance, monitor);
+			return new CurveGrowth(PieceAssembler.filled(region, monitor), tolerance, Memory.NONE).by(distance, monitor);
 		}
 		Optional<Region> moved = curveGrowth.by(distance, monitor);
-		return holes == Holes.FILL ? moved.map(PieceAssembler::filled) : moved;
+		return holes == Holes.FILL ? moved.map(grown -> PieceAssembler.filled(grown, monitor)) : moved;
 	}
 
 	private Geometry polygons(double distance, Corners corners, Holes holes, Monitor monitor) {

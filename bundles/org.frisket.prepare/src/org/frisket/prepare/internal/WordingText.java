@@ -130,10 +130,10 @@ record WordingText(SetText set, SetText straight, SetText placed, Optional<TextC
 	private static SetText joined(SetText text, Wording wording, Optional<TextCurve> curve, Memory words,
 			Tolerance tolerance, Monitor monitor) {
 		if (wording.getFlow() == Flow.STACKED) {
-			return StackJoiner.join(text, wording.getTouch(), false, tolerance, monitor).text();
+			return StackJoiner.join(text, wording.getTouch(), false, tolerance, words, monitor).text();
 		}
 		return curve.map(bend -> CurveJoiner.join(text, straight -> bend.lay(straight).text(), wording.getTouch(), false,
-				tolerance, monitor)).orElseGet(() -> Joiner.join(text, wording.getTouch(), false, tolerance, words, monitor)).text();
+				tolerance, words, monitor)).orElseGet(() -> Joiner.join(text, wording.getTouch(), false, tolerance, words, monitor)).text();
 	}
 
 	private static boolean fits(TextCurve curve, SetText text, List<Shape.Remark> remarks) {

@@ -10,6 +10,7 @@ import java.util.Set;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.model.Alignment;
+import org.frisket.model.Flow;
 import org.frisket.model.HoleRule;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
@@ -89,6 +90,21 @@ class WarmResultsTest {
 	@Test
 	void looseLettersComeToWhatTheyComeToAfresh() {
 		assertWarmIsCold(63, "lane\npaper", false);
+	}
+
+	@Test
+	void stackedJoinedLettersComeToWhatTheyComeToAfresh() {
+		Job job = job("ferry bells\nlane", true);
+		wording(job).setFlow(Flow.STACKED);
+		assertWarmIsCold(65, job);
+	}
+
+	@Test
+	void joinedLettersOnAnArcComeToWhatTheyComeToAfresh() {
+		Job job = job("ferry bells", true);
+		wording(job).setFlow(Flow.ARC);
+		wording(job).setArcRadius(90);
+		assertWarmIsCold(66, job);
 	}
 
 	private static void assertWarmIsCold(long seed, String text, boolean joined) {

@@ -183,6 +183,24 @@ final class Screen {
 	 * that a button is held, and does not know every key.
 	 */
 	static void events(String... command) {
+		Process process = start(command);
+		waitUntil("xdotool has done " + String.join(" ", command), () -> !process.isAlive());
+		assertEquals(0, process.exitValue(), String.join(" ", command));
+		settle();
+	}
+
+	/** The same while the workbench is busy with something else: it hears of all of it at once, and afterwards. */
+	static void eventsWhileBusy(String... command) {
+		try {
+			assertEquals(0, start(command).waitFor(), String.join(" ", command));
+		} catch (InterruptedException e) {
+			Thread.currentThread().interrupt();
+			fail("interrupted");
+		}
+		settle();
+	}
+
+	private static Process start(String... command) {
 		List<String> line = new ArrayList<>(List.of("xdotool"));
 		line.addAll(List.of(command));
 		if (!command[0].equals("type")) {
@@ -190,13 +208,9 @@ final class Screen {
 			line.add("getmouselocation");
 		}
 		try {
-			Process process = new ProcessBuilder(line).redirectOutput(Redirect.DISCARD).redirectError(Redirect.INHERIT)
-					.start();
-			waitUntil("xdotool has done " + line, () -> !process.isAlive());
-			assertEquals(0, process.exitValue(), line.toString());
+			return new ProcessBuilder(line).redirectOutput(Redirect.DISCARD).redirectError(Redirect.INHERIT).start();
 		} catch (IOException e) {
 			throw new UncheckedIOException("the user interface tests need xdotool", e);
 		}
-		settle();
 	}
 }

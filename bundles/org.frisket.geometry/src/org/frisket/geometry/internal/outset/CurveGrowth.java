@@ -116,7 +116,7 @@ public final class CurveGrowth {
 		if (!ContactFinder.contacts(contours, CHECKED_AT * tolerance.mm(), monitor).isEmpty()) {
 			return Optional.empty();
 		}
-		return PieceAssembler.assembled(contours).map(Region::new);
+		return PieceAssembler.assembled(contours, monitor).map(Region::new);
 	}
 
 	private boolean isSpeck(Contour contour) {

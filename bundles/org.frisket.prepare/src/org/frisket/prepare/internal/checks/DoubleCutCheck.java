@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 import org.eclipse.osgi.util.NLS;
+import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.measure.SharedStretches;
@@ -41,10 +42,14 @@ public final class DoubleCutCheck implements Check {
 			Consumer<Finding> findings) {
 		for (PreparedLayer layer : job.layers()) {
 			List<PreparedElement> elements = layer.shown();
+			// taken once: each is compared with all others
+			List<Bounds> boxes = elements.stream().map(PreparedElement::bounds).toList();
 			for (int i = 0; i < elements.size(); i++) {
+				monitor.check();
 				both(elements.get(i), findings);
+				Bounds near = boxes.get(i).grown(tolerance.mm());
 				for (int k = 0; k < i; k++) {
-					if (elements.get(i).bounds().grown(tolerance.mm()).intersects(elements.get(k).bounds())) {
+					if (near.intersects(boxes.get(k))) {
 						monitor.check();
 						pair(elements.get(i), elements.get(k), tolerance, monitor, findings);
 					}

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Consumer;
 
 import org.eclipse.osgi.util.NLS;
+import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.measure.Overlaps;
@@ -37,9 +38,12 @@ public final class OverlapCheck implements Check {
 			Consumer<Finding> findings) {
 		for (PreparedLayer layer : job.layers()) {
 			List<PreparedElement> elements = Worked.cut(layer);
+			// taken once: each is compared with all others
+			List<Bounds> boxes = elements.stream().map(element -> element.region().bounds()).toList();
 			for (int i = 1; i < elements.size(); i++) {
+				monitor.check();
 				for (int k = 0; k < i; k++) {
-					if (elements.get(i).region().bounds().intersects(elements.get(k).region().bounds())) {
+					if (boxes.get(i).intersects(boxes.get(k))) {
 						monitor.check();
 						check(elements.get(i), elements.get(k), tolerance, findings);
 					}

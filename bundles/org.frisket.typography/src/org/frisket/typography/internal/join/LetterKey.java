@@ -29,7 +29,7 @@ public record LetterKey(List<Contour> models, List<Point> offsets) {
 	}
 
 	/** The letter with its origin at 0, made of the key alone. */
-	Outline outline() {
+	public Outline outline() {
 		List<Contour> contours = new ArrayList<>();
 		for (int i = 0; i < models.size(); i++) {
 			contours.add(models.get(i).transformed(Transform.translation(offsets.get(i).x(), offsets.get(i).y())));

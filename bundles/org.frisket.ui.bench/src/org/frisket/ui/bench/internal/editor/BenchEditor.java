@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.util.function.Consumer;
 
 import org.eclipse.core.runtime.IProgressMonitor;
-import org.eclipse.gef.DefaultEditDomain;
 import org.eclipse.gef.GraphicalViewer;
 import org.eclipse.gef.commands.CommandStack;
 import org.eclipse.gef.ui.parts.GraphicalEditor;
@@ -24,6 +23,7 @@ import org.frisket.prepare.Finding;
 import org.frisket.ui.bench.JobInput;
 import org.frisket.ui.bench.JobOnBench;
 import org.frisket.ui.bench.internal.bridges.BridgeMode;
+import org.frisket.ui.bench.internal.canvas.BenchDomain;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.files.RecentJobs;
 import org.frisket.ui.bench.internal.grips.FlowGrips;
@@ -56,7 +56,7 @@ public final class BenchEditor extends GraphicalEditor implements IPersistableEd
 	private final LookMemory lookMemory = new LookMemory();
 
 	public BenchEditor() {
-		setEditDomain(new DefaultEditDomain(this));
+		setEditDomain(new BenchDomain(this));
 	}
 
 	@Override

@@ -68,10 +68,15 @@ final class BenchPicture implements PictureJob.Client {
 	@Override
 	public void pictureMade(JobPicture picture, boolean allFindings) {
 		complete = allFindings;
+		// letters that are shown before their mats: what the views read of them comes with these
+		boolean ahead = !allFindings && picture.prepared() != null
+				&& picture.prepared() == editor.document().picture().prepared();
 		editor.document().setPicture(picture);
 		editor.canvas().fitOnce();
 		editor.status().update();
-		editor.onBench().pictureChanged();
+		if (!ahead) {
+			editor.onBench().pictureChanged();
+		}
 	}
 
 	@Override

@@ -58,6 +58,8 @@ final class GuidePull {
 
 	private void released(Event event) {
 		if (drag != null && event.button == 1) {
+			// the moves before it may have been swallowed, if the button was let go quickly
+			moved(event);
 			GuideDrag finished = drag;
 			end();
 			finished.finish();
