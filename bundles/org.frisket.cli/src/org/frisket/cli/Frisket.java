@@ -15,6 +15,7 @@ import org.frisket.cli.line.Conversions;
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
 import org.frisket.cli.settings.SettingsVerb;
+import org.frisket.cli.sheets.ImposeVerb;
 import org.frisket.cli.stock.StockVerb;
 import org.frisket.geometry.Tolerance;
 
@@ -28,7 +29,7 @@ import picocli.CommandLine.Spec;
 @Command(name = "frisket", description = "Carries a studio's job from wording to cut-ready sheets.", //
 		synopsisSubcommandLabel = "VERB", subcommands = { ComposeVerb.class, InspectVerb.class, FontsVerb.class,
 				GlyphsVerb.class, ExportVerb.class, CleanVerb.class, ImportVerb.class, StockVerb.class,
-				SettingsVerb.class }, //
+				SettingsVerb.class, ImposeVerb.class }, //
 		footer = { "", "Exit status: 0 done; 1 done, but blocking findings remain; 2 wrong use or unreadable input." })
 public final class Frisket implements Runnable {
 

@@ -22,12 +22,23 @@ public sealed interface ImportedShape {
 	/** Around it, in mm, without the width of lines. */
 	Bounds bounds();
 
+	/** How many of it are wanted. */
+	default int quantity() {
+		return 1;
+	}
+
 	/**
 	 * An area. Contours that come open are closed by a straight line, as SVG fills them.
 	 *
-	 * @param colour as {@code #rrggbb}, or empty
+	 * @param colour   as {@code #rrggbb}, or empty
+	 * @param quantity how many of it are wanted, 1 at least
 	 */
-	record Area(String name, Outline outline, FillRule rule, String colour) implements ImportedShape {
+	record Area(String name, Outline outline, FillRule rule, String colour, int quantity) implements ImportedShape {
+
+		/** One of it. */
+		public Area(String name, Outline outline, FillRule rule, String colour) {
+			this(name, outline, rule, colour, 1);
+		}
 
 		public Area {
 			outline = new Outline(outline.contours().stream().filter(c -> !c.isEmpty()).map(Area::closed).toList());
@@ -53,10 +64,16 @@ public sealed interface ImportedShape {
 	/**
 	 * Lines without an area of their own; closed ones stay lines.
 	 *
-	 * @param width  of the pen in mm, 0 if the file says none
-	 * @param colour as {@code #rrggbb}, or empty
+	 * @param width    of the pen in mm, 0 if the file says none
+	 * @param colour   as {@code #rrggbb}, or empty
+	 * @param quantity how many of it are wanted, 1 at least
 	 */
-	record Lines(String name, Outline outline, double width, String colour) implements ImportedShape {
+	record Lines(String name, Outline outline, double width, String colour, int quantity) implements ImportedShape {
+
+		/** One of it. */
+		public Lines(String name, Outline outline, double width, String colour) {
+			this(name, outline, width, colour, 1);
+		}
 
 		@Override
 		public Bounds bounds() {

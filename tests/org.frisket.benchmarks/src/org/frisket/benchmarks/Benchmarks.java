@@ -27,6 +27,8 @@ public final class Benchmarks implements IApplication {
 		all.put("clean", CleanBenchmark::run);
 		all.put("refit", RefitBenchmark::run);
 		all.put("outset", OutsetBenchmark::run);
+		all.put("impose", ImposeBenchmark::run);
+		all.put("tour", TourBenchmark::run);
 		all.put("import", ImportBenchmark::run);
 		all.put("stock", StockTableBenchmark::run);
 		all.put("store", StockImportBenchmark::run);

@@ -51,7 +51,7 @@ public record ArtFile(Path file, Contribution<Importer> importer, Map<String, St
 				.map(ending -> "." + ending).toList());
 	}
 
-	ImportedArt read() throws Refusal {
+	public ImportedArt read() throws Refusal {
 		try {
 			return new ImportTask(importer).read(ImportSource.of(file), own, Monitor.NONE);
 		} catch (IOException | UnreadableArtException | ContributionException | IllegalArgumentException e) {
@@ -70,7 +70,7 @@ public record ArtFile(Path file, Contribution<Importer> importer, Map<String, St
 	}
 
 	/** The name of a file without its ending. */
-	static String title(Path file) {
+	public static String title(Path file) {
 		String name = file.getFileName().toString();
 		int dot = name.lastIndexOf('.');
 		return dot > 0 ? name.substring(0, dot) : name;

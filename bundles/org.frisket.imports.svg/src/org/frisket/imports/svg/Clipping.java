@@ -89,7 +89,7 @@ final class Clipping {
 		}
 		Region cut = intersect(region(area.outline(), area.rule()), clip);
 		if (!cut.isEmpty()) {
-			kept.add(new ImportedShape.Area(area.name(), cut.toOutline(), FillRule.NON_ZERO, area.colour()));
+			kept.add(new ImportedShape.Area(area.name(), cut.toOutline(), FillRule.NON_ZERO, area.colour(), area.quantity()));
 		}
 	}
 
@@ -115,7 +115,8 @@ final class Clipping {
 			}
 		}
 		if (!contours.isEmpty()) {
-			kept.add(new ImportedShape.Lines(lines.name(), new Outline(contours), lines.width(), lines.colour()));
+			kept.add(new ImportedShape.Lines(lines.name(), new Outline(contours), lines.width(), lines.colour(),
+					lines.quantity()));
 		}
 	}
 

@@ -22,6 +22,7 @@ final class Messages extends NLS {
 	public static String Walk_cycle;
 	public static String Walk_layer;
 	public static String Walk_leftOut;
+	public static String Walk_quantity;
 	public static String Walk_shapes;
 	public static String ShapeOutlines_number;
 	public static String ShapeOutlines_path;

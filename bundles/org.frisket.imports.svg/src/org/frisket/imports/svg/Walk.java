@@ -180,18 +180,30 @@ final class Walk {
 		boolean drawnAlong = !scope.bare() && style.paints("stroke", "none") && width > 0;
 		if (filled) {
 			Outline filling = budget.outline(node, outline).transformed(scope.toMm());
-			out.add(new Area(name, filling, rule, Paint.colour(style.get("fill", "black"), style)));
+			out.add(new Area(name, filling, rule, Paint.colour(style.get("fill", "black"), style),
+					quantity(node)));
 		}
 		if (drawnAlong) {
 			String colour = Paint.colour(style.get("stroke", "none"), style);
 			if (strokesAsOutlines) {
 				Outline covered = budget.outline(node, StrokeOutline.of(outline, width, node, scope, remarks));
-				out.add(new Area(name, covered.transformed(scope.toMm()), FillRule.NON_ZERO, colour));
+				out.add(new Area(name, covered.transformed(scope.toMm()), FillRule.NON_ZERO, colour,
+						quantity(node)));
 			} else if (!filled) {
 				Outline line = budget.outline(node, outline).transformed(scope.toMm());
-				out.add(new Lines(name, line, width * scope.pixel(), colour));
+				out.add(new Lines(name, line, width * scope.pixel(), colour, quantity(node)));
 			}
 		}
+	}
+
+	/** How many are wanted, as our own files say it; one where that is no such number. */
+	private int quantity(Node node) {
+		String text = node.attribute("data-quantity", "1").strip();
+		if (text.matches("0*[1-9]\\d{0,5}")) {
+			return Integer.parseInt(text);
+		}
+		remarks.once(node.place(), NLS.bind(Messages.Walk_quantity, text));
+		return 1;
 	}
 
 	/** Whether it goes round anything. */

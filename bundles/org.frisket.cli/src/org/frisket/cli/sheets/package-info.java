@@ -1,0 +1,2 @@
+/** Verbs about parts on sheets. */
+package org.frisket.cli.sheets;
