@@ -29,6 +29,8 @@ public final class Tour {
 	private final boolean back;
 	private final int n;
 	private final int[][] near;
+	/** How far these are, by the nearer of their ends. */
+	private final double[][] nearWay;
 	private final int[][] before;
 	/** The stops in their order, and where each stands in it. */
 	private int[] order;
@@ -44,6 +46,8 @@ public final class Tour {
 	private int[] log = new int[64];
 	private int logged;
 	private double length;
+	/** Whether anything has to wait. */
+	private final boolean waiting;
 
 	private Tour(Stops stops, Point start, boolean back) {
 		this.stops = stops;
@@ -52,6 +56,7 @@ public final class Tour {
 		this.back = back;
 		n = stops.count;
 		near = new int[n][];
+		nearWay = new double[n][];
 		before = new int[n][];
 		int[] counts = new int[n];
 		for (int i = 0; i < n; i++) {
@@ -71,10 +76,13 @@ public final class Tour {
 			Nearest nearest = new Nearest(stops, NEIGHBOURS);
 			for (int i = 0; i < n; i++) {
 				near[i] = nearest.of(i);
+				nearWay[i] = ways(i);
 			}
 		} else if (n == 1) {
 			near[0] = new int[0];
+			nearWay[0] = new double[0];
 		}
+		waiting = Arrays.stream(stops.after).anyMatch(after -> after >= 0);
 		order = new int[n];
 		place = new int[n];
 		turned = new boolean[n];
@@ -100,6 +108,16 @@ public final class Tour {
 			tour.shuffle(shuffles, new SplittableRandom(seed), monitor);
 		}
 		return tour;
+	}
+
+	private double[] ways(int stop) {
+		double[] ways = new double[near[stop].length];
+		for (int k = 0; k < ways.length; k++) {
+			int other = near[stop][k];
+			ways[k] = Math.min(nearer(other, stops.inX[stop], stops.inY[stop]),
+					nearer(other, stops.outX[stop], stops.outY[stop]));
+		}
+		return ways;
 	}
 
 	/** By nearest neighbours alone; what others are measured against. */
@@ -283,18 +301,17 @@ public final class Tour {
 				return true;
 			}
 		}
-		for (int other : near[stop]) {
-			int there = place[other];
+		// what is gained has to come from a way that is given up here
+		double longest = Math.max(gap(at), gap(at + 1));
+		for (int k = 0; k < near[stop].length && nearWay[stop][k] < longest; k++) {
+			int there = place[near[stop][k]];
 			// side by side by turning what lies between, at either end
 			if (at < there && (turn(at + 1, there) || turn(at, there - 1))
 					|| there < at && (turn(there + 1, at) || turn(there, at - 1))) {
 				return true;
 			}
-			if (move(at, there)) {
-				return true;
-			}
 		}
-		return turn(0, at) || turn(at, n - 1);
+		return move(stop, longest) || turn(0, at) || turn(at, n - 1);
 	}
 
 	/** Turns the stretch from one place to another round if that is shorter and nothing has to wait in it. */
@@ -316,6 +333,9 @@ public final class Tour {
 	}
 
 	private boolean mayTurn(int from, int to) {
+		if (!waiting) {
+			return true;
+		}
 		for (int i = from; i < to; i++) {
 			int after = stops.after[order[i]];
 			if (after >= 0 && place[after] <= to) {
@@ -345,29 +365,35 @@ public final class Tour {
 		log[logged++] = to;
 	}
 
-	/** Moves up to three stops, of which the one here is the first or last, next to the one there. */
-	private boolean move(int at, int there) {
+	/** Moves up to three stops, of which the one here is the first or last, next to one of those that are near. */
+	private boolean move(int stop, double longest) {
+		int at = place[stop];
 		for (int many = 1; many <= MOVED; many++) {
 			for (int side = 0; side < (many == 1 ? 1 : 2); side++) {
 				int from = side == 0 ? at : at - many + 1;
 				int to = from + many - 1;
-				if (from < 0 || to >= n || there >= from && there <= to) {
+				if (from < 0 || to >= n) {
 					continue;
 				}
-				if (move(from, to, there) || move(from, to, there - 1)) {
-					return true;
+				double freed = gap(from) + gap(to + 1) - between(from - 1, to + 1);
+				for (int k = 0; freed > GAIN && k < near[stop].length && nearWay[stop][k] < longest; k++) {
+					int there = place[near[stop][k]];
+					if ((there < from || there > to)
+							&& (move(from, to, there, freed) || move(from, to, there - 1, freed))) {
+						return true;
+					}
 				}
 			}
 		}
 		return false;
 	}
 
-	/** Moves a stretch behind a place, either way round. */
-	private boolean move(int from, int to, int behind) {
+	/** Moves a stretch behind a place, either way round. @param freed by taking it away from where it is */
+	private boolean move(int from, int to, int behind, double freed) {
 		if (behind >= from - 1 && behind <= to) {
 			return false;
 		}
-		double gain = gap(from) + gap(to + 1) - between(from - 1, to + 1) + gap(behind + 1);
+		double gain = freed + gap(behind + 1);
 		double straight = gain - between(behind, from) - between(to, behind + 1);
 		double round = gain - leaves(behind, to) - enters(from, behind + 1);
 		if (Math.max(straight, round) <= GAIN || !mayMove(from, to, behind)) {
@@ -386,6 +412,9 @@ public final class Tour {
 	}
 
 	private boolean mayMove(int from, int to, int behind) {
+		if (!waiting) {
+			return true;
+		}
 		for (int i = from; i <= to; i++) {
 			int stop = order[i];
 			if (behind > to) {
