@@ -71,6 +71,7 @@ abstract class OpenBench {
 
 	@AfterEach
 	protected void close() throws IOException {
+		Screen.letGo();
 		page().closeAllEditors(false);
 		try (var files = Files.list(folder)) {
 			for (Path each : files.toList()) {

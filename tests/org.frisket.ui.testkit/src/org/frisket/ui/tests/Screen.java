@@ -28,6 +28,8 @@ import org.eclipse.swt.widgets.Shell;
 /** The screen as a person meets it: pixels that can be seen, a pointer and keys that go through the window system. */
 final class Screen {
 
+	private static boolean pressed;
+
 	/** Long enough for the slowest machine; a test that waits for it has failed already. */
 	private static final long LIMIT_MS = 60_000;
 	private static final int SETTLE_ROUNDS = 12;
@@ -156,11 +158,21 @@ final class Screen {
 	}
 
 	static void pressButton() {
+		pressed = true;
 		events("mousedown", "1");
 	}
 
 	static void releaseButton() {
+		pressed = false;
 		events("mouseup", "1");
+	}
+
+	/** After a test that failed with the button down: the next one would begin in the middle of a drag. */
+	static void letGo() {
+		if (pressed) {
+			events("key", "Escape");
+			releaseButton();
+		}
 	}
 
 	/** Turns the wheel away from the user by one notch, with Control held down. */
