@@ -71,7 +71,8 @@ public final class InspectVerb implements Callable<Integer> {
 		Map<PreparedElement, RegionMeasures> measured = measures ? preparation.measures(tolerance) : Map.of();
 		PrintWriter out = verb.out();
 		if (json) {
-			out.println(FindingsJson.text(preparation.findings(), preparation.wordings(), measured));
+			out.println(FindingsJson.text(preparation.findings(), bases(preparation.prepared().job()),
+					preparation.wordings(), measured));
 		} else {
 			bases(preparation.prepared().job()).forEach(out::println);
 			new Report(out).findings(preparation.findings());

@@ -19,8 +19,8 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** The studio's machines. */
-@Command(name = "machine", description = "Keeps and lists the studio's machines, as their manuals describe them.", subcommands = {
-		MachineVerb.Add.class, MachineVerb.Listing.class })
+@Command(name = "machine", description = "Keeps, removes and lists the studio's machines, as their manuals describe them.", subcommands = {
+		MachineVerb.Add.class, MachineVerb.Remove.class, MachineVerb.Listing.class })
 final class MachineVerb extends VerbGroup {
 
 	@Command(name = "add", description = "Keeps a machine; one with the same id is replaced.", sortOptions = false)
@@ -47,6 +47,28 @@ final class MachineVerb extends VerbGroup {
 			}
 			SettingsDesk.change(settings -> {
 				settings.save(MachineOptions.machine(id, values));
+				return null;
+			});
+			return Status.DONE;
+		}
+	}
+
+	@Command(name = "remove", description = "Takes a machine away; what was tried and run with it is kept.", sortOptions = false)
+	static final class Remove implements Callable<Integer> {
+
+		@Parameters(paramLabel = "ID", description = "Which one.")
+		private String id;
+
+		@Mixin
+		private VerbOptions verb = new VerbOptions();
+
+		@Override
+		public Integer call() throws Refusal {
+			verb.chooseStudio();
+			SettingsDesk.change(settings -> {
+				if (!settings.removeMachine(id)) {
+					throw new Refusal("the studio has no machine “" + id + "”; see frisket settings machine list");
+				}
 				return null;
 			});
 			return Status.DONE;

@@ -19,6 +19,7 @@ import org.frisket.material.tools.Tool;
 import org.frisket.material.trials.BladeWear;
 import org.frisket.material.trials.Reorder;
 import org.frisket.material.trials.Run;
+import org.frisket.material.trials.Settings;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -33,7 +34,7 @@ final class RunVerb extends VerbGroup {
 	@Command(name = "add", description = "Keeps a run and counts its metres on the edge of its tool; writes its id.", sortOptions = false)
 	static final class Add implements Callable<Integer> {
 
-		@Parameters(paramLabel = "JOB", description = "The id of the job.")
+		@Parameters(paramLabel = "JOB", description = "The id of the job, or its file.")
 		private String job;
 
 		@Mixin
@@ -45,7 +46,7 @@ final class RunVerb extends VerbGroup {
 		@Option(names = "--verdict", required = true, paramLabel = "VERDICT", description = "through, not-through, torn, carrier-cut or corners-lifted.")
 		private String verdict;
 
-		@Option(names = "--length", required = true, paramLabel = "LENGTH", converter = Conversions.PositiveLength.class, description = "Of all lines that were worked, all passes counted, such as 12500mm.")
+		@Option(names = "--length", paramLabel = "LENGTH", converter = Conversions.PositiveLength.class, description = "Of all lines that were worked, all passes counted, such as 12500mm (default that of the lines in the job's file, times --passes).")
 		private Double length;
 
 		@Option(names = "--remark", paramLabel = "TEXT", defaultValue = "", description = "Anything worth remembering.")
@@ -58,10 +59,12 @@ final class RunVerb extends VerbGroup {
 		public Integer call() throws Refusal {
 			verb.chooseStudio();
 			work.stock();
+			Settings how = values.settings();
+			WorkedJob worked = WorkedJob.of(job, work, how.passes(), length);
 			List<String> lines = SettingsDesk.change(settings -> {
 				String id = Numbering.next("run", settings.runs().stream().map(Run::id).toList());
-				settings.add(new Run(id, Instant.now(), job, work.stock(), work.setup(settings), values.settings(),
-						SettingsTrialVerb.verdict(verdict), length / 1000, remark));
+				settings.add(new Run(id, Instant.now(), worked.id(), work.stock(), work.setup(settings), how,
+						SettingsTrialVerb.verdict(verdict), worked.mm() / 1000, remark));
 				Tool tool = work.tool(settings);
 				return BladeWear.warning(tool, 0, 1).map(warning -> List.of(id, "caution: " + warning))
 						.orElse(List.of(id));

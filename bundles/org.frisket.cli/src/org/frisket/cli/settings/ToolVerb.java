@@ -17,8 +17,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** The studio's tools. */
-@Command(name = "tool", description = "Keeps and lists the studio's tools.", subcommands = { ToolVerb.Add.class,
-		ToolVerb.Listing.class })
+@Command(name = "tool", description = "Keeps, removes and lists the studio's tools.", subcommands = { ToolVerb.Add.class,
+		ToolVerb.Remove.class, ToolVerb.Listing.class })
 final class ToolVerb extends VerbGroup {
 
 	@Command(name = "add", description = "Keeps a tool; one with the same id is replaced.", sortOptions = false)
@@ -42,6 +42,28 @@ final class ToolVerb extends VerbGroup {
 			ToolKind of = ToolKind.of(kind).orElseThrow(() -> new Refusal("--kind: there is no “" + kind + "”"));
 			SettingsDesk.change(settings -> {
 				settings.save(ToolOptions.tool(of, id, values));
+				return null;
+			});
+			return Status.DONE;
+		}
+	}
+
+	@Command(name = "remove", description = "Takes a tool away; what was tried and run with it is kept.", sortOptions = false)
+	static final class Remove implements Callable<Integer> {
+
+		@Parameters(paramLabel = "ID", description = "Which one.")
+		private String id;
+
+		@Mixin
+		private VerbOptions verb = new VerbOptions();
+
+		@Override
+		public Integer call() throws Refusal {
+			verb.chooseStudio();
+			SettingsDesk.change(settings -> {
+				if (!settings.removeTool(id)) {
+					throw new Refusal("the studio has no tool “" + id + "”; see frisket settings tool list");
+				}
 				return null;
 			});
 			return Status.DONE;

@@ -2,14 +2,13 @@ package org.frisket.cli.stock;
 
 import java.io.PrintWriter;
 import java.math.BigDecimal;
-import java.math.MathContext;
-import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
-import org.frisket.material.weights.Bulk;
+import org.frisket.material.shelf.PackStudy;
 import org.frisket.material.weights.Grade;
 import org.frisket.material.weights.MeasureException;
 import org.frisket.material.weights.Measures;
@@ -107,11 +106,11 @@ final class StockConvertVerb implements Callable<Integer> {
 		StockJson.caliper(answer, caliper);
 		answer.add("grammage", JsonNull.INSTANCE);
 		JsonObject estimates = new JsonObject();
-		for (Bulk bulk : Arrays.asList(Bulk.COATED, Bulk.SMOOTH, Bulk.TEXTURED)) {
-			BigDecimal grammage = caliper.micrometres().divide(bulk.value(), MathContext.DECIMAL64);
-			String finish = bulk == Bulk.COATED ? "coated" : bulk == Bulk.SMOOTH ? "smooth" : "textured";
-			out.printf("  perhaps %s g/m² if it is %s (%s cm³/g)%n", Measures.text(grammage, 0), finish, bulk.value());
-			estimates.addProperty(finish, Measures.rounded(grammage, 1));
+		for (PackStudy.Estimate estimate : PackStudy.estimates(caliper)) {
+			String finish = estimate.finish().name().toLowerCase(Locale.ROOT);
+			out.printf("  perhaps %s g/m² if it is %s (%s cm³/g)%n", Measures.text(estimate.grammage(), 0), finish,
+					estimate.bulk().value());
+			estimates.addProperty(finish, Measures.rounded(estimate.grammage(), 1));
 		}
 		out.println("A caliper never tells the weight: these are estimates; a scale tells it.");
 		answer.add("estimates", estimates);

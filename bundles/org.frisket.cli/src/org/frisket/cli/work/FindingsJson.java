@@ -14,7 +14,8 @@ import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 
-/** Findings for machines: an object with two arrays, {@code findings} and, how they measure, {@code wordings};
+/** Findings for machines: an object with the arrays {@code findings}, {@code bases} of the limits and, how
+ * they measure, {@code wordings};
  * and {@code measures} of all elements where they are asked for. */
 public final class FindingsJson {
 
@@ -45,10 +46,14 @@ public final class FindingsJson {
 		return array;
 	}
 
-	public static String text(List<Finding> findings, Map<PreparedElement, Fitness> wordings,
+	/** @param bases what of the limits is common practice only, a sentence for each stock */
+	public static String text(List<Finding> findings, List<String> bases, Map<PreparedElement, Fitness> wordings,
 			Map<PreparedElement, RegionMeasures> measures) {
 		JsonObject root = new JsonObject();
 		root.add("findings", of(findings));
+		JsonArray sentences = new JsonArray();
+		bases.forEach(sentences::add);
+		root.add("bases", sentences);
 		JsonArray measured = new JsonArray();
 		wordings.forEach((element, fitness) -> measured.add(FitnessJson.wording(element, fitness)));
 		root.add("wordings", measured);

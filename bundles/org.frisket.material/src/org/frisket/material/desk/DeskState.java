@@ -2,9 +2,12 @@ package org.frisket.material.desk;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 import org.frisket.material.Stock;
 import org.frisket.material.advice.RulesOfThumb;
@@ -14,6 +17,7 @@ import org.frisket.material.tools.Tool;
 import org.frisket.material.tools.ToolKind;
 import org.frisket.material.tools.ToolOptions;
 import org.frisket.material.trials.Run;
+import org.frisket.material.trials.Setup;
 import org.frisket.material.trials.TestSheet;
 import org.frisket.material.trials.Trial;
 import org.frisket.model.OperationKind;
@@ -53,6 +57,30 @@ public record DeskState(List<Stock> stocks, List<Machine> machines, List<Tool> t
 		return offeredMachines().stream().filter(machine -> machine.id().equals(id)).findFirst();
 	}
 
+	/** The machine that is most likely meant: that of the latest run, else the only one there is. */
+	public Optional<Machine> usualMachine() {
+		return latest(run -> true).flatMap(run -> machines.stream().filter(each -> each.id().equals(run.setup().machine()))
+				.findFirst()).or(() -> machines.size() == 1 ? Optional.of(machines.get(0)) : Optional.empty());
+	}
+
+	/**
+	 * The studio's tool that is most likely meant for an operation: the named one if it can do it, else that of the latest
+	 * run, else the only one there is.
+	 *
+	 * @param named id of a tool; empty for none
+	 */
+	public Optional<Tool> usualTool(OperationKind operation, String named) {
+		List<Tool> able = tools.stream().filter(tool -> tool.operations().contains(operation)).toList();
+		return able.stream().filter(tool -> tool.id().equals(named)).findFirst()
+				.or(() -> latest(run -> run.setup().operation() == operation).flatMap(run -> able.stream()
+						.filter(tool -> tool.id().equals(run.setup().tool())).findFirst()))
+				.or(() -> able.size() == 1 ? Optional.of(able.get(0)) : Optional.empty());
+	}
+
+	private Optional<Run> latest(Predicate<Run> fits) {
+		return runs.stream().filter(fits).max(Comparator.comparing(Run::at).thenComparing(Run::id));
+	}
+
 	/** The studio's tools for an operation; the usual one where it has described none. */
 	public List<Tool> toolsFor(OperationKind operation) {
 		List<Tool> able = tools.stream().filter(tool -> tool.operations().contains(operation)).toList();
@@ -63,6 +91,21 @@ public record DeskState(List<Stock> stocks, List<Machine> machines, List<Tool> t
 	public Optional<Tool> tool(String id) {
 		return tools.stream().filter(tool -> tool.id().equals(id)).findFirst()
 				.or(() -> ToolKind.of(id).map(ToolOptions::usual));
+	}
+
+	/** Whether a machine of the studio has this id, or had it when something was tried or run with it. */
+	public boolean hadMachine(String id) {
+		return machine(id).isPresent() || setups().anyMatch(setup -> setup.machine().equals(id));
+	}
+
+	/** Whether a tool of the studio has this id, or had it when something was tried or run with it. */
+	public boolean hadTool(String id) {
+		return tools.stream().anyMatch(tool -> tool.id().equals(id)) || setups().anyMatch(setup -> setup.tool().equals(id));
+	}
+
+	private Stream<Setup> setups() {
+		return Stream.of(trials.stream().map(Trial::setup), sheets.stream().map(TestSheet::setup),
+				runs.stream().map(Run::setup)).flatMap(each -> each);
 	}
 
 	public Optional<Stock> stock(String id) {

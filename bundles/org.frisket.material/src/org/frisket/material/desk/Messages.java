@@ -7,6 +7,7 @@ final class Messages extends NLS {
 
 	public static String OffsetAnswers_cells;
 	public static String OffsetAnswers_far;
+	public static String RunPlan_range;
 	public static String ScaleAnswers_positive;
 	public static String SheetPlan_many;
 	public static String SheetPlan_negative;

@@ -57,6 +57,15 @@ public record Profile(What what, ToolKind kind, String id, Map<String, String> t
 		};
 	}
 
+	/** Whether the studio has it. */
+	public boolean isIn(DeskState state) {
+		return switch (what) {
+		case MACHINE -> state.machines().stream().anyMatch(each -> each.id().equals(id));
+		case TOOL -> state.tools().stream().anyMatch(each -> each.id().equals(id));
+		case RULES -> true;
+		};
+	}
+
 	/** What can be set of it. */
 	public List<Option> options() {
 		return switch (what) {
@@ -95,6 +104,15 @@ public record Profile(What what, ToolKind kind, String id, Map<String, String> t
 			}
 		}
 		return problems;
+	}
+
+	/** Takes it from the studio; there is always one set of rules. */
+	public void remove(SettingsStore settings) throws SQLException {
+		switch (what) {
+		case MACHINE -> settings.removeMachine(id);
+		case TOOL -> settings.removeTool(id);
+		case RULES -> throw new IllegalStateException("rules cannot be taken away");
+		}
 	}
 
 	/** @throws IllegalArgumentException if there are {@linkplain #problems problems} */

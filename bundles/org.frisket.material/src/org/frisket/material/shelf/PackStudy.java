@@ -1,13 +1,18 @@
 package org.frisket.material.shelf;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 
 import org.eclipse.osgi.util.NLS;
+import org.frisket.material.Finish;
 import org.frisket.material.sizes.Format;
 import org.frisket.material.sizes.Formats;
 import org.frisket.material.weights.BasisWeight;
+import org.frisket.material.weights.Bulk;
 import org.frisket.material.weights.Grade;
 import org.frisket.material.weights.GradeMatch;
 import org.frisket.material.weights.Mass;
@@ -56,6 +61,23 @@ public final class PackStudy {
 		} catch (MeasureException unreadable) {
 			return false;
 		}
+	}
+
+	/**
+	 * What a sheet of some thickness may weigh, if it has this finish.
+	 *
+	 * @param bulk     middle of common practice for the finish, no source
+	 * @param grammage in g/m²
+	 */
+	public record Estimate(Finish finish, Bulk bulk, BigDecimal grammage) {
+	}
+
+	/** A caliper never tells the weight: these are estimates, the heaviest first. */
+	public static List<Estimate> estimates(Thickness caliper) {
+		Map<Finish, Bulk> bulks = new EnumMap<>(
+				Map.of(Finish.COATED, Bulk.COATED, Finish.SMOOTH, Bulk.SMOOTH, Finish.TEXTURED, Bulk.TEXTURED));
+		return bulks.entrySet().stream().map(each -> new Estimate(each.getKey(), each.getValue(),
+				caliper.micrometres().divide(each.getValue().value(), MathContext.DECIMAL64))).toList();
 	}
 
 	/** What so many pounds are in each grade that a sheet can have. */

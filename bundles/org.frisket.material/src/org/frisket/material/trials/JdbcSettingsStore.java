@@ -50,6 +50,16 @@ public final class JdbcSettingsStore implements SettingsStore {
 	}
 
 	@Override
+	public boolean removeTool(String id) throws SQLException {
+		return tables.removeTool(id);
+	}
+
+	@Override
+	public boolean removeMachine(String id) throws SQLException {
+		return tables.removeMachine(id);
+	}
+
+	@Override
 	public void save(Machine machine) throws SQLException {
 		tables.save(machine);
 	}

@@ -40,6 +40,16 @@ public final class MemorySettingsStore implements SettingsStore {
 	}
 
 	@Override
+	public boolean removeTool(String id) {
+		return tools.remove(id) != null;
+	}
+
+	@Override
+	public boolean removeMachine(String id) {
+		return machines.remove(id) != null;
+	}
+
+	@Override
 	public void save(Machine machine) {
 		machines.put(machine.id(), machine);
 	}

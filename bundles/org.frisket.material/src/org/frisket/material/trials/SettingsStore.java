@@ -20,11 +20,22 @@ public interface SettingsStore {
 
 	List<Tool> tools() throws SQLException;
 
+	/**
+	 * Takes a tool away, and what its edge has gone through. What was tried and run with it stays, as the facts they are, and
+	 * counts again if a tool of this id is saved.
+	 *
+	 * @return whether it was there
+	 */
+	boolean removeTool(String id) throws SQLException;
+
 	void save(Machine machine) throws SQLException;
 
 	Optional<Machine> machine(String id) throws SQLException;
 
 	List<Machine> machines() throws SQLException;
+
+	/** Takes a machine away; see {@link #removeTool}. */
+	boolean removeMachine(String id) throws SQLException;
 
 	/** The studio's rules of thumb as texts of their options; those it left as they are may be missing. */
 	Map<String, String> rules() throws SQLException;

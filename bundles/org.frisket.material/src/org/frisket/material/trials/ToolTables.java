@@ -73,6 +73,16 @@ final class ToolTables {
 		return tools;
 	}
 
+	/** Its texts go with it. */
+	boolean removeTool(String id) throws SQLException {
+		return Sql.update(connection, "DELETE FROM settings_tool WHERE id = ?", id) > 0;
+	}
+
+	/** Its texts go with it. */
+	boolean removeMachine(String id) throws SQLException {
+		return Sql.update(connection, "DELETE FROM settings_machine WHERE id = ?", id) > 0;
+	}
+
 	/** A tool without an edge has no number to add to, and keeps none. */
 	void wear(String tool, double metres) throws SQLException {
 		Sql.update(connection, "UPDATE settings_tool SET worn = worn + ? WHERE id = ?", metres, tool);

@@ -23,9 +23,25 @@ record Amount(BigDecimal number, String unit) {
 	private static final Map<String, BigDecimal> MASSES = Map.of("g", BigDecimal.ONE, "kg", new BigDecimal(1000), "mg",
 			new BigDecimal("0.001"), "lb", new BigDecimal("453.59237"), "oz", new BigDecimal("28.349523125"));
 
+	/** A decimal comma at the beginning of an amount; points and further commas are for nobody to guess at. */
+	private static final Pattern COMMA = Pattern.compile("^([+-]?)(\\d{0,12}),(\\d{1,12})(?![\\d.,])");
+	private static final int THOUSANDS = 3;
+
+	/** With a point for a decimal comma. One that may part thousands, as in 1,500, stays and is refused. */
+	private static String pointed(String text) {
+		Matcher comma = COMMA.matcher(text);
+		if (!comma.find()) {
+			return text;
+		}
+		String whole = comma.group(2);
+		boolean open = comma.group(3).length() == THOUSANDS && !whole.isEmpty() && whole.length() <= THOUSANDS
+				&& !whole.startsWith("0");
+		return open ? text : comma.replaceFirst("$1$2.$3");
+	}
+
 	/** @throws MeasureException if there is no number at the beginning */
 	static Amount parse(String text, String example) {
-		Matcher form = FORM.matcher(text.strip());
+		Matcher form = FORM.matcher(pointed(text.strip()));
 		if (!form.matches()) {
 			throw new MeasureException(NLS.bind(Messages.Amount_unreadable, text, example));
 		}

@@ -14,6 +14,12 @@ import java.util.List;
 import java.util.Optional;
 
 import org.frisket.cli.Frisket;
+import org.frisket.model.Job;
+import org.frisket.model.JobFile;
+import org.frisket.model.Jobs;
+import org.frisket.model.Layer;
+import org.frisket.model.OperationKind;
+import org.frisket.model.Outline;
 import org.frisket.studio.Studio;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -102,6 +108,52 @@ class SettingsVerbTest {
 		assertTrue(out.contains("worn=18"), out);
 		assertEquals(0, settings("machine", "list", "--questions"));
 		assertTrue(out.contains("pressure-step"));
+	}
+
+	@Test
+	void machinesAndToolsAreTakenAwayAndWhatWasTriedStays() {
+		assertEquals(0, settings("machine", "add", "harbour", "--set", "name=Harbour cutter"), () -> err);
+		assertEquals(0, settings("tool", "add", "b1", "--kind", "blade"), () -> err);
+		assertEquals(0, settings("trial", "add", "--family", "card", "--grammage", "216", "--machine", "harbour", "--tool",
+				"b1", "--pressure", "12", "--speed", "30", "--verdict", "through"), () -> err);
+		assertEquals(0, settings("machine", "remove", "harbour"), () -> err);
+		assertEquals(0, settings("tool", "remove", "b1"), () -> err);
+		assertEquals(0, settings("machine", "list"));
+		assertEquals("", out);
+		assertEquals(0, settings("tool", "list"));
+		assertEquals("", out);
+		assertEquals(0, settings("trial", "list"));
+		assertTrue(out.contains("trial-1"), out);
+		assertEquals(2, settings("machine", "remove", "harbour"));
+		assertTrue(err.contains("no machine “harbour”"), err);
+		assertEquals(2, settings("tool", "remove", "b1"));
+		assertTrue(err.contains("no tool “b1”"), err);
+	}
+
+	/** A square of 50 mm and a line of 30 mm by it: 230 mm to cut in one pass, 30 mm to draw. */
+	@Test
+	void lengthOfARunIsMeasuredInTheJobsFile() throws Exception {
+		Job job = Jobs.create("gift-tag", "Gift tag");
+		Layer layer = Jobs.addLayer(job, "Tags");
+		layer.setStock("harbour-white");
+		Jobs.addOperation(Jobs.addOutline(layer, "M0,0 H50 V50 H0 Z"), OperationKind.CUT);
+		Outline line = Jobs.addOutline(layer, "M60,0 H90");
+		Jobs.addOperation(line, OperationKind.CUT);
+		Jobs.addOperation(line, OperationKind.DRAW);
+		Path file = folder.resolve("tag.frjob");
+		JobFile.save(job, file);
+		String[] run = { "run", "add", file.toString(), "--family", "card", "--stock", "harbour-white", "--pressure", "12",
+				"--speed", "30", "--passes", "2", "--verdict", "through" };
+		assertEquals(0, settings(run), () -> err);
+		assertEquals(0, settings("run", "list", "--job", "gift-tag"));
+		assertTrue(out.contains("passes 2") && out.contains("460 mm"), out);
+		List<String> creased = new ArrayList<>(List.of(run));
+		creased.addAll(List.of("--operation", "crease"));
+		assertEquals(2, settings(creased.toArray(String[]::new)));
+		assertTrue(err.contains("nothing that is shown has the operation crease"), err);
+		run[2] = "gift-tag";
+		assertEquals(2, settings(run));
+		assertTrue(err.contains("--length"), err);
 	}
 
 	@Test

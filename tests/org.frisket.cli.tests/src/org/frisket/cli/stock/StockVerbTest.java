@@ -105,6 +105,8 @@ class StockVerbTest {
 		assertEquals(Set.of(1.8), Set.copyOf(limits(own, "stroke-too-thin")), own.out());
 		Answer card = frisket("inspect", job, "--stock", "card", "--json", "--studio", studio);
 		assertEquals(Set.of(1.0), Set.copyOf(limits(card, "stroke-too-thin")), card.out());
+		assertTrue(JsonParser.parseString(own.out()).getAsJsonObject().getAsJsonArray("bases").get(0).getAsString()
+				.startsWith("Limits of Pearl: from its caliper of 0.6 mm, common practice without a source"), own.out());
 		assertTrue(frisket("inspect", job, "--studio", studio).out()
 				.contains("Limits of Pearl: from its caliper of 0.6 mm, common practice without a source"));
 		assertRefused("there is no stock “velvet”; known are card, heavy-card, paper, film, pearl-300",

@@ -68,6 +68,27 @@ class SettingsStoreTest {
 	}
 
 	@Test
+	void whatIsRemovedIsGoneButNotWhatWasTriedAndRunWithIt() throws Exception {
+		both(store -> {
+			store.save(new Blade("b1", EVIL, 45, 0.25, new Edge(12, 300)));
+			store.save(MachineOptions.machine("harbour", Map.of("name", EVIL)));
+			store.save(MachineOptions.machine("ferry", Map.of()));
+			Run run = run(1, "job-7", CARD, SETTINGS, Verdict.THROUGH);
+			store.add(run);
+			assertFalse(store.removeTool("harbour"));
+			assertTrue(store.removeTool("b1"));
+			assertFalse(store.removeTool("b1"));
+			assertTrue(store.removeMachine("harbour"));
+			assertFalse(store.removeMachine("harbour"));
+			assertEquals(List.of(), store.tools());
+			assertEquals(List.of("ferry"), store.machines().stream().map(Machine::id).toList());
+			assertEquals(List.of(run), store.runs());
+			store.save(ToolOptions.tool(ToolKind.BLADE, "b1", Map.of()));
+			assertEquals(ToolOptions.tool(ToolKind.BLADE, "b1", Map.of()), store.tool("b1").orElseThrow(), "no old text is left");
+		});
+	}
+
+	@Test
 	void toolsMachinesAndRulesComeBack() throws Exception {
 		both(store -> {
 			for (ToolKind kind : ToolKind.values()) {

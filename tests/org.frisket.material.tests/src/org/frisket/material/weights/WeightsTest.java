@@ -27,6 +27,18 @@ class WeightsTest {
 	}
 
 	@Test
+	void decimalCommasAreReadUnlessTheyMayPartThousands() {
+		assertEquals(new Reading.Grammage(number("65.5")), Reading.parse("65,5 g/m2"));
+		assertEquals(new Reading.Caliper(new Thickness(number("0.254"))), Reading.parse("0,254 mm"));
+		assertEquals(number("163.30"), Amount.mass("163,30 g").number());
+		assertEquals(0, number("1.2345").compareTo(Amount.mass("1,2345g").number()));
+		assertEquals(Reading.parse(".3mm"), Reading.parse(",3mm"));
+		for (String open : new String[] { "1,500 g", "12,000g", "1,234.5 g", "1,2,3 g", "1.5,2 g", ",g" }) {
+			assertThrows(MeasureException.class, () -> Amount.mass(open), open);
+		}
+	}
+
+	@Test
 	void weightsComeBackFromEveryGrade() {
 		Random random = new Random(65);
 		for (int i = 0; i < CASES; i++) {

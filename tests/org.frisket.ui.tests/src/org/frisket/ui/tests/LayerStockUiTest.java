@@ -5,7 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
@@ -42,6 +45,14 @@ class LayerStockUiTest extends OpenShelf {
 		Screen.waitUntil("the layer has its stock", () -> stock.equals(layer.getStock()));
 	}
 
+	/** How many pixels of a layer's sheet have its colour, from edge to edge. */
+	private static long thickness(StackCanvas stack, Layer layer, RGB colour) {
+		Rectangle place = stack.boundsOf(layer);
+		ImageData picture = Screen.picture(stack);
+		return IntStream.range(place.y, place.y + place.height)
+				.filter(y -> Screen.pixel(picture, place.x + place.width / 2, y).equals(colour)).count();
+	}
+
 	@Test
 	void stockIsChosenByTypingAndBringsItsColour() throws Exception {
 		StackCanvas stack = stack();
@@ -57,6 +68,10 @@ class LayerStockUiTest extends OpenShelf {
 		Screen.key("Return");
 		await(layer, "harbour-card-red-c02020");
 		assertEquals("#c02020", layer.getColour());
+		String name = "Harbour card, red #c02020";
+		Screen.waitUntil("the name of the stock stands in the stack", () -> stack.title(layer).endsWith(name));
+		Screen.waitUntil("the card is drawn thin", () -> thickness(stack, layer, new RGB(0xc0, 0x20, 0x20)) == 1);
+		Screen.keepScreen("stock-in-the-stack");
 		bench.commandStack().undo();
 		assertEquals(stockBefore, layer.getStock());
 		assertEquals(colourBefore, layer.getColour(), "one step of undo");
@@ -97,6 +112,7 @@ class LayerStockUiTest extends OpenShelf {
 		Screen.releaseButton();
 		await(layer, "harbour-board");
 		assertEquals("#4060a0", layer.getColour());
+		Screen.waitUntil("the board is drawn thick", () -> thickness(stack, layer, new RGB(0x40, 0x60, 0xa0)) == 6);
 		bench.commandStack().undo();
 	}
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 
@@ -16,6 +17,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
+import org.frisket.material.StockFamily;
 import org.frisket.material.desk.SettingsDesk;
 import org.frisket.material.tools.Blade;
 import org.frisket.material.tools.Machine;
@@ -23,6 +25,12 @@ import org.frisket.material.tools.MachineOptions;
 import org.frisket.material.tools.ManualQuestions;
 import org.frisket.material.tools.ToolKind;
 import org.frisket.material.tools.ToolOptions;
+import org.frisket.material.trials.Settings;
+import org.frisket.material.trials.Setup;
+import org.frisket.material.trials.StockFacts;
+import org.frisket.material.trials.Trial;
+import org.frisket.material.trials.Verdict;
+import org.frisket.model.OperationKind;
 import org.frisket.studio.Studio;
 import org.frisket.ui.bench.JobOnBench;
 import org.frisket.ui.material.internal.machines.MachinesEditor;
@@ -141,6 +149,35 @@ class MachinesUiTest extends OpenRoom {
 		quiet();
 		assertEquals("250", stored().rules().get("one-pass-to"));
 		Screen.keepScreen("machines-rules");
+	}
+
+	@Test
+	void whatIsTakenAwayLeavesItsHistoryAndUndoBringsItBack() throws Exception {
+		SettingsDesk.change(Studio.folder(), settings -> {
+			settings.save(ToolOptions.tool(ToolKind.BLADE, "blade", Map.of("name", "Harbour blade", "worn", "12")));
+			settings.add(new Trial("trial-1", LocalDate.of(2031, 5, 17), StockFacts.of(StockFamily.CARD, 216, 0),
+					new Setup("plain", "blade", OperationKind.CUT), new Settings(0.4, 20, 30, 1), Verdict.THROUGH, 0, ""));
+			return null;
+		});
+		open();
+		assertFalse(Dialogs.button(all, "Remove").isEnabled(), "nothing is selected");
+		select("Rules of thumb");
+		assertFalse(Dialogs.button(all, "Remove").isEnabled(), "there are always rules");
+		select("Harbour blade");
+		click(Dialogs.button(all, "Remove"));
+		quiet();
+		assertTrue(stored().tools().isEmpty());
+		assertEquals(1, stored().trials().size());
+		assertTrue(stored().hadTool("blade"), "another one gets another id");
+		assertFalse(Dialogs.button(all, "Remove").isEnabled());
+		assertSaid(all, "with its manual beside you");
+		Screen.keepScreen("machines-removed");
+		Screen.key("ctrl+z");
+		Screen.waitUntil("undo has begun", () -> !StudioDesk.get().isQuiet() || !StudioDesk.get().state().tools().isEmpty());
+		quiet();
+		assertEquals(12, stored().tools().get(0).edge().orElseThrow().wornMetres());
+		select("Harbour blade");
+		assertSaid(all, "12 of 300 m");
 	}
 
 	@Test

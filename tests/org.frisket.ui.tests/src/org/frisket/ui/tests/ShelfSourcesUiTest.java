@@ -65,6 +65,8 @@ class ShelfSourcesUiTest extends OpenShelf {
 		shelf.actions().studyPack();
 		Shell shell = Dialogs.shell("What a Pack Holds");
 		bringToFront(shell);
+		type(field(shell, "Weight", 0), "10 pt");
+		assertTrue(Dialogs.all(shell).map(Dialogs::text).anyMatch(text -> text.contains("perhaps 282 g/m² if it is coated")));
 		type(field(shell, "Weight", 0), "65 lb");
 		String said = String.join("\n", Dialogs.all(shell).map(Dialogs::text).toList());
 		assertTrue(said.contains("175.8 g/m² as cover") && said.contains("96.2 g/m² as text"), said);

@@ -5,8 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -17,15 +20,21 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IEditorPart;
+import org.frisket.material.Stock;
+import org.frisket.material.StockFamily;
 import org.frisket.material.advice.Confidence;
 import org.frisket.material.desk.DeskState;
 import org.frisket.material.desk.SettingsDesk;
+import org.frisket.material.shelf.StockChange;
+import org.frisket.material.tools.MachineOptions;
 import org.frisket.material.trials.CellPlace;
 import org.frisket.material.trials.Run;
 import org.frisket.material.trials.TestSheet;
 import org.frisket.material.trials.Verdict;
+import org.frisket.material.weights.Thickness;
 import org.frisket.studio.Studio;
 import org.frisket.ui.bench.JobOnBench;
+import org.frisket.ui.material.internal.StudioShelf;
 import org.frisket.ui.material.internal.machines.StudioDesk;
 import org.frisket.ui.material.internal.trials.TestSheetEditor;
 import org.frisket.ui.material.internal.trials.TestSheetInput;
@@ -177,6 +186,26 @@ class TestSheetUiTest extends OpenRoom {
 		Screen.waitUntil("it is open", editor::isQuiet);
 		assertEquals("sheet-7", editor.sheet().id());
 		assertFalse(field(all(), "stock").isEnabled(), "a sheet is a fact");
+	}
+
+	/** Nobody asks for anything to be read again: one watch sees what changes, here and elsewhere. */
+	@Test
+	void whatIsPutOnTheShelfIsOfferedAndWhatAnotherDeskKeepsIsSeen() throws Exception {
+		open();
+		org.eclipse.swt.widgets.Combo stocks = (org.eclipse.swt.widgets.Combo) field(all(), "stock");
+		Stock film = Stock.named("Harbour film").family(StockFamily.FILM)
+				.caliper(new Thickness(new BigDecimal("0.08"))).build();
+		StudioShelf.get().change("Harbour film", there -> StockChange.put(List.of(film), List.of()), refused -> refused
+				.ifPresent(reason -> {
+					throw new AssertionError(reason);
+				}));
+		Screen.waitUntil("the new stock is offered", () -> stocks.indexOf("Harbour film") >= 0);
+		SettingsDesk.change(Studio.folder(), settings -> {
+			settings.save(MachineOptions.machine("ferry", Map.of("name", "Ferry cutter")));
+			return null;
+		});
+		org.eclipse.swt.widgets.Combo machines = (org.eclipse.swt.widgets.Combo) field(all(), "machine");
+		Screen.waitUntil("the machine of another desk is offered", () -> machines.indexOf("Ferry cutter") >= 0);
 	}
 
 	@Test

@@ -35,7 +35,11 @@ public final class StudioShelf {
 	private static final int STEPS = 200;
 
 	/** What was seen; made off the UI thread. */
-	private record Sight(Path folder, String revision, List<ShelvedStock> stocks) {
+	private record Sight(StoreWatch.Mark mark, List<ShelvedStock> stocks) {
+
+		Path folder() {
+			return mark.folder();
+		}
 	}
 
 	/** Makes a change of what lies on the shelf now. Called off the UI thread. */
@@ -46,7 +50,20 @@ public final class StudioShelf {
 	private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
 	private final IOperationHistory history = OperationHistoryFactory.getOperationHistory();
 	private final IUndoContext context = new ObjectUndoContext(this, Messages.StudioShelf_name);
-	private final ShelfWatch watch = new ShelfWatch(this::isOutOfDate, this::refresh);
+	private final StoreWatch.Looker looker = new StoreWatch.Looker() {
+
+		@Override
+		public boolean isOutOfDate(StoreWatch.Mark now) {
+			Sight last = sight;
+			// while there is trouble, it may be over
+			return !reading && (last == null || trouble != null || !last.mark().equals(now));
+		}
+
+		@Override
+		public void refresh() {
+			StudioShelf.this.refresh();
+		}
+	};
 	private volatile Sight sight;
 	private volatile String trouble;
 	private volatile boolean reading;
@@ -81,14 +98,14 @@ public final class StudioShelf {
 	/** @param listener told on the UI thread when something else is seen, or there is trouble, or none any more */
 	public void addListener(Runnable listener) {
 		listeners.add(listener);
-		watch.start();
+		StoreWatch.get().add(looker);
 		refresh();
 	}
 
 	public void removeListener(Runnable listener) {
 		listeners.remove(listener);
 		if (listeners.isEmpty()) {
-			watch.cancel();
+			StoreWatch.get().remove(looker);
 		}
 	}
 
@@ -102,22 +119,15 @@ public final class StudioShelf {
 		}
 	}
 
-	/** By a look at a file, off the UI thread; while there is trouble, it may be over. */
-	private boolean isOutOfDate() {
-		Sight last = sight;
-		return !reading && (last == null || trouble != null || !last.folder().equals(Studio.folder().path())
-				|| !last.revision().equals(Store.revision(Studio.folder())));
-	}
-
 	private static Sight look() throws IOException {
 		StudioFolder folder = Studio.folder();
-		String revision = Store.revision(folder);
+		StoreWatch.Mark mark = StoreWatch.Mark.now();
 		if (!Files.exists(Store.file(folder))) {
 			// a studio that never had any stock is not made by somebody who only looks
-			return new Sight(folder.path(), revision, List.of());
+			return new Sight(mark, List.of());
 		}
 		try (Store store = Store.openForReading(folder, StockShelf.AREA)) {
-			return new Sight(folder.path(), revision, new StockShelf(store).list());
+			return new Sight(mark, new StockShelf(store).list());
 		}
 	}
 
@@ -139,7 +149,7 @@ public final class StudioShelf {
 		reading = false;
 		Path folder = Studio.folder().path();
 		if (sight == null || !sight.folder().equals(folder)) {
-			sight = new Sight(folder, "", List.of());
+			sight = new Sight(new StoreWatch.Mark(folder, ""), List.of());
 		}
 		if (!message.equals(trouble)) {
 			trouble = message;
@@ -181,7 +191,9 @@ public final class StudioShelf {
 			StockShelf shelf = new StockShelf(store);
 			visit.at(shelf);
 			// nobody else can have changed anything meanwhile
-			return new Sight(folder.path(), Store.revision(folder), shelf.list());
+			return new Sight(StoreWatch.Mark.now(), shelf.list());
+		} finally {
+			StoreWatch.get().changed();
 		}
 	}
 

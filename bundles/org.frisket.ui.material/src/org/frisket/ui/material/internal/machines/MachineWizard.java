@@ -73,7 +73,7 @@ final class MachineWizard extends Wizard {
 		Map<String, String> answers = answers();
 		String name = answers.getOrDefault("name", "").strip(); //$NON-NLS-1$ //$NON-NLS-2$
 		String id = StockIds.free(name.isEmpty() ? Messages.MachineWizard_nameless : name,
-				taken -> state.machine(taken).isPresent());
+				state::hadMachine);
 		if (name.isEmpty()) {
 			answers.put("name", Messages.MachineWizard_nameless); //$NON-NLS-1$
 		}

@@ -96,20 +96,28 @@ public final class MachinesEditor extends EditorPart implements StudioDesk.Liste
 		public void newTool(ToolKind kind) {
 			DeskState state = StudioDesk.get().state();
 			String name = ToolName.of(kind);
-			String id = StockIds.free(kind.word(),
-					taken -> state.tools().stream().anyMatch(tool -> tool.id().equals(taken)));
+			String id = StockIds.free(kind.word(), state::hadTool);
 			Profile usual = Profile.of(ToolOptions.tool(kind, id, Map.of("name", name))); //$NON-NLS-1$
 			add(usual);
+		}
+
+		@Override
+		public void remove(Profile profile) {
+			undo.execute(new RemoveProfile(NLS.bind(Messages.MachinesEditor_removing, profile.texts().get("name")), //$NON-NLS-1$
+					context, profile, MachinesEditor.this::say));
 		}
 	}
 
 	/** A new profile; it is looked at when it is kept. */
 	private void add(Profile profile) {
-		chosen = profile;
 		StudioDesk.get().change(NLS.bind(Messages.MachinesEditor_keeping, profile.texts().get("name")), settings -> { //$NON-NLS-1$
 			profile.keep(settings);
 			return null;
-		}, nothing -> list.select(profile), this::say);
+		}, nothing -> {
+			list.select(profile);
+			chosen = profile;
+			deskChanged();
+		}, this::say);
 	}
 
 	private void keep(Profile before, Profile after) {
@@ -126,7 +134,7 @@ public final class MachinesEditor extends EditorPart implements StudioDesk.Liste
 		StudioDesk desk = StudioDesk.get();
 		list.show(desk.state(), desk.canKeep());
 		if (chosen != null) {
-			chosen = chosen.in(desk.state());
+			chosen = chosen.isIn(desk.state()) ? chosen.in(desk.state()) : null;
 		}
 		page.show(chosen, desk.state(), desk.canKeep());
 	}

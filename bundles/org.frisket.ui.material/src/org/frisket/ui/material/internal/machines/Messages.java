@@ -27,6 +27,7 @@ final class Messages extends NLS {
 	public static String MachineWizard_title;
 	public static String MachinesEditor_change;
 	public static String MachinesEditor_keeping;
+	public static String MachinesEditor_removing;
 	public static String MachinesInput_name;
 	public static String MachinesInput_toolTip;
 	public static String OffsetPart_best;
@@ -45,6 +46,8 @@ final class Messages extends NLS {
 	public static String ProfileList_machines;
 	public static String ProfileList_newMachine;
 	public static String ProfileList_newTool;
+	public static String ProfileList_remove;
+	public static String ProfileList_removeTip;
 	public static String ProfileList_rules;
 	public static String ProfileList_tools;
 	public static String ProfilePage_empty;

@@ -33,6 +33,9 @@ final class ProfileList extends Composite {
 		void newMachine();
 
 		void newTool(ToolKind kind);
+
+		/** Take a machine or a tool away. */
+		void remove(Profile profile);
 	}
 
 	private static final int SPACE_PX = 8;
@@ -42,6 +45,8 @@ final class ProfileList extends Composite {
 	private final Image rulesIcon;
 	private final Button newMachine;
 	private final Button newTool;
+	private final Button remove;
+	private boolean canKeep;
 	private List<Profile> shown = List.of();
 
 	ProfileList(Composite parent, Client client) {
@@ -52,7 +57,10 @@ final class ProfileList extends Composite {
 		rulesIcon = RoomIcon.RULES.image(this);
 		tree = new Tree(this, SWT.BORDER | SWT.SINGLE);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(tree);
-		tree.addListener(SWT.Selection, event -> client.chosen((Profile) event.item.getData()));
+		tree.addListener(SWT.Selection, event -> {
+			enableRemove();
+			client.chosen((Profile) event.item.getData());
+		});
 		newMachine = push(Messages.ProfileList_newMachine, client::newMachine);
 		Menu kinds = new Menu(this);
 		for (ToolKind kind : ToolKind.values()) {
@@ -61,6 +69,8 @@ final class ProfileList extends Composite {
 			item.addListener(SWT.Selection, event -> client.newTool(kind));
 		}
 		newTool = push(Messages.ProfileList_newTool, () -> kinds.setVisible(true));
+		remove = push(Messages.ProfileList_remove, () -> removable().ifPresent(client::remove));
+		remove.setToolTipText(Messages.ProfileList_removeTip);
 	}
 
 	private Button push(String text, Runnable action) {
@@ -75,6 +85,8 @@ final class ProfileList extends Composite {
 	void show(DeskState state, boolean canKeep) {
 		newMachine.setEnabled(canKeep);
 		newTool.setEnabled(canKeep);
+		this.canKeep = canKeep;
+		enableRemove();
 		List<Profile> all = new ArrayList<>();
 		state.machines().forEach(machine -> all.add(Profile.of(machine)));
 		state.tools().forEach(tool -> all.add(Profile.of(tool)));
@@ -99,6 +111,16 @@ final class ProfileList extends Composite {
 		machines.setExpanded(true);
 		tools.setExpanded(true);
 		selected.ifPresent(this::select);
+		enableRemove();
+	}
+
+	/** There is always one set of rules. */
+	private Optional<Profile> removable() {
+		return selection().filter(profile -> profile.what() != Profile.What.RULES);
+	}
+
+	private void enableRemove() {
+		remove.setEnabled(canKeep && removable().isPresent());
 	}
 
 	private TreeItem root(String text) {
@@ -130,6 +152,7 @@ final class ProfileList extends Composite {
 				}
 			}
 		}
+		enableRemove();
 	}
 
 	@Override

@@ -5,16 +5,13 @@ import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 
-import org.eclipse.core.runtime.ILog;
-import org.eclipse.core.runtime.IProgressMonitor;
-import org.eclipse.core.runtime.IStatus;
-import org.eclipse.core.runtime.Status;
-import org.eclipse.core.runtime.jobs.ISchedulingRule;
-import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.PlatformUI;
 import org.frisket.material.desk.DeskState;
 import org.frisket.material.desk.SettingsDesk;
 import org.frisket.studio.Studio;
+import org.frisket.ui.material.internal.StoreJob;
+import org.frisket.ui.material.internal.StoreWatch;
 
 /**
  * The studio's settings as the screen knows them. They are read and kept on other threads, one thing after the other; only
@@ -31,22 +28,27 @@ public final class StudioDesk {
 
 	private static final StudioDesk ONE = new StudioDesk();
 
-	private final ISchedulingRule oneAtATime = new ISchedulingRule() {
-		@Override
-		public boolean contains(ISchedulingRule rule) {
-			return rule == this;
-		}
-
-		@Override
-		public boolean isConflicting(ISchedulingRule rule) {
-			return rule == this;
-		}
-	};
 	private final List<Listener> listeners = new CopyOnWriteArrayList<>();
 	private DeskState state = DeskState.NOTHING;
 	private String trouble = ""; //$NON-NLS-1$
-	private int running;
+	private volatile StoreWatch.Mark mark;
+	private volatile int running;
 	private boolean known;
+	private final StoreWatch.Looker looker = new StoreWatch.Looker() {
+
+		@Override
+		public boolean isOutOfDate(StoreWatch.Mark now) {
+			return running == 0 && !now.equals(mark);
+		}
+
+		@Override
+		public void refresh() {
+			Display display = PlatformUI.isWorkbenchRunning() ? PlatformUI.getWorkbench().getDisplay() : null;
+			if (display != null && !display.isDisposed()) {
+				display.asyncExec(StudioDesk.this::refresh);
+			}
+		}
+	};
 
 	private StudioDesk() {
 	}
@@ -83,10 +85,14 @@ public final class StudioDesk {
 
 	public void addListener(Listener listener) {
 		listeners.add(listener);
+		StoreWatch.get().add(looker);
 	}
 
 	public void removeListener(Listener listener) {
 		listeners.remove(listener);
+		if (listeners.isEmpty()) {
+			StoreWatch.get().remove(looker);
+		}
 	}
 
 	/** Reads all again. */
@@ -110,48 +116,41 @@ public final class StudioDesk {
 		run(name, work, true, done, failed);
 	}
 
-	private <T> void run(String name, SettingsDesk.Work<T, IOException> work, boolean changes, Consumer<T> done,
-			Consumer<String> failed) {
-		Display display = Display.getCurrent();
-		running++;
-		Job job = new Job(name) {
-			@Override
-			protected IStatus run(IProgressMonitor monitor) {
-				try {
-					T result = changes ? SettingsDesk.change(Studio.folder(), work) : null;
-					DeskState now = SettingsDesk.look(Studio.folder());
-					tell(display, () -> {
-						publish(now, ""); //$NON-NLS-1$
-						done.accept(result);
-					});
-				} catch (IOException | IllegalArgumentException e) {
-					tell(display, () -> {
-						publish(state, e.getMessage());
-						failed.accept(e.getMessage());
-					});
-				} catch (RuntimeException e) {
-					ILog.of(StudioDesk.class).error(name, e);
-					tell(display, () -> publish(state, String.valueOf(e.getMessage())));
-				}
-				return Status.OK_STATUS;
-			}
-		};
-		job.setSystem(!changes);
-		job.setRule(oneAtATime);
-		job.schedule();
+	/** What came of a visit, and what the store was after it. */
+	private record Visit<T>(T result, StoreWatch.Mark mark, DeskState state) {
 	}
 
-	private static void tell(Display display, Runnable news) {
-		if (!display.isDisposed()) {
-			display.asyncExec(news);
-		}
+	private <T> void run(String name, SettingsDesk.Work<T, IOException> work, boolean changes, Consumer<T> done,
+			Consumer<String> failed) {
+		running++;
+		StoreJob<Visit<T>> job = new StoreJob<>(name, () -> {
+			T result = changes ? SettingsDesk.change(Studio.folder(), work) : null;
+			StoreWatch.Mark now = StoreWatch.Mark.now();
+			DeskState seen = SettingsDesk.look(Studio.folder());
+			if (changes) {
+				StoreWatch.get().changed();
+			}
+			return new Visit<>(result, now, seen);
+		}, visit -> {
+			mark = visit.mark();
+			publish(visit.state(), ""); //$NON-NLS-1$
+			done.accept(visit.result());
+		}, message -> {
+			publish(state, message);
+			failed.accept(message);
+		});
+		job.setSystem(!changes);
+		job.schedule();
 	}
 
 	private void publish(DeskState now, String why) {
 		running--;
+		boolean news = !known || !now.equals(state) || !why.equals(trouble);
 		known = true;
 		state = now;
 		trouble = why;
-		listeners.forEach(Listener::deskChanged);
+		if (news) {
+			listeners.forEach(Listener::deskChanged);
+		}
 	}
 }

@@ -32,6 +32,7 @@ final class Messages extends NLS {
 	public static String PackDialog_measureHow;
 	public static String PackDialog_measured;
 	public static String PackDialog_pack;
+	public static String PackDialog_perhaps;
 	public static String PackDialog_possible;
 	public static String PackDialog_says;
 	public static String PackDialog_saysHint;

@@ -24,6 +24,7 @@ import org.frisket.material.shelf.PackStudy;
 import org.frisket.material.weights.GradeMatch;
 import org.frisket.material.weights.Thickness;
 import org.frisket.ui.Icon;
+import org.frisket.ui.material.internal.ShellRoom;
 import org.frisket.ui.views.internal.properties.LengthField;
 
 /**
@@ -140,19 +141,7 @@ public final class PackDialog extends Dialog {
 		weigh();
 		measure();
 		enable();
-		fit();
-	}
-
-	/** Makes room for what is said now. */
-	private void fit() {
-		Shell shell = getShell();
-		if (shell != null && shell.isVisible()) {
-			shell.layout(true, true);
-			int wanted = shell.computeSize(SWT.DEFAULT, SWT.DEFAULT).y;
-			if (wanted > shell.getSize().y) {
-				shell.setSize(shell.getSize().x, Math.min(wanted, shell.getMonitor().getClientArea().height));
-			}
-		}
+		ShellRoom.fit(getShell());
 	}
 
 	private void enable() {

@@ -27,8 +27,12 @@ final class PackWords {
 			return inGrades(grammage);
 		}
 		Reading.Caliper caliper = (Reading.Caliper) reading;
-		return NLS.bind(Messages.PackDialog_caliper, StockText.number(caliper.thickness().mm(), 4),
-				StockText.number(caliper.thickness().mils(), 2));
+		StringBuilder lines = new StringBuilder(NLS.bind(Messages.PackDialog_caliper,
+				StockText.number(caliper.thickness().mm(), 4), StockText.number(caliper.thickness().mils(), 2)));
+		PackStudy.estimates(caliper.thickness()).forEach(estimate -> lines.append('\n').append(NLS.bind(
+				Messages.PackDialog_perhaps, new Object[] { StockText.number(estimate.grammage(), 0),
+						StockText.of(estimate.finish()), StockText.number(estimate.bulk().value(), 2) })));
+		return lines.toString();
 	}
 
 	private static String inGrades(Reading.Grammage grammage) {

@@ -17,23 +17,23 @@ import org.frisket.material.trials.TestSheet;
 import org.frisket.material.trials.Trial;
 
 /** Has advice worked out off the UI thread; only the answer to the last question is told. */
-final class Advising {
+public final class Advising {
 
 	/** What is advised for a piece of work; no chart where neither weight nor thickness is known. */
-	record Answer(Work work, Advice advice, Optional<PressureChart> chart) {
+	public record Answer(Work work, Advice advice, Optional<PressureChart> chart) {
 	}
 
 	private final Display display;
 	private final Consumer<Answer> client;
 	private Job asked;
 
-	Advising(Display display, Consumer<Answer> client) {
+	public Advising(Display display, Consumer<Answer> client) {
 		this.display = display;
 		this.client = client;
 	}
 
 	/** @param sheet whose verdicts count as they are here; null for none */
-	void ask(DeskState state, Work work, TestSheet sheet) {
+	public void ask(DeskState state, Work work, TestSheet sheet) {
 		stop();
 		Job job = new Job(Messages.Advising_name) {
 			@Override
@@ -59,11 +59,11 @@ final class Advising {
 		}
 	}
 
-	boolean isQuiet() {
+	public boolean isQuiet() {
 		return asked == null;
 	}
 
-	void stop() {
+	public void stop() {
 		if (asked != null) {
 			asked.cancel();
 			asked = null;

@@ -23,6 +23,7 @@ final class Messages extends NLS {
 	public static String EarlierSheets_title;
 	public static String MarkVerdict_clear;
 	public static String MarkVerdict_name;
+	public static String OperationHint_words;
 	public static String PressureCanvas_advised;
 	public static String PressureCanvas_empty;
 	public static String PressureCanvas_steps;

@@ -9,12 +9,12 @@ import org.frisket.material.trials.StockFacts;
 import org.frisket.material.trials.Sweep;
 
 /** Settings and stock in words, with units. */
-final class SettingsWords {
+public final class SettingsWords {
 
 	private SettingsWords() {
 	}
 
-	static String of(Settings settings, Machine machine) {
+	public static String of(Settings settings, Machine machine) {
 		String values = NLS.bind(Messages.SettingsWords_settings,
 				new Object[] { Sweep.plain(settings.pressure()), machine.pressure().unit(), Sweep.plain(settings.speed()),
 						machine.speed().unit(), settings.passes() });
@@ -31,7 +31,7 @@ final class SettingsWords {
 		};
 	}
 
-	static String of(StockFamily family) {
+	public static String of(StockFamily family) {
 		return switch (family) {
 		case CARD -> Messages.SettingsWords_card;
 		case PAPER -> Messages.SettingsWords_paper;

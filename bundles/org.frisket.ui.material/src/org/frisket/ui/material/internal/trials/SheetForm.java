@@ -2,6 +2,7 @@ package org.frisket.ui.material.internal.trials;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Supplier;
 
 import org.eclipse.jface.layout.GridDataFactory;
@@ -22,8 +23,11 @@ import org.frisket.material.desk.TypedNumber;
 import org.frisket.material.tools.Machine;
 import org.frisket.material.tools.Problem;
 import org.frisket.material.tools.Tool;
+import org.frisket.material.tools.ToolKind;
+import org.frisket.material.tools.ToolOptions;
 import org.frisket.material.trials.Parameter;
 import org.frisket.material.trials.Settings;
+import org.frisket.material.trials.Setup;
 import org.frisket.material.trials.SheetLayout;
 import org.frisket.material.trials.StockFacts;
 import org.frisket.material.trials.Sweep;
@@ -270,14 +274,26 @@ final class SheetForm extends Composite {
 		int which = stocks.stream().map(SheetForm::key).toList().indexOf(key(sheet.stock()));
 		stock.select(Math.max(0, which));
 		fill(sheet.stock().grammage());
-		machine.select(Math.max(0, state.offeredMachines().stream().map(Machine::id).toList()
-				.indexOf(sheet.setup().machine())));
+		int on = state.offeredMachines().stream().map(Machine::id).toList().indexOf(sheet.setup().machine());
+		// of a machine that was taken away, nothing but its steps is known
+		machine.select(on < 0 ? machine.getItemCount() - 1 : on);
 		operation.select(Math.max(0, OPERATIONS.indexOf(sheet.setup().operation())));
 		showTools();
-		tool.select(Math.max(0, tools.stream().map(Tool::id).toList().indexOf(sheet.setup().tool())));
+		if (tools.stream().noneMatch(each -> each.id().equals(sheet.setup().tool()))) {
+			addGone(sheet.setup());
+		}
+		tool.select(tools.stream().map(Tool::id).toList().indexOf(sheet.setup().tool()));
 		show(across, sheet.across());
 		show(down, sheet.down());
 		setFixed(true);
+	}
+
+	/** Of a tool that was taken away, nothing but its id is known. */
+	private void addGone(Setup setup) {
+		tools = new ArrayList<>(tools);
+		tools.add(ToolOptions.tool(ToolKind.usual(setup.operation()).orElseThrow(), setup.tool(),
+				Map.of("name", setup.tool()))); //$NON-NLS-1$
+		tool.add(setup.tool());
 	}
 
 	private void show(SweepRow row, Sweep sweep) {

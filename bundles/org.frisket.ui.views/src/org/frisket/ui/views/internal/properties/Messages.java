@@ -149,6 +149,7 @@ final class Messages extends NLS {
 	public static String NumberField_whole;
 	public static String OperationForm_add;
 	public static String OperationForm_addTip;
+	public static String OperationForm_advice;
 	public static String OperationForm_dash;
 	public static String OperationForm_dashTip;
 	public static String OperationForm_earlier;

@@ -3,6 +3,7 @@ package org.frisket.ui.views.internal.properties;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -17,6 +18,8 @@ import org.eclipse.swt.widgets.Label;
 import org.frisket.editing.ChangeOperation;
 import org.frisket.editing.Edit;
 import org.frisket.model.Element;
+import org.frisket.model.Jobs;
+import org.frisket.model.Layer;
 import org.frisket.model.Operation;
 import org.frisket.model.OperationKind;
 import org.frisket.ui.OperationName;
@@ -101,6 +104,7 @@ final class OperationForm extends Form {
 				typed -> subject.execute(ChangeOperation.passes(subject.elements(), place,
 						NumberField.parseWhole(typed, 1, ChangeOperation.MOST_PASSES)))));
 		addDashes(place);
+		fields.add(new AdviceLine(this, list, COLUMNS, () -> question(place)));
 		if (listed.get(place) < subject.elements().size()) {
 			Label some = label(list, NLS.bind(Messages.OperationForm_some, listed.get(place), subject.elements().size()));
 			GridDataFactory.fillDefaults().span(COLUMNS, 1).applyTo(some);
@@ -141,6 +145,20 @@ final class OperationForm extends Form {
 	private <V> V common(int place, Function<Operation, V> value) {
 		return Subject.common(subject.elements().stream().map(Element::getOperations)
 				.filter(operations -> operations.size() > place).map(operations -> operations.get(place)).toList(), value);
+	}
+
+	/** Advice for an operation that is the same of all, in one stock. */
+	private Optional<AdviceLine.Question> question(int place) {
+		String stock = Subject.common(subject.elements(), OperationForm::stock);
+		OperationKind kind = common(place, Operation::getKind);
+		String tool = common(place, operation -> Objects.requireNonNullElse(operation.getTool(), "")); //$NON-NLS-1$
+		return stock == null || kind == null || kind == OperationKind.PRINT || tool == null ? Optional.empty()
+				: Optional.of(new AdviceLine.Question(stock, kind, tool));
+	}
+
+	private static String stock(Element element) {
+		Layer layer = Jobs.layerOf(element);
+		return layer == null ? null : layer.getStock();
 	}
 
 	private String passes(int place) {

@@ -18,6 +18,9 @@ final class RowLayout {
 	static final int THREADS_PX = 28;
 
 	private static final int NAME_PX = BRACKETS_PX + 4 * SPACE_PX;
+	/** Both edges, and the colour between them. */
+	private static final int THINNEST_PX = 3;
+	private static final int PX_PER_MM = 16;
 	private static final int INDENT_PX = 2 * SPACE_PX;
 
 	private RowLayout() {
@@ -36,6 +39,15 @@ final class RowLayout {
 	static Rectangle nameOf(Rectangle place, Row row, int lineHeight) {
 		int x = place.x + NAME_PX + (row.isLayer() ? 0 : INDENT_PX);
 		return new Rectangle(x, place.y + SPACE_PX, Math.max(0, place.x + place.width - THREADS_PX - x), lineHeight);
+	}
+
+	/**
+	 * How thick a sheet of so many mm is drawn: paper, card and board can be told apart, and there is room for all.
+	 *
+	 * @param caliperMm 0 for one that is not known
+	 */
+	static int sheetPx(double caliperMm) {
+		return caliperMm > 0 ? (int) Math.max(THINNEST_PX, Math.min(SHEET_PX, Math.round(caliperMm * PX_PER_MM))) : SHEET_PX;
 	}
 
 	/** Where the sheet of a layer is seen from its edge. */

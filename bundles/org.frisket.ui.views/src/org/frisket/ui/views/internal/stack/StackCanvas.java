@@ -27,6 +27,7 @@ public final class StackCanvas extends Canvas {
 
 	private final LocalResourceManager images = new LocalResourceManager(JFaceResources.getResources(), this);
 	private final int lineHeight;
+	private final StackStocks stocks = new StackStocks(this);
 	private final StackActions actions = new StackActions(this);
 	private final StackMouse mouse;
 	private final RowName name;
@@ -69,6 +70,9 @@ public final class StackCanvas extends Canvas {
 	void show(JobOnBench newBench) {
 		mouse.cancel();
 		bench = newBench;
+		if (bench != null) {
+			stocks.watch();
+		}
 		refresh();
 	}
 
@@ -110,7 +114,7 @@ public final class StackCanvas extends Canvas {
 	}
 
 	private void lay() {
-		rows = new StackRows(bench, lineHeight);
+		rows = new StackRows(bench, lineHeight, stocks::of);
 		threads = new MatThreads(bench == null ? null : bench.job(), rows);
 		brackets = new GroupBrackets(bench == null ? null : bench.job(), rows);
 	}
@@ -122,6 +126,11 @@ public final class StackCanvas extends Canvas {
 		bar.setVisible(height > room);
 		bar.setValues(Math.min(bar.getSelection(), Math.max(0, height - room)), 0, Math.max(height, 1),
 				Math.max(1, Math.min(room, height)), lineHeight, Math.max(1, room - lineHeight));
+	}
+
+	/** What stands over the sheet of a layer. */
+	public String title(Layer layer) {
+		return StackPainter.titleOf(layer, rows.state(new Row(layer, null)));
 	}
 
 	/** Where a row is seen, in pixels of the control. */

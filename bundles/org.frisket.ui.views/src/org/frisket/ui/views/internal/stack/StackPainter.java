@@ -12,6 +12,7 @@ import org.frisket.model.OperationKind;
 import org.frisket.ui.OperationName;
 import org.frisket.ui.ThemeColour;
 import org.frisket.ui.bench.OperationLook;
+import org.frisket.ui.views.StockNotes;
 import org.frisket.ui.views.internal.ElementText;
 
 /** Paints the rows of the stack. A layer is a sheet seen from its edge; a hidden one is pulled aside. */
@@ -44,14 +45,18 @@ final class StackPainter {
 		marks.pin(RowLayout.pinOf(place), layer.isLocked());
 		Rectangle name = RowLayout.nameOf(place, row, lineHeight);
 		int right = marks.findings(state.findings(), name.x + name.width, name.y);
-		marks.text(titleOf(layer), name.x, name.y, right - name.x, layer.isVisible());
-		sheet(RowLayout.sheetOf(place, row, lineHeight), layer, ink);
+		marks.text(titleOf(layer, state), name.x, name.y, right - name.x, layer.isVisible());
+		Rectangle room = RowLayout.sheetOf(place, row, lineHeight);
+		int thick = RowLayout.sheetPx(state.stock().map(StockNotes.Note::caliperMm).orElse(0.0));
+		sheet(new Rectangle(room.x, room.y + room.height - thick, room.width, thick), layer, ink);
 		operations(state, name.x, name.y + lineHeight + RowLayout.SHEET_PX + 2 * SPACE_PX, name.width, ink);
 	}
 
-	private static String titleOf(Layer layer) {
+	/** The stock by its name, or by its id where the studio has none of it. */
+	static String titleOf(Layer layer, RowState state) {
 		String name = layer.getName() == null ? "" : layer.getName(); //$NON-NLS-1$
-		return layer.getStock() == null ? name : NLS.bind(Messages.StackPainter_parted, name, layer.getStock());
+		return layer.getStock() == null ? name : NLS.bind(Messages.StackPainter_parted, name,
+				state.stock().map(StockNotes.Note::name).orElse(layer.getStock()));
 	}
 
 	private void sheet(Rectangle place, Layer layer, Color ink) {

@@ -6,14 +6,17 @@ import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 import org.frisket.model.Element;
 import org.frisket.model.OperationKind;
 import org.frisket.prepare.Finding;
 import org.frisket.ui.bench.JobOnBench;
+import org.frisket.ui.views.StockNotes;
 
 /** The rows of a job one under the other, with what is said of each. Heights are in pixels from the top. */
 final class StackRows {
@@ -23,11 +26,16 @@ final class StackRows {
 	private final Map<Row, Integer> places = new HashMap<>();
 	private final Map<Row, RowState> states = new HashMap<>();
 	private final int lineHeight;
+	private final Function<String, Optional<StockNotes.Note>> stocks;
 	private int height;
 
-	/** @param bench null for no rows */
-	StackRows(JobOnBench bench, int lineHeight) {
+	/**
+	 * @param bench  null for no rows
+	 * @param stocks what the studio knows of a stock by its id
+	 */
+	StackRows(JobOnBench bench, int lineHeight, Function<String, Optional<StockNotes.Note>> stocks) {
 		this.lineHeight = lineHeight;
+		this.stocks = stocks;
 		rows = bench == null ? new ArrayList<>() : Row.of(bench.job());
 		for (int i = 0; i < rows.size(); i++) {
 			tops.add(height);
@@ -53,7 +61,7 @@ final class StackRows {
 			states.put(row, new RowState(counted ? OptionalInt.of(count) : OptionalInt.empty(),
 					row.isLayer() ? ofLayer(row, bench.findings())
 							: findings.getOrDefault(row.element().getId(), List.of()),
-					operations));
+					operations, row.isLayer() ? Optional.ofNullable(row.layer().getStock()).flatMap(stocks) : Optional.empty()));
 		}
 	}
 
