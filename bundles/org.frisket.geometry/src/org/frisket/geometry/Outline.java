@@ -35,10 +35,18 @@ public record Outline(List<Contour> contours) {
 	}
 
 	public Bounds bounds() {
-		return contours.stream().map(Contour::bounds).reduce(Bounds.EMPTY, Bounds::with);
+		Bounds all = Bounds.EMPTY;
+		for (Contour contour : contours) {
+			all = all.with(contour.bounds());
+		}
+		return all;
 	}
 
 	public int nodeCount() {
-		return contours.stream().mapToInt(Contour::nodeCount).sum();
+		int count = 0;
+		for (Contour contour : contours) {
+			count += contour.nodeCount();
+		}
+		return count;
 	}
 }

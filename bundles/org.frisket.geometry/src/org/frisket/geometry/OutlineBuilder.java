@@ -12,14 +12,24 @@ public final class OutlineBuilder {
 	/** Relative to the size of the coordinates; what adding up relative steps may miss the start by. */
 	private static final double ROUNDING = 1e-12;
 
+	/** The width and height of a contour and its start's coordinates are at most so many times its largest coordinate. */
+	private static final double REACH = 7;
+
 	/** A quarter of what outlines are commonly cleaned within. */
 	private static final double ARC_DEVIATION = 0.005;
 
 	private final double arcDeviation;
 	private final List<Contour> contours = new ArrayList<>();
+	private final List<Point> dots = new ArrayList<>();
 	private List<Segment> segments = new ArrayList<>();
 	private Point start = Point.ORIGIN;
 	private Point current = Point.ORIGIN;
+	/** No coordinate so far is further from zero. */
+	private double largest;
+	/** Whether the pen was put down since the last end. */
+	private boolean down;
+	/** Whether anything was drawn since then, be it without extent. */
+	private boolean drawn;
 	/** Last control point of a cubic or quadratic just drawn, for the smooth forms; null after anything else. */
 	private Point cubicControl;
 	private Point quadraticControl;
@@ -44,6 +54,8 @@ public final class OutlineBuilder {
 		finish(false);
 		start = point;
 		arriveAt(point);
+		down = true;
+		drawn = false;
 	}
 
 	public void lineTo(Point end) {
@@ -58,6 +70,8 @@ public final class OutlineBuilder {
 			segments.add(new Cubic(current, control1, control2, end));
 		}
 		arriveAt(end);
+		reachTo(control1);
+		reachTo(control2);
 		cubicControl = control2;
 	}
 
@@ -71,6 +85,7 @@ public final class OutlineBuilder {
 			segments.add(Cubic.ofQuadratic(current, control, end));
 		}
 		arriveAt(end);
+		reachTo(control);
 		quadraticControl = control;
 	}
 
@@ -92,6 +107,7 @@ public final class OutlineBuilder {
 	 */
 	public void arcTo(double rx, double ry, double turn, boolean large, boolean sweep, Point end) {
 		EllipticalArc.add(this, rx, ry, turn, large, sweep, end, arcDeviation);
+		drawn = true;
 	}
 
 	/**
@@ -115,16 +131,25 @@ public final class OutlineBuilder {
 	/** Closes the contour, by a line unless the pen is at its start; the pen goes back there. */
 	public void close() {
 		if (!segments.isEmpty() && !current.equals(start)) {
-			double reach = ROUNDING * (Math.abs(start.x()) + Math.abs(start.y()) + contoursReach());
 			int last = segments.size() - 1;
-			if (current.distance(start) <= reach) {
+			if (isBackAtStart()) {
 				segments.set(last, segments.get(last).withEnds(segments.get(last).start(), start));
 			} else {
 				segments.add(new Line(current, start));
 			}
 		}
+		drawn |= down;
 		finish(true);
 		arriveAt(start);
+		down = false;
+		drawn = false;
+	}
+
+	private boolean isBackAtStart() {
+		double missed = current.distance(start);
+		// the reach of curves takes time, and hardly any contour needs it
+		return missed <= ROUNDING * REACH * largest
+				&& missed <= ROUNDING * (Math.abs(start.x()) + Math.abs(start.y()) + contoursReach());
 	}
 
 	private double contoursReach() {
@@ -138,15 +163,33 @@ public final class OutlineBuilder {
 		return new Outline(contours);
 	}
 
+	/**
+	 * Where the pen was put down and lifted again without a way between: a segment without extent, or an end where
+	 * nothing had begun. They are no contours.
+	 */
+	public List<Point> dots() {
+		finish(false);
+		return List.copyOf(dots);
+	}
+
 	private void finish(boolean closed) {
 		if (!segments.isEmpty()) {
 			contours.add(closed ? Contour.closed(segments) : Contour.open(segments));
 			segments = new ArrayList<>();
+		} else if (drawn) {
+			dots.add(current);
 		}
+		drawn = false;
+	}
+
+	private void reachTo(Point point) {
+		largest = Math.max(largest, Math.max(Math.abs(point.x()), Math.abs(point.y())));
 	}
 
 	private void arriveAt(Point point) {
 		current = point;
+		drawn = true;
+		reachTo(point);
 		cubicControl = null;
 		quadraticControl = null;
 	}

@@ -30,6 +30,16 @@ public final class PathData {
 		return new PathDataParser(text, new OutlineBuilder(arcDeviation)).parse();
 	}
 
+	/**
+	 * Where path data draws something without extent and nothing else before the next move, in its order: a pen leaves
+	 * a dot there, an outline has nothing.
+	 *
+	 * @throws PathDataException if the text breaks the grammar or a number is too large
+	 */
+	public static List<Point> dots(String text) {
+		return new PathDataParser(text, new OutlineBuilder()).dots();
+	}
+
 	/** The contours one after the other; see {@link #format(Contour, int)}. */
 	public static String format(Outline outline, int decimals) {
 		return format(outline.contours(), decimals);

@@ -1,5 +1,7 @@
 package org.frisket.geometry;
 
+import java.util.List;
+
 /** Reads SVG path data by the grammar of SVG 1.1, section 8.3.9. */
 final class PathDataParser {
 
@@ -12,6 +14,17 @@ final class PathDataParser {
 	}
 
 	Outline parse() {
+		run();
+		return builder.build();
+	}
+
+	/** See {@link OutlineBuilder#dots()}. */
+	List<Point> dots() {
+		run();
+		return builder.dots();
+	}
+
+	private void run() {
 		scanner.skipSpace();
 		boolean first = true;
 		while (!scanner.atEnd()) {
@@ -24,7 +37,6 @@ final class PathDataParser {
 			run(command);
 			scanner.skipSpace();
 		}
-		return builder.build();
 	}
 
 	/** A command and all the argument groups behind it. */

@@ -28,9 +28,13 @@ final class PathDataScanner {
 	}
 
 	void skipSpace() {
-		while (" \t\r\n\f".indexOf(peek()) >= 0) {
+		while (isSpace(peek())) {
 			position++;
 		}
+	}
+
+	private static boolean isSpace(char c) {
+		return c == ' ' || c == '\n' || c == '\t' || c == '\r' || c == '\f';
 	}
 
 	char command() {
@@ -83,7 +87,7 @@ final class PathDataScanner {
 			throw new PathDataException(position, "expected a number, found " + describe());
 		}
 		exponent();
-		double value = Double.parseDouble(text.substring(start, position));
+		double value = Decimals.parse(text, start, position);
 		if (Math.abs(value) > LARGEST) {
 			throw new PathDataException(start, "number is too large: " + text.substring(start, position));
 		}

@@ -41,12 +41,18 @@ public sealed interface ImportedShape {
 		}
 
 		public Area {
-			outline = new Outline(outline.contours().stream().filter(c -> !c.isEmpty()).map(Area::closed).toList());
+			if (!outline.contours().stream().allMatch(Area::isFit)) {
+				outline = new Outline(outline.contours().stream().filter(c -> !c.isEmpty()).map(Area::closed).toList());
+			}
 		}
 
 		@Override
 		public Bounds bounds() {
 			return outline.bounds();
+		}
+
+		private static boolean isFit(Contour contour) {
+			return contour.isClosed() && !contour.isEmpty();
 		}
 
 		private static Contour closed(Contour contour) {

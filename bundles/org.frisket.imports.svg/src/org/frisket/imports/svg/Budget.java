@@ -44,11 +44,16 @@ final class Budget {
 
 	/** An outline comes out. */
 	Outline outline(Node node, Outline outline) throws UnreadableArtException {
-		nodes += outline.nodeCount();
+		nodes(node, outline.nodeCount());
+		return outline;
+	}
+
+	/** Outlines of so many nodes come out. */
+	void nodes(Node node, long count) throws UnreadableArtException {
+		nodes += count;
 		if (nodes > MOST_NODES) {
 			throw refused(node, NLS.bind(Messages.Budget_nodes, MOST_NODES / 1_000_000));
 		}
-		return outline;
 	}
 
 	private UnreadableArtException refused(Node node, String reason) {

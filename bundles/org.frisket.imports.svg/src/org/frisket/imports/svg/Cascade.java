@@ -2,8 +2,6 @@ package org.frisket.imports.svg;
 
 import java.io.IOException;
 import java.io.StringReader;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +9,8 @@ import java.util.Map;
 import org.apache.batik.css.parser.Parser;
 import org.eclipse.osgi.util.NLS;
 import org.frisket.imports.Remarks;
+import org.frisket.imports.svg.Rules.Rule;
+import org.frisket.imports.svg.Style.Declarations;
 import org.w3c.css.sac.CSSException;
 import org.w3c.css.sac.CSSParseException;
 import org.w3c.css.sac.DocumentHandler;
@@ -27,18 +27,14 @@ import org.w3c.css.sac.SelectorList;
  */
 final class Cascade {
 
-	private record Rule(Selector selector, int weight, int order, Map<String, String> declarations,
-			Map<String, String> important) {
-	}
-
 	private final Remarks remarks;
-	private final List<Rule> rules = new ArrayList<>();
-	private final Map<String, Map<String, String>> inline = new HashMap<>();
+	private final Rules rules = new Rules();
+	/** By what style attributes say; drawings say the same again and again. */
+	private final Map<String, Declarations> inline = new HashMap<>();
 
 	Cascade(Node root, Remarks remarks) {
 		this.remarks = remarks;
 		collect(root);
-		rules.sort(Comparator.comparingInt(Rule::weight).thenComparingInt(Rule::order));
 	}
 
 	private void collect(Node node) {
@@ -64,13 +60,13 @@ final class Cascade {
 
 	/** The style of an element whose parent has the given one. */
 	Style of(Node node, Style parent) {
-		Map<String, String> declared = new HashMap<>();
-		for (Map.Entry<String, String> attribute : node.attributes().entrySet()) {
-			if (Style.isProperty(attribute.getKey()) && !attribute.getKey().equals("transform")) {
-				declared.put(attribute.getKey(), attribute.getValue().strip());
+		Declarations declared = new Declarations();
+		node.eachAttribute((name, value) -> {
+			if (Style.isProperty(name) && !name.equals("transform")) {
+				declared.put(name, value.strip());
 			}
-		}
-		List<Rule> matching = rules.stream().filter(rule -> Selectors.matches(rule.selector(), node)).toList();
+		});
+		List<Rule> matching = rules.matching(node);
 		matching.forEach(rule -> declared.putAll(rule.declarations()));
 		String style = node.attribute("style");
 		if (style != null) {
@@ -80,7 +76,7 @@ final class Cascade {
 		return parent.child(declared);
 	}
 
-	private static Map<String, String> declarations(String text) {
+	private static Declarations declarations(String text) {
 		Reader reader = new Reader();
 		Parser parser = new Parser();
 		parser.setDocumentHandler(reader);
@@ -118,8 +114,8 @@ final class Cascade {
 
 		private final Cascade cascade;
 		private final Node sheet;
-		private final Map<String, String> declarations = new HashMap<>();
-		private final Map<String, String> important = new HashMap<>();
+		private Declarations declarations = new Declarations();
+		private Declarations important = new Declarations();
 		/** Rules for other media than screens have no effect. */
 		private int otherMedia;
 
@@ -142,8 +138,8 @@ final class Cascade {
 
 		@Override
 		public void startSelector(SelectorList selectors) {
-			declarations.clear();
-			important.clear();
+			declarations = new Declarations();
+			important = new Declarations();
 		}
 
 		@Override
@@ -154,8 +150,7 @@ final class Cascade {
 			for (int i = 0; i < selectors.getLength(); i++) {
 				Selector selector = selectors.item(i);
 				if (Selectors.isKnown(selector)) {
-					cascade.rules.add(new Rule(selector, Selectors.specificity(selector), cascade.rules.size(),
-							Map.copyOf(declarations), Map.copyOf(important)));
+					cascade.rules.add(selector, declarations, important);
 				} else {
 					cascade.remarks.once(sheet.place(), NLS.bind(Messages.Cascade_selector, selector));
 				}
@@ -222,12 +217,12 @@ final class Cascade {
 
 		@Override
 		public void startFontFace() {
-			declarations.clear();
+			declarations = new Declarations();
 		}
 
 		@Override
 		public void endFontFace() {
-			declarations.clear();
+			declarations = new Declarations();
 		}
 	}
 }

@@ -1,8 +1,8 @@
 package org.frisket.imports.svg;
 
 import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+
+import org.frisket.geometry.Decimals;
 
 /**
  * Lengths in pixels, as attributes and styles write them (SVG 1.1, section 4.2; CSS Values 4, section 6.2).
@@ -19,19 +19,19 @@ record Lengths(double perInch, double width, double height, double fontSize) {
 		WIDTH, HEIGHT, DIAGONAL, FONT
 	}
 
-	private static final Pattern FORM = Pattern.compile("\\s*(" + Numbers.NUMBER + ")\\s*([a-zA-Z]*|%)\\s*");
-
 	Lengths withFontSize(double size) {
 		return new Lengths(perInch, width, height, size);
 	}
 
 	/** NaN if it is none. */
 	double parse(String text, Of of) {
-		Matcher matcher = FORM.matcher(text);
-		if (!matcher.matches()) {
+		int from = Numbers.afterBlanks(text, 0);
+		int end = Decimals.end(text, from);
+		if (end == from) {
 			return Double.NaN;
 		}
-		return Numbers.parse(matcher.group(1)) * pixels(matcher.group(2).toLowerCase(Locale.ROOT), of);
+		String unit = end == text.length() ? "" : text.substring(end).strip().toLowerCase(Locale.ROOT);
+		return Numbers.parse(text, from, end) * pixels(unit, of);
 	}
 
 	private double pixels(String unit, Of of) {

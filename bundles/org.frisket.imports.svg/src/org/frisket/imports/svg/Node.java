@@ -2,26 +2,30 @@ package org.frisket.imports.svg;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.function.BiConsumer;
 
 import org.eclipse.osgi.util.NLS;
 
 /** An element of the file, or a stretch of text between elements. */
 final class Node {
 
+	static final String[] NONE = {};
+
 	/** The local name; empty for text, and for elements that are not SVG's. */
 	private final String name;
-	private final Map<String, String> attributes;
+	/** Names and values in turn; there are few, so that going through them is as fast as a map and takes less memory. */
+	private final String[] attributes;
 	private final String text;
 	private final Node parent;
 	private final int line;
 	private final List<Node> children = new ArrayList<>(0);
 
-	Node(String name, Map<String, String> attributes, Node parent, int line) {
+	/** @param attributes names and values in turn; of equal names the first one holds */
+	Node(String name, String[] attributes, Node parent, int line) {
 		this(name, attributes, "", parent, line);
 	}
 
-	private Node(String name, Map<String, String> attributes, String text, Node parent, int line) {
+	private Node(String name, String[] attributes, String text, Node parent, int line) {
 		this.name = name;
 		this.attributes = attributes;
 		this.text = text;
@@ -30,7 +34,7 @@ final class Node {
 	}
 
 	static Node ofText(String text, Node parent, int line) {
-		return new Node("", Map.of(), text, parent, line);
+		return new Node("", NONE, text, parent, line);
 	}
 
 	String name() {
@@ -43,15 +47,24 @@ final class Node {
 
 	/** Null if there is none. Attributes of other namespaces are known by their local name, after those of none. */
 	String attribute(String attribute) {
-		return attributes.get(attribute);
+		for (int i = 0; i < attributes.length; i += 2) {
+			if (attributes[i].equals(attribute)) {
+				return attributes[i + 1];
+			}
+		}
+		return null;
 	}
 
 	String attribute(String attribute, String otherwise) {
-		return attributes.getOrDefault(attribute, otherwise);
+		String value = attribute(attribute);
+		return value == null ? otherwise : value;
 	}
 
-	Map<String, String> attributes() {
-		return attributes;
+	/** Names and values; of equal names the one that holds comes last. */
+	void eachAttribute(BiConsumer<String, String> action) {
+		for (int i = attributes.length - 2; i >= 0; i -= 2) {
+			action.accept(attributes[i], attributes[i + 1]);
+		}
 	}
 
 	/** Of a stretch of text. */

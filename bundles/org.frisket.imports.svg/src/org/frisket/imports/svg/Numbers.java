@@ -2,15 +2,12 @@ package org.frisket.imports.svg;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+
+import org.frisket.geometry.Decimals;
 
 /** Numbers in attributes. */
 final class Numbers {
 
-	static final String NUMBER = "[+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d+)?";
-
-	private static final Pattern ONE = Pattern.compile(NUMBER);
 	/** Larger coordinates are no drawing. */
 	private static final double LARGEST = 1e9;
 
@@ -19,30 +16,42 @@ final class Numbers {
 
 	/** NaN if it is none, or beyond all measure. */
 	static double parse(String text) {
-		if (!ONE.matcher(text).matches()) {
-			return Double.NaN;
-		}
-		double value = Double.parseDouble(text);
+		return !text.isEmpty() && Decimals.end(text, 0) == text.length() ? parse(text, 0, text.length()) : Double.NaN;
+	}
+
+	/** That between two places, where one stands; NaN if it is beyond all measure. */
+	static double parse(String text, int from, int to) {
+		double value = Decimals.parse(text, from, to);
 		return Math.abs(value) <= LARGEST ? value : Double.NaN;
 	}
 
 	/** All up to the first thing that is neither a number nor a separator. */
 	static List<Double> list(String text) {
 		List<Double> numbers = new ArrayList<>();
-		Matcher matcher = ONE.matcher(text);
 		int at = 0;
-		while (matcher.find(at) && isSeparator(text.substring(at, matcher.start()))) {
-			double number = parse(matcher.group());
+		while (true) {
+			int from = afterSeparator(text, at);
+			int end = Decimals.end(text, from);
+			double number = end == from ? Double.NaN : parse(text, from, end);
 			if (Double.isNaN(number)) {
-				break;
+				return numbers;
 			}
 			numbers.add(number);
-			at = matcher.end();
+			at = end;
 		}
-		return numbers;
 	}
 
-	private static boolean isSeparator(String between) {
-		return between.isBlank() || between.strip().equals(",");
+	/** Behind blanks with at most one comma among them. */
+	static int afterSeparator(String text, int from) {
+		int at = afterBlanks(text, from);
+		return at < text.length() && text.charAt(at) == ',' ? afterBlanks(text, at + 1) : at;
+	}
+
+	static int afterBlanks(String text, int from) {
+		int at = from;
+		while (at < text.length() && Character.isWhitespace(text.charAt(at))) {
+			at++;
+		}
+		return at;
 	}
 }

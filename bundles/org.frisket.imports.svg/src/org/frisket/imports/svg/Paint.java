@@ -23,7 +23,7 @@ final class Paint {
 	/** As {@code #rrggbb}, or empty. */
 	static String colour(String paint, Style style) {
 		OptionalInt rgb = rgb(paint, style);
-		return rgb.isPresent() ? String.format(Locale.ROOT, "#%06x", rgb.getAsInt()) : "";
+		return rgb.isPresent() ? "#" + Integer.toHexString(1 << 24 | rgb.getAsInt()).substring(1) : "";
 	}
 
 	/** From 0 for black to 1 for white, as masks take it; paints without a colour count as white. */
@@ -43,18 +43,35 @@ final class Paint {
 			String own = style.get("color", "black").strip().toLowerCase(Locale.ROOT);
 			return own.equals("currentcolor") ? OptionalInt.of(0) : rgb(own, style);
 		}
-		if (text.matches("#[0-9a-f]{6}([0-9a-f]{2})?")) {
-			return OptionalInt.of(Integer.parseInt(text.substring(1, 7), 16));
+		if (text.startsWith("#")) {
+			return digits(text);
 		}
-		if (text.matches("#[0-9a-f]{3,4}")) {
-			return OptionalInt.of(17 * (Character.digit(text.charAt(1), 16) << 16 | Character.digit(text.charAt(2), 16) << 8
-					| Character.digit(text.charAt(3), 16)));
-		}
-		if (text.matches("rgba?\\(.*\\)")) {
+		if (text.endsWith(")") && (text.startsWith("rgb(") || text.startsWith("rgba("))) {
 			return parts(text);
 		}
 		Integer named = NAMES.get(text);
 		return named == null ? OptionalInt.empty() : OptionalInt.of(named);
+	}
+
+	/** Three or six digits; what may follow for the opacity counts for nothing. */
+	private static OptionalInt digits(String text) {
+		int digits = text.length() - 1;
+		int rgb = 0;
+		for (int i = 1; i <= digits; i++) {
+			int digit = text.charAt(i) < 128 ? Character.digit(text.charAt(i), 16) : -1;
+			if (digit < 0) {
+				return OptionalInt.empty();
+			}
+			if (i <= 3 && digits <= 4) {
+				rgb = rgb << 8 | 17 * digit;
+			} else if (i <= 6 && digits > 4) {
+				rgb = rgb << 4 | digit;
+			}
+		}
+		return switch (digits) {
+		case 3, 4, 6, 8 -> OptionalInt.of(rgb);
+		default -> OptionalInt.empty();
+		};
 	}
 
 	private static OptionalInt parts(String text) {

@@ -1,6 +1,6 @@
 package org.frisket.imports.svg;
 
-import java.util.Arrays;
+import java.util.StringTokenizer;
 
 import org.w3c.css.sac.AttributeCondition;
 import org.w3c.css.sac.CombinatorCondition;
@@ -20,7 +20,48 @@ final class Selectors {
 	private static final int ID = 1_000_000;
 	private static final int CLASS = 1_000;
 
+	/** The key of selectors that any element may match. */
+	static final String ANY = "*";
+
 	private Selectors() {
+	}
+
+	/** What elements have to have that match a known selector: a name, or one of the keys below. */
+	static String key(Selector selector) {
+		return switch (selector.getSelectorType()) {
+		case Selector.SAC_ELEMENT_NODE_SELECTOR -> {
+			String name = ((ElementSelector) selector).getLocalName();
+			yield name == null ? ANY : name;
+		}
+		case Selector.SAC_CONDITIONAL_SELECTOR -> {
+			ConditionalSelector conditional = (ConditionalSelector) selector;
+			String key = key(conditional.getCondition());
+			yield key.equals(ANY) ? key(conditional.getSimpleSelector()) : key;
+		}
+		case Selector.SAC_DESCENDANT_SELECTOR, Selector.SAC_CHILD_SELECTOR ->
+			key(((DescendantSelector) selector).getSimpleSelector());
+		default -> ANY;
+		};
+	}
+
+	private static String key(Condition condition) {
+		if (condition instanceof CombinatorCondition both) {
+			String first = key(both.getFirstCondition());
+			return first.equals(ANY) ? key(both.getSecondCondition()) : first;
+		}
+		return switch (condition.getConditionType()) {
+		case Condition.SAC_ID_CONDITION -> ofId(((AttributeCondition) condition).getValue());
+		case Condition.SAC_CLASS_CONDITION -> ofClass(((AttributeCondition) condition).getValue());
+		default -> ANY;
+		};
+	}
+
+	static String ofId(String id) {
+		return "#" + id;
+	}
+
+	static String ofClass(String name) {
+		return "." + name;
 	}
 
 	static boolean isKnown(Selector selector) {
@@ -126,6 +167,15 @@ final class Selectors {
 	}
 
 	private static boolean isOneOf(String word, String words) {
-		return words != null && Arrays.asList(words.strip().split("\\s+")).contains(word);
+		if (words == null) {
+			return false;
+		}
+		StringTokenizer each = new StringTokenizer(words);
+		while (each.hasMoreTokens()) {
+			if (each.nextToken().equals(word)) {
+				return true;
+			}
+		}
+		return false;
 	}
 }

@@ -39,8 +39,8 @@ final class ShapeOutlines {
 			double ry = radius(node, "ry", "rx", lengths, Lengths.Of.HEIGHT);
 			yield ellipse(node, rx, ry, lengths, new OutlineBuilder(deviation));
 		}
-		case "line" -> line(node, lengths);
-		case "polyline", "polygon" -> polygon(node);
+		case "line" -> ends(node, lengths).build();
+		case "polyline", "polygon" -> corners(node).build();
 		default -> null;
 		};
 	}
@@ -76,24 +76,47 @@ final class ShapeOutlines {
 			return PathData.parse(data, deviation);
 		} catch (PathDataException e) {
 			remarks.once(node.place(), NLS.bind(Messages.ShapeOutlines_path, e.getMessage()));
-			return upToTheFault(data, e.position(), deviation);
+			return PathData.parse(upToTheFault(data, e.position()), deviation);
+		}
+	}
+
+	/** Where a pen is put down in a shape and lifted again without a way between. */
+	List<Point> dots(Node node, Lengths lengths) {
+		return switch (node.name()) {
+		case "path" -> dots(node.attribute("d", ""));
+		case "line" -> ends(node, lengths).dots();
+		case "polyline", "polygon" -> corners(node).dots();
+		default -> List.of();
+		};
+	}
+
+	private static List<Point> dots(String data) {
+		if (data.strip().equals("none")) {
+			return List.of();
+		}
+		try {
+			return PathData.dots(data);
+		} catch (PathDataException e) {
+			return PathData.dots(upToTheFault(data, e.position()));
 		}
 	}
 
 	/** A path is drawn up to where it breaks the grammar (SVG 1.1, section 8.3.1); here, to the command before. */
-	private static Outline upToTheFault(String data, int fault, double deviation) {
+	private static String upToTheFault(String data, int fault) {
 		int end = Math.min(fault, data.length());
 		while (end > 0) {
 			end--;
 			if (COMMANDS.indexOf(data.charAt(end)) >= 0) {
+				String before = data.substring(0, end);
 				try {
-					return PathData.parse(data.substring(0, end), deviation);
+					PathData.dots(before);
+					return before;
 				} catch (PathDataException e) {
 					end = Math.min(end, e.position());
 				}
 			}
 		}
-		return Outline.EMPTY;
+		return "";
 	}
 
 	private Outline rectangle(Node node, Lengths lengths, OutlineBuilder builder) {
@@ -134,16 +157,16 @@ final class ShapeOutlines {
 		return builder.build();
 	}
 
-	private Outline line(Node node, Lengths lengths) {
+	private OutlineBuilder ends(Node node, Lengths lengths) {
 		OutlineBuilder builder = new OutlineBuilder();
 		builder.moveTo(new Point(length(node, "x1", lengths, Lengths.Of.WIDTH),
 				length(node, "y1", lengths, Lengths.Of.HEIGHT)));
 		builder.lineTo(new Point(length(node, "x2", lengths, Lengths.Of.WIDTH),
 				length(node, "y2", lengths, Lengths.Of.HEIGHT)));
-		return builder.build();
+		return builder;
 	}
 
-	private static Outline polygon(Node node) {
+	private static OutlineBuilder corners(Node node) {
 		List<Double> points = Numbers.list(node.attribute("points", ""));
 		OutlineBuilder builder = new OutlineBuilder();
 		for (int i = 0; i + 1 < points.size(); i += 2) {
@@ -157,6 +180,6 @@ final class ShapeOutlines {
 		if (node.is("polygon")) {
 			builder.close();
 		}
-		return builder.build();
+		return builder;
 	}
 }

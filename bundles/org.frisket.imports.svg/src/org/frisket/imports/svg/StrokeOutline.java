@@ -44,6 +44,36 @@ final class StrokeOutline {
 		return outline(stroke.createStrokedShape(path(line, k)).getPathIterator(null), 1 / k);
 	}
 
+	/**
+	 * What a pen covers that is put down and lifted without a way between: a disc, or a square along the axes of the
+	 * element's frame; a pen without caps covers nothing (SVG 1.1, section 11.4).
+	 *
+	 * @param width     of the pen in pixels
+	 * @param deviation how far cubics may lie from the edge of the disc, in pixels
+	 */
+	static Outline ofDots(List<Point> dots, double width, Style style, double deviation) {
+		OutlineBuilder pen = new OutlineBuilder(deviation);
+		double half = width / 2;
+		for (Point dot : dots) {
+			if (cap(style) == BasicStroke.CAP_ROUND) {
+				pen.startArc(dot, half, half, 0, 0, 2 * Math.PI);
+				pen.close();
+			} else if (cap(style) == BasicStroke.CAP_SQUARE) {
+				pen.moveTo(dot.plus(new Point(-half, -half)));
+				pen.lineTo(dot.plus(new Point(half, -half)));
+				pen.lineTo(dot.plus(new Point(half, half)));
+				pen.lineTo(dot.plus(new Point(-half, half)));
+				pen.close();
+			}
+		}
+		return pen.build();
+	}
+
+	/** Whether the pen leaves anything where it does not move. */
+	static boolean hasCaps(Style style) {
+		return cap(style) != BasicStroke.CAP_BUTT;
+	}
+
 	private static int cap(Style style) {
 		return switch (style.get("stroke-linecap", "butt")) {
 		case "round" -> BasicStroke.CAP_ROUND;

@@ -1,51 +1,97 @@
 package org.frisket.imports.svg;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /** The properties of an element, inherited ones among them. */
 final class Style {
 
-	static final Style INITIAL = new Style(Map.of());
-
-	/** Those that are read at all. The second set is not inherited. */
-	private static final Set<String> INHERITED = Set.of("fill", "fill-rule", "stroke", "stroke-width", "stroke-linecap",
+	/** Those that are read at all. Those of the second list are not inherited. */
+	private static final List<String> INHERITED = List.of("fill", "fill-rule", "stroke", "stroke-width", "stroke-linecap",
 			"stroke-linejoin", "stroke-miterlimit", "stroke-dasharray", "stroke-dashoffset", "visibility", "color",
 			"clip-rule", "font-family", "font-size", "font-weight", "font-style", "text-anchor", "letter-spacing",
 			"word-spacing");
-	private static final Set<String> OWN = Set.of("display", "clip-path", "mask", "opacity", "overflow", "transform");
+	private static final List<String> OWN = List.of("display", "clip-path", "mask", "opacity", "overflow", "transform");
+	/** Where the value of a property stands. */
+	private static final Map<String, Integer> PLACES = new HashMap<>();
 
-	private final Map<String, String> values;
+	static {
+		INHERITED.forEach(name -> PLACES.put(name, PLACES.size()));
+		OWN.forEach(name -> PLACES.put(name, PLACES.size()));
+	}
 
-	private Style(Map<String, String> values) {
+	static final Style INITIAL = new Style(new String[PLACES.size()]);
+
+	/** By place; null for what nobody has declared. Not changed any more. */
+	private final String[] values;
+
+	private Style(String[] values) {
 		this.values = values;
 	}
 
 	static boolean isProperty(String name) {
-		return INHERITED.contains(name) || OWN.contains(name);
+		return PLACES.containsKey(name);
+	}
+
+	/** What is declared of one element, or in one rule; of two declarations of a property the later one holds. */
+	static final class Declarations {
+
+		private final String[] values = new String[PLACES.size()];
+		private boolean empty = true;
+
+		/** Other things than properties are passed over. */
+		void put(String name, String value) {
+			Integer place = PLACES.get(name);
+			if (place != null) {
+				values[place] = value;
+				empty = false;
+			}
+		}
+
+		void putAll(Declarations others) {
+			for (int i = 0; i < values.length && !others.empty; i++) {
+				if (others.values[i] != null) {
+					values[i] = others.values[i];
+					empty = false;
+				}
+			}
+		}
+
+		boolean isEmpty() {
+			return empty;
+		}
 	}
 
 	/** The style of a child with these declarations of its own. */
-	Style child(Map<String, String> declared) {
-		boolean anyOwn = values.keySet().stream().anyMatch(OWN::contains);
-		if (declared.isEmpty() && !anyOwn) {
+	Style child(Declarations declared) {
+		if (declared.isEmpty() && !hasOwn()) {
 			return this;
 		}
-		Map<String, String> all = new HashMap<>(values);
-		all.keySet().removeAll(OWN);
-		declared.forEach((name, value) -> {
-			if (!value.equals("inherit")) {
-				all.put(name, value);
-			} else if (values.containsKey(name)) {
-				all.put(name, values.get(name));
+		String[] all = new String[values.length];
+		System.arraycopy(values, 0, all, 0, INHERITED.size());
+		for (int i = 0; i < all.length; i++) {
+			String value = declared.values[i];
+			if (value != null) {
+				all[i] = value.equals("inherit") ? values[i] : value;
 			}
-		});
+		}
 		return new Style(all);
 	}
 
+	private boolean hasOwn() {
+		for (int i = INHERITED.size(); i < values.length; i++) {
+			if (values[i] != null) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	/** @param property one of those that are read */
 	String get(String property, String otherwise) {
-		return values.getOrDefault(property, otherwise);
+		String value = values[PLACES.get(property)];
+		return value == null ? otherwise : value;
 	}
 
 	boolean isShown() {

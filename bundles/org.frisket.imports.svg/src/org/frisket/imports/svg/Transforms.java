@@ -1,8 +1,6 @@
 package org.frisket.imports.svg;
 
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Transform;
@@ -10,26 +8,30 @@ import org.frisket.geometry.Transform;
 /** Lists of transforms: SVG 1.1, section 7.6; angles with a unit and lengths in px as CSS writes them. */
 final class Transforms {
 
-	private static final Pattern ONE = Pattern.compile("\\s*,?\\s*(\\w+)\\s*\\(([^)]*)\\)");
-
 	private Transforms() {
 	}
 
 	/** What cannot be read ends the list. */
 	static Transform parse(String text) {
 		Transform all = Transform.IDENTITY;
-		Matcher matcher = ONE.matcher(text);
-		int at = 0;
-		while (matcher.find(at) && text.substring(at, matcher.start()).isBlank()) {
-			Transform one = one(matcher.group(1), Numbers.list(matcher.group(2).replaceAll("deg|px", " ")));
+		int at = Numbers.afterSeparator(text, 0);
+		while (at < text.length()) {
+			int open = text.indexOf('(', at);
+			int end = open < 0 ? -1 : text.indexOf(')', open);
+			Transform one = end < 0 ? null
+					: one(text.substring(at, open).stripTrailing(), Numbers.list(bare(text.substring(open + 1, end))));
 			if (one == null) {
 				break;
 			}
 			// the last one in the list works first
 			all = one.then(all);
-			at = matcher.end();
+			at = Numbers.afterSeparator(text, end + 1);
 		}
 		return all;
+	}
+
+	private static String bare(String numbers) {
+		return numbers.replace("deg", " ").replace("px", " ");
 	}
 
 	private static Transform one(String name, List<Double> v) {

@@ -119,22 +119,32 @@ final class TreeReader {
 		return own ? known.computeIfAbsent(reader.getLocalName(), name -> name) : "";
 	}
 
-	private static Map<String, String> attributes(XMLStreamReader reader, Map<String, String> known) {
+	/** Those of no namespace first, for they hold. */
+	private static String[] attributes(XMLStreamReader reader, Map<String, String> known) {
 		int count = reader.getAttributeCount();
-		if (count == 0) {
-			return Map.of();
-		}
-		Map<String, String> attributes = new HashMap<>(count * 2);
+		String[] attributes = count == 0 ? Node.NONE : new String[2 * count];
+		int front = 0;
 		for (int i = 0; i < count; i++) {
-			String name = known.computeIfAbsent(reader.getAttributeLocalName(i), local -> local);
-			String namespace = reader.getAttributeNamespace(i);
-			if (namespace == null || namespace.isEmpty()) {
-				attributes.put(name, reader.getAttributeValue(i));
+			front += isForeign(reader, i) ? 0 : 2;
+		}
+		int back = front;
+		front = 0;
+		for (int i = 0; i < count; i++) {
+			int at = isForeign(reader, i) ? back : front;
+			attributes[at] = known.computeIfAbsent(reader.getAttributeLocalName(i), local -> local);
+			attributes[at + 1] = reader.getAttributeValue(i);
+			if (at == back) {
+				back += 2;
 			} else {
-				attributes.putIfAbsent(name, reader.getAttributeValue(i));
+				front += 2;
 			}
 		}
 		return attributes;
+	}
+
+	private static boolean isForeign(XMLStreamReader reader, int attribute) {
+		String namespace = reader.getAttributeNamespace(attribute);
+		return namespace != null && !namespace.isEmpty();
 	}
 
 	private static boolean holdsText(Node node) {

@@ -69,11 +69,16 @@ final class Walk {
 			boolean group = child.is("g");
 			number += group ? 1 : 0;
 			if (!found.isEmpty()) {
-				String label = child.label().isEmpty() ? NLS.bind(Messages.Walk_layer, number) : child.label();
-				layers.computeIfAbsent(group ? label : Messages.Walk_shapes, name -> new ArrayList<>()).addAll(found);
+				layers.computeIfAbsent(group ? layer(child, number) : Messages.Walk_shapes, name -> new ArrayList<>())
+						.addAll(found);
 			}
 		}
 		return layers;
+	}
+
+	private static String layer(Node group, int number) {
+		String label = group.label();
+		return label.isEmpty() ? NLS.bind(Messages.Walk_layer, number) : label;
 	}
 
 	/** The group that holds all there is to see and only groups; null if there is none, or it does more than hold. */
@@ -171,9 +176,6 @@ final class Walk {
 	private void shape(Node node, Scope scope, Outline outline, FillRule rule, List<ImportedShape> out)
 			throws UnreadableArtException {
 		Style style = scope.style();
-		if (outline.isEmpty()) {
-			return;
-		}
 		String name = node.label();
 		boolean filled = (scope.bare() || style.paints("fill", "black")) && !node.is("line") && bounds(outline);
 		double width = scope.lengths().parse(style.get("stroke-width", "1"), Lengths.Of.DIAGONAL);
@@ -186,10 +188,12 @@ final class Walk {
 		if (drawnAlong) {
 			String colour = Paint.colour(style.get("stroke", "none"), style);
 			if (strokesAsOutlines) {
-				Outline covered = budget.outline(node, StrokeOutline.of(outline, width, node, scope, remarks));
-				out.add(new Area(name, covered.transformed(scope.toMm()), FillRule.NON_ZERO, colour,
-						quantity(node)));
-			} else if (!filled) {
+				Outline covered = covered(node, scope, outline, width);
+				if (!covered.isEmpty()) {
+					out.add(new Area(name, covered.transformed(scope.toMm()), FillRule.NON_ZERO, colour,
+							quantity(node)));
+				}
+			} else if (!filled && !outline.isEmpty()) {
 				Outline line = budget.outline(node, outline).transformed(scope.toMm());
 				out.add(new Lines(name, line, width * scope.pixel(), colour, quantity(node)));
 			}
@@ -198,7 +202,10 @@ final class Walk {
 
 	/** How many are wanted, as our own files say it; one where that is no such number. */
 	private int quantity(Node node) {
-		String text = node.attribute("data-quantity", "1").strip();
+		String text = node.attribute("data-quantity", "").strip();
+		if (text.isEmpty()) {
+			return 1;
+		}
 		if (text.matches("0*[1-9]\\d{0,5}")) {
 			return Integer.parseInt(text);
 		}
@@ -206,9 +213,26 @@ final class Walk {
 		return 1;
 	}
 
+	private Outline covered(Node node, Scope scope, Outline outline, double width) throws UnreadableArtException {
+		Outline covered = outline.isEmpty() ? outline
+				: budget.outline(node, StrokeOutline.of(outline, width, node, scope, remarks));
+		if (!StrokeOutline.hasCaps(scope.style())) {
+			return covered;
+		}
+		List<Point> dots = shapes.dots(node, scope.lengths());
+		budget.nodes(node, 4L * dots.size());
+		return dots.isEmpty() ? covered
+				: covered.plus(StrokeOutline.ofDots(dots, width, scope.style(), DEVIATION / scope.pixel()));
+	}
+
 	/** Whether it goes round anything. */
 	private static boolean bounds(Outline outline) {
-		return outline.contours().stream().anyMatch(Walk::bounds);
+		for (Contour contour : outline.contours()) {
+			if (bounds(contour)) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	private static boolean bounds(Contour contour) {

@@ -90,7 +90,9 @@ final class Drawings {
 			"<rect x='20' y='20' width='60' height='60' fill='none' stroke='black' stroke-width='6' stroke-dasharray='27 10' stroke-dashoffset='30'/>",
 			"<path d='M10 30H90' fill='none' stroke='black' stroke-width='8' stroke-dasharray='0'/>",
 			"<g transform='scale(1 3)'><circle cx='50' cy='15' r='10' fill='none' stroke='black' stroke-width='4'/></g>",
-			"<path d='M20 20H80V80H20z' fill='none' stroke='black' stroke-width='10%'/>");
+			"<path d='M20 20H80V80H20z' fill='none' stroke='black' stroke-width='10%'/>",
+			"<path d='M30 20zM70 20h0' stroke='black' stroke-width='20' stroke-linecap='square'/>",
+			"<path d='M30 30zM70 50V70' fill='none' stroke='black' stroke-width='20' stroke-linecap='round'/>");
 
 	/** Section 14: what is cut away. */
 	static final List<String> CLIPS = List.of( //

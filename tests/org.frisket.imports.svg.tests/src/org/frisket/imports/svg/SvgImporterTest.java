@@ -127,6 +127,32 @@ class SvgImporterTest {
 				area("<circle cx='50' cy='50' r='10' fill='none' stroke='red' stroke-width='2'/>", outlines), 0.05);
 	}
 
+	/** SVG 1.1, section 11.4: a subpath without length has its caps, and only them; a move alone is no subpath. */
+	@Test
+	void dotsOfThePenAreKept() throws Exception {
+		String[] outlines = { "strokes", "outlines" };
+		for (String shape : List.of("<path d='M5 5z' %s/>", "<path d='M5 5h0' %s/>", "<path d='M5 5c0 0 0 0 0 0' %s/>",
+				"<path d='M5 5a3 3 0 0 1 0 0' %s/>", "<path d='M5 5q0 0 0 0zz' %s/>", "<path d='M5 5zM9 9' %s/>",
+				"<path d='M5 5zL' %s/>", "<line x1='5' y1='5' x2='5' y2='5' %s/>", "<polyline points='5 5 5 5' %s/>",
+				"<polygon points='5 5' %s/>")) {
+			String pen = "stroke='red' stroke-width='2' stroke-linecap=";
+			assertEquals(Math.PI, area(String.format(shape, pen + "'round'"), outlines), 0.01, shape);
+			assertEquals(4, area(String.format(shape, pen + "'square'"), outlines), 1e-6, shape);
+			assertEquals(0, area(String.format(shape, pen + "'butt'"), outlines), shape);
+			assertEquals(0, area(String.format(shape, "stroke-linecap='round'"), outlines), shape);
+			assertEquals(0, Svg.shapes(Svg.read(Svg.sheet(String.format(shape, pen + "'round'")))).size(), shape);
+		}
+		String[] none = { "<polygon points='' %s/>", "<path d='M5 5' %s/>", "<path d='M5 5M9 9' %s/>", "<path d='' %s/>" };
+		for (String shape : none) {
+			assertEquals(0, area(String.format(shape, "stroke='red' stroke-linecap='round'"), outlines), shape);
+		}
+		String both = "<path d='M5 5zM20 5h10M5 40' fill='none' stroke='red' stroke-width='2' stroke-linecap='round'/>";
+		assertEquals(2 * Math.PI + 20, area(both, outlines), 0.02);
+		String many = Svg.sheet("<path d='" + "M1 1z".repeat(1_100_000) + "' stroke='red' stroke-linecap='round'/>");
+		UnreadableArtException e = assertThrows(UnreadableArtException.class, () -> Svg.read(many, outlines));
+		assertTrue(e.getMessage().contains("more than 4 million nodes"), e.getMessage());
+	}
+
 	@Test
 	void transformsWorkFromTheRight() throws Exception {
 		Outline line = lines("<path transform='translate(10,20) rotate(90) scale(2,3)' d='M0 0L1 1' fill='none' stroke='red'/>");
