@@ -1,6 +1,8 @@
 package org.frisket.benchmarks;
 
+import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 import org.eclipse.draw2d.geometry.Point;
@@ -44,6 +46,11 @@ final class DragBenchmark {
 		return job;
 	}
 
+	/** CPU time of this thread so far, in ms. */
+	private static double ownCpu() {
+		return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() / 1e6;
+	}
+
 	private static double[] frames(Job job) throws Exception {
 		BenchEditor editor = BenchWindow.open(job);
 		BenchWindow.await(editor::isUpToDate);
@@ -51,13 +58,20 @@ final class DragBenchmark {
 		Control canvas = editor.viewer().getControl();
 		Point start = editor.zoom().toPixel(new org.frisket.geometry.Point(4, 5));
 		BenchWindow.send(canvas, SWT.MouseMove, start.x, start.y, 0);
+		double pressed = ownCpu();
 		BenchWindow.send(canvas, SWT.MouseDown, start.x, start.y, 0);
+		double press = ownCpu() - pressed;
 		List<Double> times = new ArrayList<>();
+		List<Double> work = new ArrayList<>();
 		for (int i = 1; i <= FRAMES; i++) {
 			int step = i;
+			double before = ownCpu();
 			times.add(BenchWindow.untilPainted(canvas,
 					() -> BenchWindow.send(canvas, SWT.MouseMove, start.x + 5 + step, start.y + step % 7, SWT.BUTTON1), () -> true));
+			work.add(ownCpu() - before);
 		}
+		System.out.printf("  work of the window's own thread: press %.0f ms, first frame %.0f ms, median of others %.1f ms, slowest %s ms%n", press,
+				work.get(0), work.stream().sorted().toList().get(FRAMES / 2), work.stream().skip(1).sorted(Comparator.reverseOrder()).limit(12).map(Math::round).toList());
 		BenchWindow.send(canvas, SWT.MouseUp, start.x + FRAMES, start.y, SWT.BUTTON1);
 		BenchWindow.page().closeAllEditors(false);
 		return BenchWindow.spread(times.stream().skip(FRAMES / 4).mapToDouble(each -> each).toArray());

@@ -24,6 +24,7 @@ import org.frisket.ui.bench.JobInput;
 import org.frisket.ui.bench.JobOnBench;
 import org.frisket.ui.bench.internal.bridges.BridgeMode;
 import org.frisket.ui.bench.internal.canvas.BenchDomain;
+import org.frisket.ui.bench.internal.canvas.BenchViewer;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.files.RecentJobs;
 import org.frisket.ui.bench.internal.grips.FlowGrips;
@@ -97,6 +98,16 @@ public final class BenchEditor extends GraphicalEditor implements IPersistableEd
 			}
 		});
 		picture.follow(document.snapshot());
+	}
+
+	@Override
+	protected void createGraphicalViewer(Composite parent) {
+		GraphicalViewer viewer = new BenchViewer();
+		viewer.createControl(parent);
+		setGraphicalViewer(viewer);
+		configureGraphicalViewer();
+		hookGraphicalViewer();
+		initializeGraphicalViewer();
 	}
 
 	@Override

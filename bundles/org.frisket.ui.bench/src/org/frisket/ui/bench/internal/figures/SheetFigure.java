@@ -85,14 +85,9 @@ public final class SheetFigure extends FreeformLayer {
 		int y = (int) Math.round(sheet.minY() * scale);
 		Rectangle paper = new Rectangle(x, y, (int) Math.round(sheet.maxX() * scale) - x,
 				(int) Math.round(sheet.maxY() * scale) - y);
-		graphics.setBackgroundColor(ThemeColour.BENCH_SHADOW.colour());
-		graphics.setAlpha(SHADOW_ALPHA);
-		// many faint layers, closer together near the sheet, so that the shadow fades out; light comes from above
-		for (int i = SHADOW_PX; i > 0; i--) {
-			int reach = i * i / SHADOW_PX;
-			graphics.fillRoundRectangle(paper.getExpanded(reach, reach).translate(0, 2), 2 * reach, 2 * reach);
+		if (!paper.contains(graphics.getClip(new Rectangle()))) {
+			paintShadow(graphics, paper);
 		}
-		graphics.setAlpha(OPAQUE);
 		graphics.setBackgroundColor(ground != null ? ground : ThemeColour.BENCH_SHEET.colour());
 		graphics.fillRectangle(paper);
 		graphics.setForegroundColor(ThemeColour.BENCH_SHEET_EDGE.colour());
@@ -104,5 +99,16 @@ public final class SheetFigure extends FreeformLayer {
 			graphics.setForegroundColor(ThemeColour.BENCH_HINT.colour());
 			graphics.drawText(hint, paper.getCenter().translate(-size.width / 2, -size.height / 2));
 		}
+	}
+
+	private static void paintShadow(Graphics graphics, Rectangle paper) {
+		graphics.setBackgroundColor(ThemeColour.BENCH_SHADOW.colour());
+		graphics.setAlpha(SHADOW_ALPHA);
+		// many faint layers, closer together near the sheet, so that the shadow fades out; light comes from above
+		for (int i = SHADOW_PX; i > 0; i--) {
+			int reach = i * i / SHADOW_PX;
+			graphics.fillRoundRectangle(paper.getExpanded(reach, reach).translate(0, 2), 2 * reach, 2 * reach);
+		}
+		graphics.setAlpha(OPAQUE);
 	}
 }

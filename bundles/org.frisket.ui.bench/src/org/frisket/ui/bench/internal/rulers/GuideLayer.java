@@ -128,6 +128,11 @@ public final class GuideLayer extends FreeformLayer implements Handle {
 
 	private void paint(Graphics graphics, Rectangle seen, boolean across, double at, boolean whole) {
 		int place = px(at);
+		boolean isSeen = across ? place >= seen.y && place < seen.bottom() : place >= seen.x && place < seen.right();
+		if (!isSeen) {
+			// a dash that is set and not drawn with would be the next figure's: draw2d takes it back at drawing only
+			return;
+		}
 		if (whole) {
 			graphics.setLineStyle(Graphics.LINE_SOLID);
 		} else {
@@ -135,9 +140,9 @@ public final class GuideLayer extends FreeformLayer implements Handle {
 		}
 		// begun at a multiple of the dashes, so that they stand still while parts are painted again
 		int period = DASHES[0] + DASHES[1];
-		if (across && place >= seen.y && place < seen.bottom()) {
+		if (across) {
 			graphics.drawLine(Math.floorDiv(seen.x, period) * period, place, seen.right(), place);
-		} else if (!across && place >= seen.x && place < seen.right()) {
+		} else {
 			graphics.drawLine(place, Math.floorDiv(seen.y, period) * period, place, seen.bottom());
 		}
 	}

@@ -18,6 +18,7 @@ import org.frisket.ui.bench.TextRange;
 import org.frisket.ui.views.internal.BenchView;
 import org.frisket.ui.views.internal.ElementText;
 import org.frisket.ui.views.internal.TextKeys;
+import org.frisket.ui.views.internal.WhenLetGo;
 import org.frisket.ui.views.internal.fonts.FontPopup;
 
 /** The properties of what is selected on the bench in front, grouped by meaning; each field is one step of undo. */
@@ -34,6 +35,8 @@ public final class PropertiesView extends BenchView {
 	private List<KindForm> kindForms = List.of();
 	private List<Form> elementForms = List.of();
 	private List<Form> forms = List.of();
+	/** To lay the forms out anew takes longer than a frame of a drag may. */
+	private WhenLetGo layout;
 
 	@Override
 	protected Control createContent(Composite parent) {
@@ -56,6 +59,7 @@ public final class PropertiesView extends BenchView {
 		forms = Stream.of(wordingParts, kindForms, elementForms).<Form>flatMap(List::stream).toList();
 		scroll.addListener(SWT.Resize, event -> Form.layout(body));
 		new TextKeys(getSite()).activate();
+		layout = new WhenLetGo(parent.getDisplay(), this::showSelection);
 		return scroll;
 	}
 
@@ -90,11 +94,17 @@ public final class PropertiesView extends BenchView {
 
 	@Override
 	protected void benchChanged() {
-		selectionChanged();
+		// the one before may be closed
+		layout.cancel();
+		showSelection();
 	}
 
 	@Override
 	public void selectionChanged() {
+		layout.run();
+	}
+
+	private void showSelection() {
 		if (isShown()) {
 			// selected anew, after an undo say: what is being typed stays
 			refresh();
@@ -114,6 +124,12 @@ public final class PropertiesView extends BenchView {
 			Form.layout(body);
 			showContent();
 		}
+	}
+
+	@Override
+	public void dispose() {
+		layout.dispose();
+		super.dispose();
 	}
 
 	private boolean isShown() {
@@ -163,7 +179,7 @@ public final class PropertiesView extends BenchView {
 	}
 
 	private void refresh() {
-		if (!subject.elements().isEmpty()) {
+		if (!layout.isDue() && !subject.elements().isEmpty()) {
 			showWanted();
 			forms.forEach(Form::refresh);
 			showHeading();
