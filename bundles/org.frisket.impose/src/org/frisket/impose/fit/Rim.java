@@ -1,6 +1,8 @@
 package org.frisket.impose.fit;
 
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.stream.IntStream;
 
 /** The rim of a union of convex polygons: of each edge what no other polygon covers. */
 final class Rim {
@@ -20,13 +22,45 @@ final class Rim {
 	private double[] open = new double[16];
 	private int stretches;
 
+	/** Of each polygon. */
+	private final double[] minX;
+	private final double[] minY;
+	private final double[] maxX;
+	private final double[] maxY;
+	/** The polygons, the one with the largest box first: it covers most. */
+	private final int[] bySize;
+
 	Rim(Edges edges, double size) {
 		this.edges = edges;
 		near = size * NEAR;
+		int polygons = edges.polygons();
+		minX = new double[polygons];
+		minY = new double[polygons];
+		maxX = new double[polygons];
+		maxY = new double[polygons];
+		for (int k = 0; k < polygons; k++) {
+			box(k);
+		}
+		bySize = IntStream.range(0, polygons).boxed()
+				.sorted(Comparator.comparingDouble(k -> -(maxX[k] - minX[k]) * (maxY[k] - minY[k])))
+				.mapToInt(Integer::intValue).toArray();
 		for (int k = 0; k < edges.polygons(); k++) {
 			for (int e = edges.from[k]; e < edges.from[k + 1]; e++) {
 				clip(k, e);
 			}
+		}
+	}
+
+	private void box(int k) {
+		minX[k] = Double.POSITIVE_INFINITY;
+		minY[k] = Double.POSITIVE_INFINITY;
+		maxX[k] = Double.NEGATIVE_INFINITY;
+		maxY[k] = Double.NEGATIVE_INFINITY;
+		for (int e = edges.from[k]; e < edges.from[k + 1]; e++) {
+			minX[k] = Math.min(minX[k], Math.min(edges.x[e], edges.toX[e]));
+			minY[k] = Math.min(minY[k], Math.min(edges.y[e], edges.toY[e]));
+			maxX[k] = Math.max(maxX[k], Math.max(edges.x[e], edges.toX[e]));
+			maxY[k] = Math.max(maxY[k], Math.max(edges.y[e], edges.toY[e]));
 		}
 	}
 
@@ -36,8 +70,15 @@ final class Rim {
 		stretches = 1;
 		double dx = edges.toX[e] - edges.x[e];
 		double dy = edges.toY[e] - edges.y[e];
-		for (int k = 0; k < edges.polygons() && stretches > 0; k++) {
-			if (k != own) {
+		double x0 = Math.min(edges.x[e], edges.toX[e]);
+		double y0 = Math.min(edges.y[e], edges.toY[e]);
+		double x1 = Math.max(edges.x[e], edges.toX[e]);
+		double y1 = Math.max(edges.y[e], edges.toY[e]);
+		for (int k : bySize) {
+			if (stretches == 0) {
+				return;
+			}
+			if (k != own && x0 <= maxX[k] && x1 >= minX[k] && y0 <= maxY[k] && y1 >= minY[k]) {
 				cover(own, e, k, dx, dy);
 			}
 		}

@@ -69,7 +69,7 @@ public final class Searches {
 		int steps = imposition.parts().stream().mapToInt(p -> p.turning().steps()).reduce(1, Searches::common);
 		for (Part part : imposition.parts()) {
 			monitor.check();
-			solids.add(made.computeIfAbsent(part.region(), r -> Clearance.of(r, imposition.gap())));
+			solids.add(made.computeIfAbsent(part.region(), r -> Clearance.of(r, imposition.gap(), this::isUseful)));
 			int each = part.turning().steps();
 			allowed.add(IntStream.range(0, each).map(i -> i * (steps / each)).toArray());
 			partOf.add(part);
@@ -83,6 +83,23 @@ public final class Searches {
 		}
 		slack = SLACK * imposition.grounds().stream().mapToDouble(Ground::width).max().orElse(1);
 		return new Shapes(solids.toArray(Solid[]::new), allowed.toArray(int[][]::new), steps, slack);
+	}
+
+	/** Whether any part may lie in a hole that is so large; a part that may be turned freely counts as half its width. */
+	private boolean isUseful(double width, double height) {
+		for (Part part : imposition.parts()) {
+			double w = part.region().bounds().width();
+			double h = part.region().bounds().height();
+			boolean fits = switch (part.turning()) {
+			case NONE, HALF -> w <= width && h <= height;
+			case QUARTER -> Math.min(w, h) <= Math.min(width, height) && Math.max(w, h) <= Math.max(width, height);
+			case FREE -> Math.min(w, h) / 2 <= Math.min(width, height);
+			};
+			if (fits) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	private static int common(int a, int b) {

@@ -20,7 +20,9 @@ import java.util.stream.IntStream;
  */
 final class Sheets {
 
+	/** Rounds without progress before a part is taken not to fit in. */
 	private static final int PATIENCE = 60;
+	private static final int MOST_PATIENCE = 32 * PATIENCE;
 	private static final int STRIKES = 2;
 	/** Of a sheet: with more than that in parts nobody tries to put another in. */
 	private static final double FULL = 0.97;
@@ -176,9 +178,10 @@ final class Sheets {
 	/** Whether a sheet was saved or something moved forward. @param told after each that is */
 	void tighten(SplittableRandom random, Epochs epochs, Effort effort, Runnable told) {
 		Map<String, Arrangement> known = new HashMap<>();
-		boolean moved = true;
-		while (moved && !effort.isOver()) {
-			moved = false;
+		// a sheet that cannot be saved is tried at again, with more patience each time
+		int patience = PATIENCE;
+		while (sheets.size() > 1 && patience <= MOST_PATIENCE && !effort.isOver()) {
+			boolean moved = false;
 			Set<String> hopeless = new HashSet<>();
 			for (int i = 0; i + 1 < sheets.size() && !effort.isOver(); i++) {
 				for (Demand demand : later(i)) {
@@ -191,7 +194,7 @@ final class Sheets {
 					}
 					Arrangement more = sheets.get(i).at().fixed > 0 ? null : known.get(key);
 					if (more == null) {
-						more = insert(sheets.get(i).at(), demand.shape(), random, epochs, effort);
+						more = insert(sheets.get(i).at(), demand.shape(), patience, random, epochs, effort);
 					}
 					if (more == null) {
 						hopeless.add(key);
@@ -203,6 +206,7 @@ final class Sheets {
 					told.run();
 				}
 			}
+			patience = moved ? PATIENCE : 2 * patience;
 		}
 	}
 
@@ -228,14 +232,15 @@ final class Sheets {
 		}).toList();
 	}
 
-	private Arrangement insert(Arrangement at, int shape, SplittableRandom random, Epochs epochs, Effort effort) {
+	private Arrangement insert(Arrangement at, int shape, int patience, SplittableRandom random, Epochs epochs,
+			Effort effort) {
 		List<Effort> slices = IntStream.range(0, Epochs.SEARCHERS).mapToObj(s -> effort.slice(Epochs.STEPS)).toList();
 		List<Callable<Arrangement>> tries = new ArrayList<>();
 		for (Effort slice : slices) {
 			SplittableRandom own = random.split();
 			tries.add(() -> {
 				Arrangement more = at.with(shape);
-				return new Separation(more, own).run(PATIENCE, STRIKES, slice) ? more : null;
+				return new Separation(more, own).run(patience, STRIKES, slice) ? more : null;
 			});
 		}
 		List<Arrangement> results = epochs.meet(tries);

@@ -2,6 +2,7 @@ package org.frisket.impose.shape;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiPredicate;
 
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Line;
@@ -9,7 +10,9 @@ import org.frisket.geometry.Point;
 import org.frisket.geometry.Polygons;
 import org.frisket.geometry.Region;
 import org.frisket.geometry.Transform;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
@@ -19,9 +22,10 @@ import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
 public final class Clearance {
 
 	/** Of a part's size: how much more room than needed fewer corners may cost. */
-	private static final double COARSE = 0.002;
-	/** In mm: so much at most. */
-	private static final double MOST_COARSE = 0.1;
+	private static final double COARSE = 0.004;
+	/** In mm, and of the gap: so much at most. */
+	private static final double MOST_COARSE = 0.25;
+	private static final double COARSE_OF_GAP = 0.15;
 	/** In mm: of curves that are to touch. */
 	private static final double LEAST_COARSE = 0.01;
 	/** Of arcs of the gap to a right angle. */
@@ -42,19 +46,25 @@ public final class Clearance {
 	private Clearance() {
 	}
 
+	/** With all holes; see {@link #of(Region, double, BiPredicate)}. */
+	public static Solid of(Region region, double gap) {
+		return of(region, gap, (width, height) -> true);
+	}
+
 	/**
-	 * @param gap in mm between parts, 0 or more
+	 * @param gap    in mm between parts, 0 or more
+	 * @param useful whether something may fit into a hole so wide and high; others are filled, for each costs corners
 	 * @return about the centre of the region's bounds
 	 */
-	public static Solid of(Region region, double gap) {
+	public static Solid of(Region region, double gap, BiPredicate<Double, Double> useful) {
 		Point centre = region.bounds().centre();
 		Region own = region.transformed(Transform.translation(-centre.x(), -centre.y()));
 		if (own.contours().stream().allMatch(Clearance::isStraight) && own.nodeCount() <= FEW_CORNERS) {
 			Geometry exact = Polygons.of(own, LEAST_COARSE);
-			return Solid.of(polygons(gap == 0 ? exact : BufferOp.bufferOp(exact, isConvex(exact) ? gap / 2 : gap / 2 * INWARD_CORNERS, SHARP)));
+			return Solid.of(polygons(useful, gap == 0 ? exact : BufferOp.bufferOp(exact, isConvex(exact) ? gap / 2 : gap / 2 * INWARD_CORNERS, SHARP)));
 		}
 		double size = Math.hypot(region.bounds().width(), region.bounds().height());
-		double coarse = gap == 0 ? LEAST_COARSE : Math.max(LEAST_COARSE, Math.min(MOST_COARSE, size * COARSE));
+		double coarse = gap == 0 ? LEAST_COARSE : Math.max(LEAST_COARSE, Math.min(Math.min(MOST_COARSE, COARSE_OF_GAP * gap), size * COARSE));
 		// chords lie within curves by up to a quarter, arcs of the buffer as much, corners are left out by a half
 		Geometry fine = Polygons.of(own, coarse / 4);
 		double out = gap / 2 * INWARD_CORNERS + coarse;
@@ -62,7 +72,7 @@ public final class Clearance {
 		parameters.setSimplifyFactor(0);
 		Geometry wide = BufferOp.bufferOp(fine, out, parameters);
 		Geometry simple = TopologyPreservingSimplifier.simplify(wide, coarse / 2);
-		return Solid.of(polygons(simple));
+		return Solid.of(polygons(useful, simple));
 	}
 
 	/** So many chords to a right angle that none lies deeper within the arc. */
@@ -79,10 +89,18 @@ public final class Clearance {
 		return contour.segments().stream().allMatch(Line.class::isInstance);
 	}
 
-	private static List<Polygon> polygons(Geometry geometry) {
+	private static List<Polygon> polygons(BiPredicate<Double, Double> useful, Geometry geometry) {
 		List<Polygon> polygons = new ArrayList<>();
 		for (int i = 0; i < geometry.getNumGeometries(); i++) {
-			polygons.add((Polygon) geometry.getGeometryN(i));
+			Polygon polygon = (Polygon) geometry.getGeometryN(i);
+			List<LinearRing> holes = new ArrayList<>();
+			for (int k = 0; k < polygon.getNumInteriorRing(); k++) {
+				Envelope box = polygon.getInteriorRingN(k).getEnvelopeInternal();
+				if (useful.test(box.getWidth(), box.getHeight())) {
+					holes.add(polygon.getInteriorRingN(k));
+				}
+			}
+			polygons.add(polygon.getFactory().createPolygon(polygon.getExteriorRing(), holes.toArray(LinearRing[]::new)));
 		}
 		return polygons;
 	}

@@ -25,6 +25,14 @@ class ClearanceTest {
 		assertEquals(53 * 33, solid.area(), 1e-6);
 	}
 
+	@Test
+	void holesThatHoldNothingAreFilled() {
+		Region frame = Figures.frame(200, 100, 20);
+		assertEquals(200 * 100 - 160 * 60, Clearance.of(frame, 0).area(), 1e-6);
+		assertEquals(200 * 100 - 160 * 60, Clearance.of(frame, 0, (w, h) -> w >= 159 && h >= 59).area(), 1e-6);
+		assertEquals(200 * 100, Clearance.of(frame, 0, (w, h) -> w >= 161).area(), 1e-6);
+	}
+
 	@ParameterizedTest
 	@ValueSource(doubles = { 0.5, 2, 6 })
 	void neverLessThanHalfTheGap(double gap) {
