@@ -38,17 +38,6 @@ import picocli.CommandLine.TypeConversionException;
 		sortOptions = false)
 public final class ImposeVerb implements Callable<Integer> {
 
-	/** How a part may be turned, as it is typed. */
-	enum Turn {
-		none(Turning.NONE), half(Turning.HALF), quarter(Turning.QUARTER), free(Turning.FREE);
-
-		private final Turning turning;
-
-		Turn(Turning turning) {
-			this.turning = turning;
-		}
-	}
-
 	@Spec
 	private CommandSpec spec;
 
@@ -78,7 +67,7 @@ public final class ImposeVerb implements Callable<Integer> {
 	private double margin;
 
 	@Option(names = "--turn", paramLabel = "none|180|90|free", defaultValue = "none", converter = TurnConversion.class, description = "How parts may be turned; grain allows 180 (default ${DEFAULT-VALUE}).")
-	private Turn turn;
+	private Turning turning;
 
 	@Option(names = "--seconds", paramLabel = "SECONDS", defaultValue = "60", description = "How long to look for better layouts (default ${DEFAULT-VALUE}).")
 	private double seconds;
@@ -106,7 +95,7 @@ public final class ImposeVerb implements Callable<Integer> {
 		long begun = System.nanoTime();
 		Targets targets = Targets.of(outputs);
 		Budget budget = budget();
-		ArtParts parts = ArtParts.of(file, ArtFile.of(file, options).read(), Tolerance.DEFAULT, turn.turning);
+		ArtParts parts = ArtParts.of(file, ArtFile.of(file, options).read(), Tolerance.DEFAULT, turning);
 		Layout layout = Imposer.lay(imposition(parts.parts()), budget, better -> {
 			// only the best is written
 		}, Monitor.NONE);
@@ -151,15 +140,15 @@ public final class ImposeVerb implements Callable<Integer> {
 	}
 
 	/** {@code none}, {@code 180}, {@code 90} or {@code free}. */
-	static final class TurnConversion implements ITypeConverter<Turn> {
+	static final class TurnConversion implements ITypeConverter<Turning> {
 
 		@Override
-		public Turn convert(String text) {
+		public Turning convert(String text) {
 			return switch (text) {
-			case "none" -> Turn.none;
-			case "180" -> Turn.half;
-			case "90" -> Turn.quarter;
-			case "free" -> Turn.free;
+			case "none" -> Turning.NONE;
+			case "180" -> Turning.HALF;
+			case "90" -> Turning.QUARTER;
+			case "free" -> Turning.FREE;
 			default -> throw new TypeConversionException(
 					"“" + text + "” is no turn; there are none, 180, 90, free");
 			};

@@ -105,20 +105,6 @@ final class Arrangement {
 
 	/** How deep two parts are in each other. */
 	double depth(int p, int q) {
-		int a = shape[p];
-		int b = shape[q];
-		double dx = x[q] - x[p];
-		double dy = y[q] - y[p];
-		double r = shapes.reach[a] + shapes.reach[b];
-		if (dx * dx + dy * dy >= r * r) {
-			return 0;
-		}
-		return a <= b ? depth(a, turn[p], b, turn[q], dx, dy) : depth(b, turn[q], a, turn[p], -dx, -dy);
-	}
-
-	private double depth(int a, int ta, int b, int tb, double dx, double dy) {
-		double cos = shapes.cos[ta];
-		double sin = shapes.sin[ta];
-		return shapes.noFit(a, ta, b, tb).depth(cos * dx + sin * dy, cos * dy - sin * dx);
+		return shapes.depth(shape[p], turn[p], shape[q], turn[q], x[q] - x[p], y[q] - y[p]);
 	}
 }

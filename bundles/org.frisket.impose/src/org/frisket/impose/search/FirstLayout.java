@@ -1,6 +1,5 @@
 package org.frisket.impose.search;
 
-import org.frisket.impose.fit.NoFit;
 import org.frisket.impose.shape.Solid;
 
 /** One part after the other, each as far back on the sheet as it goes. */
@@ -74,24 +73,10 @@ final class FirstLayout {
 	}
 
 	private double depth(int part, int turn, double x, double y) {
-		Shapes shapes = at.shapes;
-		int own = at.shape[part];
 		double deepest = 0;
 		for (int q = 0; q < part; q++) {
-			int other = at.shape[q];
-			double dx = x - at.x[q];
-			double dy = y - at.y[q];
-			double r = shapes.reach[own] + shapes.reach[other];
-			if (dx * dx + dy * dy >= r * r) {
-				continue;
-			}
-			boolean second = own >= other;
-			int frame = second ? at.turn[q] : turn;
-			NoFit field = second ? shapes.noFit(other, frame, own, turn) : shapes.noFit(own, frame, other, at.turn[q]);
-			double sign = second ? 1 : -1;
-			double cos = sign * shapes.cos[frame];
-			double sin = sign * shapes.sin[frame];
-			deepest = Math.max(deepest, field.depth(cos * dx + sin * dy, cos * dy - sin * dx));
+			deepest = Math.max(deepest,
+					at.shapes.depth(at.shape[part], turn, at.shape[q], at.turn[q], at.x[q] - x, at.y[q] - y));
 		}
 		return deepest;
 	}

@@ -1,11 +1,13 @@
 package org.frisket.impose.search;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 
@@ -42,7 +44,8 @@ public final class Searches {
 	private final List<Part> partOf = new ArrayList<>();
 	private final List<Demand> order = new ArrayList<>();
 	private final Map<Integer, List<Placement>> fixed = new HashMap<>();
-	private final Map<Placement, Integer> fixedShape = new HashMap<>();
+	/** The first shape that is one of the fixed placements'; they follow in their order. */
+	private final int firstFixed;
 	private final double rim;
 	private double slack;
 	private Layout best;
@@ -53,6 +56,7 @@ public final class Searches {
 		effort = Effort.of(budget, monitor);
 		random = new SplittableRandom(budget.seed());
 		rim = imposition.margin() - imposition.gap() / 2;
+		firstFixed = imposition.parts().size();
 		shapes = shapes(monitor);
 		demand();
 	}
@@ -76,7 +80,6 @@ public final class Searches {
 		}
 		for (Placement placement : imposition.fixed()) {
 			fixed.computeIfAbsent(placement.sheet(), n -> new ArrayList<>()).add(placement);
-			fixedShape.put(placement, solids.size());
 			solids.add(Clearance.of(placement.region(), imposition.gap()));
 			allowed.add(new int[] { 0 });
 			partOf.add(placement.part());
@@ -159,7 +162,7 @@ public final class Searches {
 		double length = exactLength + EXACT_FIT * slack;
 		double width = exactWidth + EXACT_FIT * slack;
 		List<Placement> here = fixed.getOrDefault(number, List.of());
-		Arrangement at = new Arrangement(shapes, here.stream().mapToInt(fixedShape::get).toArray(), here.size(), length,
+		Arrangement at = new Arrangement(shapes, here.stream().mapToInt(placement -> firstFixed + imposition.fixed().indexOf(placement)).toArray(), here.size(), length,
 				width);
 		for (int p = 0; p < here.size(); p++) {
 			Point centre = here.get(p).region().bounds().centre();
@@ -211,7 +214,7 @@ public final class Searches {
 	}
 
 	private List<Part> left(List<Demand> demands) {
-		Map<Integer, Integer> counts = new java.util.TreeMap<>();
+		Map<Integer, Integer> counts = new TreeMap<>();
 		demands.forEach(d -> counts.merge(d.shape(), 1, Integer::sum));
 		return counts.entrySet().stream().map(e -> {
 			Part part = partOf.get(e.getKey());
@@ -223,9 +226,7 @@ public final class Searches {
 		for (int p = 0; p < at.parts(); p++) {
 			int shape = at.shape[p];
 			if (p < at.fixed) {
-				int own = shape;
-				Placement placement = fixedShape.entrySet().stream().filter(e -> e.getValue() == own).findFirst()
-						.orElseThrow().getKey();
+				Placement placement = imposition.fixed().get(shape - firstFixed);
 				placements.add(new Placement(placement.part(), sheet, placement.centre(), placement.radians()));
 			} else {
 				placements.add(new Placement(partOf.get(shape), sheet, new Point(from + at.x[p] + rim, at.y[p] + rim),
@@ -277,7 +278,7 @@ public final class Searches {
 	}
 
 	private void rows(Arrangement at) {
-		double from = at.fixed == 0 ? 0 : new Arrangement(shapes, java.util.Arrays.copyOf(at.shape, at.fixed), at.fixed,
+		double from = at.fixed == 0 ? 0 : new Arrangement(shapes, Arrays.copyOf(at.shape, at.fixed), at.fixed,
 				at.length, at.width).extent();
 		Rows rows = new Rows(Double.MAX_VALUE, at.width);
 		double[] place = new double[2];

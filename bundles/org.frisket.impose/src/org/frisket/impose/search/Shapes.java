@@ -63,4 +63,16 @@ final class Shapes {
 		int turn = secondTurn - firstTurn;
 		return noFits.of(first, second, turn < 0 ? turn + steps : turn);
 	}
+
+	/** How deep two shapes so turned are in each other. @param dx and {@code dy} from the first one's origin to the other's */
+	double depth(int a, int aTurn, int b, int bTurn, double dx, double dy) {
+		double r = reach[a] + reach[b];
+		if (dx * dx + dy * dy >= r * r) {
+			return 0;
+		}
+		if (a > b) {
+			return depth(b, bTurn, a, aTurn, -dx, -dy);
+		}
+		return noFit(a, aTurn, b, bTurn).depth(cos[aTurn] * dx + sin[aTurn] * dy, cos[aTurn] * dy - sin[aTurn] * dx);
+	}
 }

@@ -1,5 +1,7 @@
 package org.frisket.impose.shape;
 
+import java.util.Arrays;
+
 /**
  * A convex polygon of at least three corners. The corners run so that the inside lies to the left of each edge when y is
  * taken to point up; which way the page's y points does not matter here.
@@ -78,7 +80,7 @@ public final class Convex {
 			}
 		}
 		return k == n + m ? new Convex(sx, sy)
-				: new Convex(java.util.Arrays.copyOf(sx, k), java.util.Arrays.copyOf(sy, k));
+				: new Convex(Arrays.copyOf(sx, k), Arrays.copyOf(sy, k));
 	}
 
 	/** The corner that is lowest, and leftmost among those; of the mirrored polygon for a sign of -1. */

@@ -46,6 +46,11 @@ public final class Stops {
 		}
 	}
 
+	/** The way from a place to the nearer end of a stop. */
+	double nearest(int stop, double x, double y) {
+		return Math.min(Sequence.way(x, y, inX[stop], inY[stop]), Sequence.way(x, y, outX[stop], outY[stop]));
+	}
+
 	public int count() {
 		return count;
 	}

@@ -107,6 +107,15 @@ class TrailingBladeTest {
 		assertEquals(0.0490874, Math.abs(sum / 2), 1e-6);
 	}
 
+	/** How far the axis runs until the tip is in line to within a degree. */
+	@ParameterizedTest
+	@CsvSource({ "45, 0.964994", "90, 1.185337", "135, 1.405681" })
+	void lagsBehind(double degrees, double way) {
+		List<Point> cut = TipPath.of(polyline(0, 0, way, 0), D, Math.toRadians(degrees), 10);
+		Point last = cut.get(cut.size() - 1);
+		assertEquals(1, Math.toDegrees(Math.asin(-last.y() / D)), 1e-4);
+	}
+
 	@ParameterizedTest
 	@CsvSource({ "5, 0.021789", "10, 0.043412", "15, 0.064705", "30, 0.125" })
 	void aCornerNotSwungRound(double degrees, double off) {
