@@ -12,12 +12,16 @@ import org.frisket.studio.Studio;
 import org.frisket.studio.store.Store;
 
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 
-/** The stock shelf of the studio that a verb works for. */
+/** The stock shelf of the studio that a verb works for, and the help of such a verb. */
 final class ShelfOption {
 
 	@Mixin
 	private StudioOption studio = new StudioOption();
+
+	@Option(names = "--help", usageHelp = true, description = "Shows this help.")
+	private boolean help;
 
 	/** What is done at the shelf. */
 	interface Task<T> {

@@ -40,9 +40,6 @@ final class StockAddVerb implements Callable<Integer> {
 	@Mixin
 	private ShelfOption shelf = new ShelfOption();
 
-	@Option(names = "--help", usageHelp = true, description = "Shows this help.")
-	private boolean help;
-
 	@Override
 	public Integer call() throws Refusal {
 		StockBuilder builder;

@@ -16,7 +16,6 @@ import org.frisket.model.WholeFile;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -32,9 +31,6 @@ final class StockExportVerb implements Callable<Integer> {
 
 	@Mixin
 	private ShelfOption shelf = new ShelfOption();
-
-	@Option(names = "--help", usageHelp = true, description = "Shows this help.")
-	private boolean help;
 
 	@Override
 	public Integer call() throws Refusal {

@@ -42,9 +42,6 @@ final class StockImportVerb implements Callable<Integer> {
 	@Mixin
 	private ShelfOption shelf = new ShelfOption();
 
-	@Option(names = "--help", usageHelp = true, description = "Shows this help.")
-	private boolean help;
-
 	@Override
 	public Integer call() throws Refusal {
 		byte[] content = content();

@@ -32,9 +32,6 @@ final class StockListVerb implements Callable<Integer> {
 	@Mixin
 	private ShelfOption shelf = new ShelfOption();
 
-	@Option(names = "--help", usageHelp = true, description = "Shows this help.")
-	private boolean help;
-
 	@Override
 	public Integer call() throws Refusal {
 		List<Stock> stocks = shelf.read(StockShelf::list).stream().map(ShelvedStock::stock)

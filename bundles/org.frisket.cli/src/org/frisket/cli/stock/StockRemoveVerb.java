@@ -9,7 +9,6 @@ import org.frisket.material.ShelvedStock;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -25,9 +24,6 @@ final class StockRemoveVerb implements Callable<Integer> {
 
 	@Mixin
 	private ShelfOption shelf = new ShelfOption();
-
-	@Option(names = "--help", usageHelp = true, description = "Shows this help.")
-	private boolean help;
 
 	@Override
 	public Integer call() throws Refusal {

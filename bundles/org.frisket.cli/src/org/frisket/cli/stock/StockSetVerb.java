@@ -44,9 +44,6 @@ final class StockSetVerb implements Callable<Integer> {
 	@Mixin
 	private ShelfOption shelf = new ShelfOption();
 
-	@Option(names = "--help", usageHelp = true, description = "Shows this help.")
-	private boolean help;
-
 	@Override
 	public Integer call() throws Refusal {
 		amount("--more", more);

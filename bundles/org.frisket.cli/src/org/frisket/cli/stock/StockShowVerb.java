@@ -29,9 +29,6 @@ final class StockShowVerb implements Callable<Integer> {
 	@Mixin
 	private ShelfOption shelf = new ShelfOption();
 
-	@Option(names = "--help", usageHelp = true, description = "Shows this help.")
-	private boolean help;
-
 	@Override
 	public Integer call() throws Refusal {
 		Stock found = shelf.read(there -> ShelfOption.find(there, stock)).stock();
