@@ -12,7 +12,6 @@ import org.frisket.geometry.Monitor;
 import org.frisket.geometry.options.Option;
 import org.frisket.geometry.options.OptionValues;
 import org.frisket.model.WholeFile;
-import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.extension.Contribution;
 import org.frisket.prepare.extension.ContributionException;
 
@@ -35,7 +34,7 @@ public final class ExportTask {
 	}
 
 	/**
-	 * Writes the job to a new file beside {@code target} and puts it in its place when it is complete; until then, and
+	 * Writes a sheet or job to a new file beside {@code target} and puts it in its place when it is complete; until then, and
 	 * when anything fails, whatever stood there stays.
 	 *
 	 * @param options texts by option name; defaults for what is missing
@@ -44,12 +43,12 @@ public final class ExportTask {
 	 * @throws IOException              if the file cannot be written; the message names it
 	 * @throws CancellationException    if the monitor cancels
 	 */
-	public void write(PreparedJob job, Map<String, String> options, Monitor monitor, Path target)
+	public void write(Handoff handoff, Map<String, String> options, Monitor monitor, Path target)
 			throws IOException, ContributionException {
 		Exporter exporter = contribution.create();
 		OptionValues values = values(exporter, options);
 		try {
-			WholeFile.write(out -> export(exporter, job, values, monitor, out), target);
+			WholeFile.write(out -> export(exporter, handoff, values, monitor, out), target);
 		} catch (Failed e) {
 			throw contribution.failed(e.getCause());
 		} catch (IOException e) {
@@ -67,11 +66,11 @@ public final class ExportTask {
 		return OptionValues.of(described, options);
 	}
 
-	private static void export(Exporter exporter, PreparedJob job, OptionValues values, Monitor monitor,
+	private static void export(Exporter exporter, Handoff handoff, OptionValues values, Monitor monitor,
 			OutputStream out) throws IOException {
 		OutputStream buffered = new BufferedOutputStream(out, 1 << 16);
 		try {
-			exporter.export(job, values, monitor, buffered);
+			exporter.export(handoff, values, monitor, buffered);
 		} catch (CancellationException e) {
 			throw e;
 		} catch (RuntimeException | LinkageError e) {

@@ -7,10 +7,9 @@ import java.util.List;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.options.Option;
 import org.frisket.geometry.options.OptionValues;
-import org.frisket.prepare.PreparedJob;
 
 /**
- * Writes prepared jobs in one format. It has a constructor without arguments, holds no state between calls, knows no
+ * Writes sheets and jobs in one format. It has a constructor without arguments, holds no state between calls, knows no
  * screen, and writes the same bytes for the same input.
  */
 public interface Exporter {
@@ -19,11 +18,11 @@ public interface Exporter {
 	List<Option> options();
 
 	/**
-	 * Writes the job. The stream belongs to the caller, who closes it and keeps the file only if this returns.
+	 * Writes one sheet or job. The stream belongs to the caller, who closes it and keeps the file only if this returns.
 	 *
 	 * @param options values for {@link #options()}, defaults filled in
 	 * @throws IOException if the stream fails or the format cannot hold the job; the message says why
 	 * @throws java.util.concurrent.CancellationException if the monitor cancels
 	 */
-	void export(PreparedJob job, OptionValues options, Monitor monitor, OutputStream out) throws IOException;
+	void export(Handoff handoff, OptionValues options, Monitor monitor, OutputStream out) throws IOException;
 }

@@ -38,6 +38,42 @@ public interface FrisketFactory {
 	StageChange createStageChange();
 
 	/**
+	 * Returns a new object of class '<em>Sheet</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Sheet</em>'.
+	 * @generated
+	 */
+	Sheet createSheet();
+
+	/**
+	 * Returns a new object of class '<em>Placement</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Placement</em>'.
+	 * @generated
+	 */
+	Placement createPlacement();
+
+	/**
+	 * Returns a new object of class '<em>Guest</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Guest</em>'.
+	 * @generated
+	 */
+	Guest createGuest();
+
+	/**
+	 * Returns a new object of class '<em>Laying</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Laying</em>'.
+	 * @generated
+	 */
+	Laying createLaying();
+
+	/**
 	 * Returns a new object of class '<em>Layer</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->

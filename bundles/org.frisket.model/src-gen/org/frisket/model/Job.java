@@ -33,6 +33,9 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link org.frisket.model.Job#getHistory <em>History</em>}</li>
  *   <li>{@link org.frisket.model.Job#getGroups <em>Groups</em>}</li>
  *   <li>{@link org.frisket.model.Job#getGuides <em>Guides</em>}</li>
+ *   <li>{@link org.frisket.model.Job#getSheets <em>Sheets</em>}</li>
+ *   <li>{@link org.frisket.model.Job#getGuests <em>Guests</em>}</li>
+ *   <li>{@link org.frisket.model.Job#getLaying <em>Laying</em>}</li>
  * </ul>
  *
  * @generated
@@ -278,5 +281,54 @@ public interface Job extends EObject {
 	 * @generated
 	 */
 	List<Guide> getGuides();
+
+	/**
+	 * Returns the value of the '<em><b>Sheets</b></em>' containment reference list.
+	 * The list contents are of type {@link org.frisket.model.Sheet}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Sheets with parts laid on them, in the order in which they are worked.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Sheets</em>' containment reference list.
+	 * @generated
+	 */
+	List<Sheet> getSheets();
+
+	/**
+	 * Returns the value of the '<em><b>Guests</b></em>' containment reference list.
+	 * The list contents are of type {@link org.frisket.model.Guest}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Other jobs whose parts lie on these sheets too.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Guests</em>' containment reference list.
+	 * @generated
+	 */
+	List<Guest> getGuests();
+
+	/**
+	 * Returns the value of the '<em><b>Laying</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * How parts were laid on sheets last, so that it can be done again; null before the first time.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Laying</em>' containment reference.
+	 * @see #setLaying(Laying)
+	 * @generated
+	 */
+	Laying getLaying();
+
+	/**
+	 * Sets the value of the '{@link org.frisket.model.Job#getLaying <em>Laying</em>}' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Laying</em>' containment reference.
+	 * @see #getLaying()
+	 * @generated
+	 */
+	void setLaying(Laying value);
 
 } // Job

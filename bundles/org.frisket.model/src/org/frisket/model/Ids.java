@@ -8,8 +8,8 @@ import java.util.stream.LongStream;
 
 
 /**
- * Ids within a job: {@code l1, l2 …} for layers, {@code e1, e2 …} for elements, {@code g1, g2 …} for groups. They are counted and not drawn at
- * random, so that the same steps always make the same file. An id is never given twice while a later one is in use.
+ * Ids within a job: {@code l1, l2 …} for layers, {@code e1, e2 …} for elements, {@code g1, g2 …} for groups, {@code s1,
+ * s2 …} for sheets. They are counted and not drawn at random, so that the same steps always make the same file. An id is never given twice while a later one is in use.
  */
 public final class Ids {
 
@@ -44,12 +44,18 @@ public final class Ids {
 		return "g" + (last('g', all(job)) + 1);
 	}
 
-	/** Gives an id to every layer, element and group of the job that has none. */
+	/** An id for one more sheet of the job. */
+	public static String nextSheet(Job job) {
+		return "s" + (last('s', all(job)) + 1);
+	}
+
+	/** Gives an id to every layer, element, group and sheet of the job that has none. */
 	public static void complete(Job job) {
 		List<String> ids = all(job);
 		long layer = last('l', ids);
 		long element = last('e', ids);
 		long group = last('g', ids);
+		long sheet = last('s', ids);
 		for (Layer l : job.getLayers()) {
 			if (l.getId() == null) {
 				l.setId("l" + ++layer);
@@ -65,9 +71,14 @@ public final class Ids {
 				g.setId("g" + ++group);
 			}
 		}
+		for (Sheet s : job.getSheets()) {
+			if (s.getId() == null) {
+				s.setId("s" + ++sheet);
+			}
+		}
 	}
 
-	/** The ids of the job, its layers, elements and groups, in file order. */
+	/** The ids of the job, its layers, elements, groups and sheets, in file order. */
 	static List<String> all(Job job) {
 		List<String> ids = new ArrayList<>();
 		add(job.getId(), ids);
@@ -78,6 +89,7 @@ public final class Ids {
 			}
 		}
 		Jobs.groups(job).forEach(group -> add(group.getId(), ids));
+		job.getSheets().forEach(sheet -> add(sheet.getId(), ids));
 		return ids;
 	}
 

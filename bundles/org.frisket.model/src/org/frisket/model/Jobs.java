@@ -112,6 +112,34 @@ public final class Jobs {
 		return guide;
 	}
 
+	/** A new sheet after the others. @param width along x in mm, @param height along y */
+	public static Sheet addSheet(Job job, String stock, double width, double height) {
+		Sheet sheet = FACTORY.createSheet();
+		sheet.setId(Ids.nextSheet(job));
+		sheet.setStock(stock);
+		sheet.setWidth(width);
+		sheet.setHeight(height);
+		job.getSheets().add(sheet);
+		return sheet;
+	}
+
+	/**
+	 * One more part on the sheet.
+	 *
+	 * @param part the key of a part of this job
+	 * @param x    of the centre of the part's bounds in mm from the left edge of the sheet, {@code y} from its upper edge
+	 * @param turn in degrees, clockwise as seen
+	 */
+	public static Placement addPlacement(Sheet sheet, String part, double x, double y, double turn) {
+		Placement placement = FACTORY.createPlacement();
+		placement.setPart(part);
+		placement.setX(x);
+		placement.setY(y);
+		placement.setTurn(turn);
+		sheet.getPlacements().add(placement);
+		return placement;
+	}
+
 	/** A font as it is remembered; style and file may be null. */
 	public static FontRef font(String name, String style, String digest, String file) {
 		FontRef font = FACTORY.createFontRef();

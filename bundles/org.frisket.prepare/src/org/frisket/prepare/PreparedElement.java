@@ -38,6 +38,12 @@ public record PreparedElement(Element element, Region region, List<Contour> line
 		findings = List.copyOf(findings);
 	}
 
+	/** The same elsewhere: what it comes to is moved, the element of the model is not. */
+	public PreparedElement moved(Transform by) {
+		return new PreparedElement(element, region.transformed(by),
+				lines.stream().map(line -> line.transformed(by)).toList(), uncleaned.placed(by), part, xHeight, findings);
+	}
+
 	/** Whether there is nothing of it but lines for the pen, which are never cut. */
 	public boolean isPenLettering() {
 		// outlines leave no lines; those of a font of single lines do

@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 
 import org.frisket.export.Exporter;
 import org.frisket.export.Exporters;
+import org.frisket.export.Handoff;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.options.OptionValues;
@@ -46,6 +47,6 @@ final class HeapBenchmark {
 	}
 
 	private static void export(PreparedJob job, Exporter exporter) throws IOException {
-		exporter.export(job, OptionValues.defaults(exporter.options()), Monitor.NONE, new ByteArrayOutputStream());
+		exporter.export(Handoff.of(job), OptionValues.defaults(exporter.options()), Monitor.NONE, new ByteArrayOutputStream());
 	}
 }

@@ -69,6 +69,8 @@ public final class Samples {
 		Jobs.addGuide(job, true, 12.25);
 		Jobs.addGuide(job, false, -3);
 
+		sheets(job);
+
 		StageChange change = FrisketFactory.INSTANCE.createStageChange();
 		change.setAt(Instant.parse("2031-02-07T09:30:00.125Z"));
 		change.setWho("Ottoline");
@@ -152,6 +154,37 @@ public final class Samples {
 		bar.setOverhang(-0.5);
 		wording.getBars().add(bar);
 		addBridges(wording);
+	}
+
+	private static void sheets(Job job) {
+		Sheet sheet = Jobs.addSheet(job, "card-270-white", 420, 297);
+		sheet.setName("First");
+		sheet.setColour("#f2ede0");
+		sheet.setMargin(5);
+		sheet.setGap(2.5);
+		sheet.setRoll(true);
+		sheet.setLeftover("left-3");
+		Placement placement = Jobs.addPlacement(sheet, "e1#2", 30.5, 41.25, 180);
+		placement.setJob("77-tags");
+		placement.setCopy(4);
+		placement.setPinned(true);
+		Guest guest = FrisketFactory.INSTANCE.createGuest();
+		guest.setJob("77-tags");
+		guest.setNumber("31-0211");
+		guest.setTitle("Gift tags");
+		guest.setFile("tags.frjob");
+		job.getGuests().add(guest);
+		Laying laying = FrisketFactory.INSTANCE.createLaying();
+		laying.setWidth(420);
+		laying.setHeight(297);
+		laying.setRoll(true);
+		laying.setGap(2.5);
+		laying.setMargin(4);
+		laying.setTurning(Turning.QUARTER);
+		laying.setApart(true);
+		laying.setByJob(true);
+		laying.setSeed(7);
+		job.setLaying(laying);
 	}
 
 	private static void addBridges(Wording wording) {

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Set;
 
 import org.frisket.export.Exporter;
+import org.frisket.export.Handoff;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.options.Option;
 import org.frisket.geometry.options.OptionValues;
@@ -36,7 +37,7 @@ public abstract class ExporterContract {
 	protected final byte[] exported(Job job) {
 		ByteArrayOutputStream out = new ByteArrayOutputStream();
 		Exporter exporter = exporter();
-		assertDoesNotThrow(() -> exporter.export(SampleJobs.prepared(job), OptionValues.defaults(exporter.options()),
+		assertDoesNotThrow(() -> exporter.export(Handoff.of(SampleJobs.prepared(job)), OptionValues.defaults(exporter.options()),
 				Monitor.NONE, out));
 		return out.toByteArray();
 	}
@@ -84,7 +85,7 @@ public abstract class ExporterContract {
 		};
 		Exporter exporter = exporter();
 		IOException thrown = assertThrows(IOException.class,
-				() -> exporter.export(SampleJobs.prepared(SampleJobs.giftTag()),
+				() -> exporter.export(Handoff.of(SampleJobs.prepared(SampleJobs.giftTag())),
 						OptionValues.defaults(exporter.options()), Monitor.NONE, broken));
 		Throwable root = thrown;
 		while (root.getCause() != null) {

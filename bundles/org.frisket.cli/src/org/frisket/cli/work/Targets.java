@@ -14,6 +14,7 @@ import org.frisket.cli.line.Refusal;
 import org.frisket.export.ExportTask;
 import org.frisket.export.Exporter;
 import org.frisket.export.Exporters;
+import org.frisket.export.Handoff;
 import org.frisket.geometry.Monitor;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
@@ -69,7 +70,7 @@ public final class Targets {
 					JobFile.save(job, target.getKey());
 					keepFonts(job, notes);
 				} else {
-					new ExportTask(target.getValue().get()).write(prepared, options, Monitor.NONE, target.getKey());
+					new ExportTask(target.getValue().get()).write(Handoff.of(prepared), options, Monitor.NONE, target.getKey());
 				}
 			} catch (IOException | ContributionException | IllegalArgumentException e) {
 				throw new Refusal(e);

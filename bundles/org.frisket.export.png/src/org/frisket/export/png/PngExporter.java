@@ -7,6 +7,7 @@ import java.util.List;
 
 import org.eclipse.osgi.util.NLS;
 import org.frisket.export.Exporter;
+import org.frisket.export.Handoff;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.options.Option;
@@ -30,12 +31,10 @@ public final class PngExporter implements Exporter {
 	}
 
 	@Override
-	public void export(PreparedJob job, OptionValues options, Monitor monitor, OutputStream out) throws IOException {
+	public void export(Handoff handoff, OptionValues options, Monitor monitor, OutputStream out) throws IOException {
 		int dpi = options.count(DPI);
-		Bounds drawing = job.visibleBounds();
-		if (drawing.isEmpty()) {
-			drawing = new Bounds(0, 0, 0, 0);
-		}
+		PreparedJob job = handoff.job();
+		Bounds drawing = handoff.page(0);
 		Caption caption = Caption.of(job.job());
 		double margin = options.length(MARGIN);
 		double width = Math.max(drawing.width(), caption.width()) + 2 * margin;

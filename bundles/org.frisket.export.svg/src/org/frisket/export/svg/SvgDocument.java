@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
+import org.frisket.export.Handoff;
 import org.frisket.export.OperationInk;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Contour;
@@ -40,12 +41,11 @@ final class SvgDocument {
 	private final Transform toPage;
 	private final StringBuilder text = new StringBuilder(1 << 16);
 
-	SvgDocument(PreparedJob job, OptionValues options) {
-		this.job = job;
+	SvgDocument(Handoff handoff, OptionValues options) {
+		job = handoff.job();
 		decimals = options.count(SvgExporter.DECIMALS);
 		filled = options.text(SvgExporter.FILL).equals("layer");
-		Bounds drawing = job.visibleBounds();
-		Bounds page = (drawing.isEmpty() ? new Bounds(0, 0, 0, 0) : drawing).grown(options.length(SvgExporter.MARGIN));
+		Bounds page = handoff.page(options.length(SvgExporter.MARGIN));
 		width = roundedUp(page.width());
 		height = roundedUp(page.height());
 		toPage = Transform.translation(-page.minX(), -page.minY());

@@ -6,10 +6,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 import org.frisket.export.Exporter;
+import org.frisket.export.Handoff;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.options.Option;
 import org.frisket.geometry.options.OptionValues;
-import org.frisket.prepare.PreparedJob;
 
 /** Writes SVG 1.1 that is also valid SVG 2. */
 public final class SvgExporter implements Exporter {
@@ -25,8 +25,8 @@ public final class SvgExporter implements Exporter {
 	}
 
 	@Override
-	public void export(PreparedJob job, OptionValues options, Monitor monitor, OutputStream out) throws IOException {
-		String document = new SvgDocument(job, options).text(monitor);
+	public void export(Handoff handoff, OptionValues options, Monitor monitor, OutputStream out) throws IOException {
+		String document = new SvgDocument(handoff, options).text(monitor);
 		out.write(document.getBytes(StandardCharsets.UTF_8));
 	}
 }

@@ -70,6 +70,10 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 		switch (eClass.getClassifierID()) {
 			case FrisketPackageImpl.JOB: return createJob();
 			case FrisketPackageImpl.STAGE_CHANGE: return createStageChange();
+			case FrisketPackageImpl.SHEET: return createSheet();
+			case FrisketPackageImpl.PLACEMENT: return createPlacement();
+			case FrisketPackageImpl.GUEST: return createGuest();
+			case FrisketPackageImpl.LAYING: return createLaying();
 			case FrisketPackageImpl.LAYER: return createLayer();
 			case FrisketPackageImpl.GROUP: return createGroup();
 			case FrisketPackageImpl.GUIDE: return createGuide();
@@ -102,6 +106,8 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 		switch (eDataType.getClassifierID()) {
 			case FrisketPackageImpl.STAGE:
 				return createStageFromString(eDataType, initialValue);
+			case FrisketPackageImpl.TURNING:
+				return createTurningFromString(eDataType, initialValue);
 			case FrisketPackageImpl.OPERATION_KIND:
 				return createOperationKindFromString(eDataType, initialValue);
 			case FrisketPackageImpl.ALIGNMENT:
@@ -147,6 +153,8 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 		switch (eDataType.getClassifierID()) {
 			case FrisketPackageImpl.STAGE:
 				return convertStageToString(eDataType, instanceValue);
+			case FrisketPackageImpl.TURNING:
+				return convertTurningToString(eDataType, instanceValue);
 			case FrisketPackageImpl.OPERATION_KIND:
 				return convertOperationKindToString(eDataType, instanceValue);
 			case FrisketPackageImpl.ALIGNMENT:
@@ -202,6 +210,50 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 	public StageChange createStageChange() {
 		StageChangeImpl stageChange = new StageChangeImpl();
 		return stageChange;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Sheet createSheet() {
+		SheetImpl sheet = new SheetImpl();
+		return sheet;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Placement createPlacement() {
+		PlacementImpl placement = new PlacementImpl();
+		return placement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Guest createGuest() {
+		GuestImpl guest = new GuestImpl();
+		return guest;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Laying createLaying() {
+		LayingImpl laying = new LayingImpl();
+		return laying;
 	}
 
 	/**
@@ -408,6 +460,26 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 	 * @generated
 	 */
 	public String convertStageToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public Turning createTurningFromString(EDataType eDataType, String initialValue) {
+		Turning result = Turning.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertTurningToString(EDataType eDataType, Object instanceValue) {
 		return instanceValue == null ? null : instanceValue.toString();
 	}
 

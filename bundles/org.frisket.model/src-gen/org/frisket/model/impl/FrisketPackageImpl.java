@@ -29,12 +29,14 @@ import org.frisket.model.FontRef;
 import org.frisket.model.FrameKind;
 import org.frisket.model.FrisketFactory;
 import org.frisket.model.Group;
+import org.frisket.model.Guest;
 import org.frisket.model.Guide;
 import org.frisket.model.HoleRule;
 import org.frisket.model.ImageBytes;
 import org.frisket.model.IslandBridges;
 import org.frisket.model.Job;
 import org.frisket.model.Layer;
+import org.frisket.model.Laying;
 import org.frisket.model.Mat;
 import org.frisket.model.MatForm;
 import org.frisket.model.Matrix;
@@ -44,9 +46,12 @@ import org.frisket.model.OperationKind;
 import org.frisket.model.Outline;
 import org.frisket.model.PenStyle;
 import org.frisket.model.Picture;
+import org.frisket.model.Placement;
+import org.frisket.model.Sheet;
 import org.frisket.model.Stage;
 import org.frisket.model.StageChange;
 import org.frisket.model.TextSpan;
+import org.frisket.model.Turning;
 import org.frisket.model.WeedLines;
 import org.frisket.model.Wording;
 
@@ -216,13 +221,40 @@ public class FrisketPackageImpl extends EPackageImpl {
 	public static final int JOB__GUIDES = 11;
 
 	/**
+	 * The feature id for the '<em><b>Sheets</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int JOB__SHEETS = 12;
+
+	/**
+	 * The feature id for the '<em><b>Guests</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int JOB__GUESTS = 13;
+
+	/**
+	 * The feature id for the '<em><b>Laying</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int JOB__LAYING = 14;
+
+	/**
 	 * The number of structural features of the '<em>Job</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	public static final int JOB_FEATURE_COUNT = 12;
+	public static final int JOB_FEATURE_COUNT = 15;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.impl.StageChangeImpl <em>Stage Change</em>}' class.
@@ -289,6 +321,361 @@ public class FrisketPackageImpl extends EPackageImpl {
 	public static final int STAGE_CHANGE_FEATURE_COUNT = 5;
 
 	/**
+	 * The meta object id for the '{@link org.frisket.model.impl.SheetImpl <em>Sheet</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.SheetImpl
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getSheet()
+	 * @generated
+	 */
+	public static final int SHEET = 2;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int SHEET__ID = 0;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int SHEET__NAME = 1;
+
+	/**
+	 * The feature id for the '<em><b>Stock</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int SHEET__STOCK = 2;
+
+	/**
+	 * The feature id for the '<em><b>Colour</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int SHEET__COLOUR = 3;
+
+	/**
+	 * The feature id for the '<em><b>Width</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int SHEET__WIDTH = 4;
+
+	/**
+	 * The feature id for the '<em><b>Height</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int SHEET__HEIGHT = 5;
+
+	/**
+	 * The feature id for the '<em><b>Margin</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int SHEET__MARGIN = 6;
+
+	/**
+	 * The feature id for the '<em><b>Gap</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int SHEET__GAP = 7;
+
+	/**
+	 * The feature id for the '<em><b>Roll</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int SHEET__ROLL = 8;
+
+	/**
+	 * The feature id for the '<em><b>Leftover</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int SHEET__LEFTOVER = 9;
+
+	/**
+	 * The feature id for the '<em><b>Placements</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int SHEET__PLACEMENTS = 10;
+
+	/**
+	 * The number of structural features of the '<em>Sheet</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int SHEET_FEATURE_COUNT = 11;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.impl.PlacementImpl <em>Placement</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.PlacementImpl
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getPlacement()
+	 * @generated
+	 */
+	public static final int PLACEMENT = 3;
+
+	/**
+	 * The feature id for the '<em><b>Job</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PLACEMENT__JOB = 0;
+
+	/**
+	 * The feature id for the '<em><b>Part</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PLACEMENT__PART = 1;
+
+	/**
+	 * The feature id for the '<em><b>Copy</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PLACEMENT__COPY = 2;
+
+	/**
+	 * The feature id for the '<em><b>X</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PLACEMENT__X = 3;
+
+	/**
+	 * The feature id for the '<em><b>Y</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PLACEMENT__Y = 4;
+
+	/**
+	 * The feature id for the '<em><b>Turn</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PLACEMENT__TURN = 5;
+
+	/**
+	 * The feature id for the '<em><b>Pinned</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PLACEMENT__PINNED = 6;
+
+	/**
+	 * The number of structural features of the '<em>Placement</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PLACEMENT_FEATURE_COUNT = 7;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.impl.GuestImpl <em>Guest</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.GuestImpl
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getGuest()
+	 * @generated
+	 */
+	public static final int GUEST = 4;
+
+	/**
+	 * The feature id for the '<em><b>Job</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int GUEST__JOB = 0;
+
+	/**
+	 * The feature id for the '<em><b>Number</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int GUEST__NUMBER = 1;
+
+	/**
+	 * The feature id for the '<em><b>Title</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int GUEST__TITLE = 2;
+
+	/**
+	 * The feature id for the '<em><b>File</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int GUEST__FILE = 3;
+
+	/**
+	 * The number of structural features of the '<em>Guest</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int GUEST_FEATURE_COUNT = 4;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.impl.LayingImpl <em>Laying</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.LayingImpl
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getLaying()
+	 * @generated
+	 */
+	public static final int LAYING = 5;
+
+	/**
+	 * The feature id for the '<em><b>Width</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int LAYING__WIDTH = 0;
+
+	/**
+	 * The feature id for the '<em><b>Height</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int LAYING__HEIGHT = 1;
+
+	/**
+	 * The feature id for the '<em><b>Roll</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int LAYING__ROLL = 2;
+
+	/**
+	 * The feature id for the '<em><b>Gap</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int LAYING__GAP = 3;
+
+	/**
+	 * The feature id for the '<em><b>Margin</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int LAYING__MARGIN = 4;
+
+	/**
+	 * The feature id for the '<em><b>Turning</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int LAYING__TURNING = 5;
+
+	/**
+	 * The feature id for the '<em><b>Apart</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int LAYING__APART = 6;
+
+	/**
+	 * The feature id for the '<em><b>By Job</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int LAYING__BY_JOB = 7;
+
+	/**
+	 * The feature id for the '<em><b>Seed</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int LAYING__SEED = 8;
+
+	/**
+	 * The number of structural features of the '<em>Laying</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int LAYING_FEATURE_COUNT = 9;
+
+	/**
 	 * The meta object id for the '{@link org.frisket.model.impl.LayerImpl <em>Layer</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -296,7 +683,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getLayer()
 	 * @generated
 	 */
-	public static final int LAYER = 2;
+	public static final int LAYER = 6;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -378,7 +765,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getElement()
 	 * @generated
 	 */
-	public static final int ELEMENT = 3;
+	public static final int ELEMENT = 7;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -451,7 +838,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getGroup()
 	 * @generated
 	 */
-	public static final int GROUP = 4;
+	public static final int GROUP = 8;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -506,7 +893,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getGuide()
 	 * @generated
 	 */
-	public static final int GUIDE = 5;
+	public static final int GUIDE = 9;
 
 	/**
 	 * The feature id for the '<em><b>Across</b></em>' attribute.
@@ -543,7 +930,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getOperation()
 	 * @generated
 	 */
-	public static final int OPERATION = 6;
+	public static final int OPERATION = 10;
 
 	/**
 	 * The feature id for the '<em><b>Kind</b></em>' attribute.
@@ -607,7 +994,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getWording()
 	 * @generated
 	 */
-	public static final int WORDING = 7;
+	public static final int WORDING = 11;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1022,7 +1409,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getTextSpan()
 	 * @generated
 	 */
-	public static final int TEXT_SPAN = 8;
+	public static final int TEXT_SPAN = 12;
 
 	/**
 	 * The feature id for the '<em><b>Start</b></em>' attribute.
@@ -1086,7 +1473,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getNudge()
 	 * @generated
 	 */
-	public static final int NUDGE = 9;
+	public static final int NUDGE = 13;
 
 	/**
 	 * The feature id for the '<em><b>Index</b></em>' attribute.
@@ -1150,7 +1537,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getBar()
 	 * @generated
 	 */
-	public static final int BAR = 10;
+	public static final int BAR = 14;
 
 	/**
 	 * The feature id for the '<em><b>Kind</b></em>' attribute.
@@ -1205,7 +1592,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getBridge()
 	 * @generated
 	 */
-	public static final int BRIDGE = 11;
+	public static final int BRIDGE = 15;
 
 	/**
 	 * The feature id for the '<em><b>One</b></em>' attribute.
@@ -1296,7 +1683,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getIslandBridges()
 	 * @generated
 	 */
-	public static final int ISLAND_BRIDGES = 12;
+	public static final int ISLAND_BRIDGES = 16;
 
 	/**
 	 * The feature id for the '<em><b>Index</b></em>' attribute.
@@ -1351,7 +1738,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getBridgeAngle()
 	 * @generated
 	 */
-	public static final int BRIDGE_ANGLE = 13;
+	public static final int BRIDGE_ANGLE = 17;
 
 	/**
 	 * The feature id for the '<em><b>Angle</b></em>' attribute.
@@ -1379,7 +1766,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getFontRef()
 	 * @generated
 	 */
-	public static final int FONT_REF = 14;
+	public static final int FONT_REF = 18;
 
 	/**
 	 * The feature id for the '<em><b>Name</b></em>' attribute.
@@ -1434,7 +1821,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getOutline()
 	 * @generated
 	 */
-	public static final int OUTLINE = 15;
+	public static final int OUTLINE = 19;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1525,7 +1912,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getPicture()
 	 * @generated
 	 */
-	public static final int PICTURE = 16;
+	public static final int PICTURE = 20;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1634,7 +2021,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getMat()
 	 * @generated
 	 */
-	public static final int MAT = 17;
+	public static final int MAT = 21;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1842,7 +2229,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getCombination()
 	 * @generated
 	 */
-	public static final int COMBINATION = 18;
+	public static final int COMBINATION = 22;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1942,7 +2329,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getWeedLines()
 	 * @generated
 	 */
-	public static final int WEED_LINES = 19;
+	public static final int WEED_LINES = 23;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2060,7 +2447,17 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getStage()
 	 * @generated
 	 */
-	public static final int STAGE = 20;
+	public static final int STAGE = 24;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.Turning <em>Turning</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.Turning
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getTurning()
+	 * @generated
+	 */
+	public static final int TURNING = 25;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.OperationKind <em>Operation Kind</em>}' enum.
@@ -2070,7 +2467,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getOperationKind()
 	 * @generated
 	 */
-	public static final int OPERATION_KIND = 21;
+	public static final int OPERATION_KIND = 26;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.Alignment <em>Alignment</em>}' enum.
@@ -2080,7 +2477,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getAlignment()
 	 * @generated
 	 */
-	public static final int ALIGNMENT = 22;
+	public static final int ALIGNMENT = 27;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.Flow <em>Flow</em>}' enum.
@@ -2090,7 +2487,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getFlow()
 	 * @generated
 	 */
-	public static final int FLOW = 23;
+	public static final int FLOW = 28;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.PenStyle <em>Pen Style</em>}' enum.
@@ -2100,7 +2497,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getPenStyle()
 	 * @generated
 	 */
-	public static final int PEN_STYLE = 24;
+	public static final int PEN_STYLE = 29;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.BarKind <em>Bar Kind</em>}' enum.
@@ -2110,7 +2507,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getBarKind()
 	 * @generated
 	 */
-	public static final int BAR_KIND = 25;
+	public static final int BAR_KIND = 30;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.CornerJoin <em>Corner Join</em>}' enum.
@@ -2120,7 +2517,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getCornerJoin()
 	 * @generated
 	 */
-	public static final int CORNER_JOIN = 26;
+	public static final int CORNER_JOIN = 31;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.HoleRule <em>Hole Rule</em>}' enum.
@@ -2130,7 +2527,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getHoleRule()
 	 * @generated
 	 */
-	public static final int HOLE_RULE = 27;
+	public static final int HOLE_RULE = 32;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.MatForm <em>Mat Form</em>}' enum.
@@ -2140,7 +2537,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getMatForm()
 	 * @generated
 	 */
-	public static final int MAT_FORM = 28;
+	public static final int MAT_FORM = 33;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.FrameKind <em>Frame Kind</em>}' enum.
@@ -2150,7 +2547,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getFrameKind()
 	 * @generated
 	 */
-	public static final int FRAME_KIND = 29;
+	public static final int FRAME_KIND = 34;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.CombinationRule <em>Combination Rule</em>}' enum.
@@ -2160,7 +2557,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getCombinationRule()
 	 * @generated
 	 */
-	public static final int COMBINATION_RULE = 30;
+	public static final int COMBINATION_RULE = 35;
 
 	/**
 	 * The meta object id for the '<em>Date</em>' data type.
@@ -2170,7 +2567,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getDate()
 	 * @generated
 	 */
-	public static final int DATE = 31;
+	public static final int DATE = 36;
 
 	/**
 	 * The meta object id for the '<em>Moment</em>' data type.
@@ -2180,7 +2577,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getMoment()
 	 * @generated
 	 */
-	public static final int MOMENT = 32;
+	public static final int MOMENT = 37;
 
 	/**
 	 * The meta object id for the '<em>Matrix</em>' data type.
@@ -2190,7 +2587,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getMatrix()
 	 * @generated
 	 */
-	public static final int MATRIX = 33;
+	public static final int MATRIX = 38;
 
 	/**
 	 * The meta object id for the '<em>Image Bytes</em>' data type.
@@ -2200,7 +2597,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getImageBytes()
 	 * @generated
 	 */
-	public static final int IMAGE_BYTES = 34;
+	public static final int IMAGE_BYTES = 39;
 
 	/**
 	 * The meta object id for the '<em>Number</em>' data type.
@@ -2209,7 +2606,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getNumber()
 	 * @generated
 	 */
-	public static final int NUMBER = 35;
+	public static final int NUMBER = 40;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -2224,6 +2621,34 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @generated
 	 */
 	private EClass stageChangeEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass sheetEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass placementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass guestEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass layingEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -2357,6 +2782,13 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @generated
 	 */
 	private EEnum stageEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum turningEEnum = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -2693,6 +3125,45 @@ public class FrisketPackageImpl extends EPackageImpl {
 	}
 
 	/**
+	 * Returns the meta object for the containment reference list '{@link org.frisket.model.Job#getSheets <em>Sheets</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Sheets</em>'.
+	 * @see org.frisket.model.Job#getSheets()
+	 * @see #getJob()
+	 * @generated
+	 */
+	public EReference getJob_Sheets() {
+		return (EReference)jobEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.frisket.model.Job#getGuests <em>Guests</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Guests</em>'.
+	 * @see org.frisket.model.Job#getGuests()
+	 * @see #getJob()
+	 * @generated
+	 */
+	public EReference getJob_Guests() {
+		return (EReference)jobEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.frisket.model.Job#getLaying <em>Laying</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Laying</em>'.
+	 * @see org.frisket.model.Job#getLaying()
+	 * @see #getJob()
+	 * @generated
+	 */
+	public EReference getJob_Laying() {
+		return (EReference)jobEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
 	 * Returns the meta object for class '{@link org.frisket.model.StageChange <em>Stage Change</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -2767,6 +3238,457 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 */
 	public EAttribute getStageChange_Remark() {
 		return (EAttribute)stageChangeEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * Returns the meta object for class '{@link org.frisket.model.Sheet <em>Sheet</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Sheet</em>'.
+	 * @see org.frisket.model.Sheet
+	 * @generated
+	 */
+	public EClass getSheet() {
+		return sheetEClass;
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Sheet#getId <em>Id</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Id</em>'.
+	 * @see org.frisket.model.Sheet#getId()
+	 * @see #getSheet()
+	 * @generated
+	 */
+	public EAttribute getSheet_Id() {
+		return (EAttribute)sheetEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Sheet#getName <em>Name</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Name</em>'.
+	 * @see org.frisket.model.Sheet#getName()
+	 * @see #getSheet()
+	 * @generated
+	 */
+	public EAttribute getSheet_Name() {
+		return (EAttribute)sheetEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Sheet#getStock <em>Stock</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Stock</em>'.
+	 * @see org.frisket.model.Sheet#getStock()
+	 * @see #getSheet()
+	 * @generated
+	 */
+	public EAttribute getSheet_Stock() {
+		return (EAttribute)sheetEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Sheet#getColour <em>Colour</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Colour</em>'.
+	 * @see org.frisket.model.Sheet#getColour()
+	 * @see #getSheet()
+	 * @generated
+	 */
+	public EAttribute getSheet_Colour() {
+		return (EAttribute)sheetEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Sheet#getWidth <em>Width</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Width</em>'.
+	 * @see org.frisket.model.Sheet#getWidth()
+	 * @see #getSheet()
+	 * @generated
+	 */
+	public EAttribute getSheet_Width() {
+		return (EAttribute)sheetEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Sheet#getHeight <em>Height</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Height</em>'.
+	 * @see org.frisket.model.Sheet#getHeight()
+	 * @see #getSheet()
+	 * @generated
+	 */
+	public EAttribute getSheet_Height() {
+		return (EAttribute)sheetEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Sheet#getMargin <em>Margin</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Margin</em>'.
+	 * @see org.frisket.model.Sheet#getMargin()
+	 * @see #getSheet()
+	 * @generated
+	 */
+	public EAttribute getSheet_Margin() {
+		return (EAttribute)sheetEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Sheet#getGap <em>Gap</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Gap</em>'.
+	 * @see org.frisket.model.Sheet#getGap()
+	 * @see #getSheet()
+	 * @generated
+	 */
+	public EAttribute getSheet_Gap() {
+		return (EAttribute)sheetEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Sheet#isRoll <em>Roll</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Roll</em>'.
+	 * @see org.frisket.model.Sheet#isRoll()
+	 * @see #getSheet()
+	 * @generated
+	 */
+	public EAttribute getSheet_Roll() {
+		return (EAttribute)sheetEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Sheet#getLeftover <em>Leftover</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Leftover</em>'.
+	 * @see org.frisket.model.Sheet#getLeftover()
+	 * @see #getSheet()
+	 * @generated
+	 */
+	public EAttribute getSheet_Leftover() {
+		return (EAttribute)sheetEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.frisket.model.Sheet#getPlacements <em>Placements</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Placements</em>'.
+	 * @see org.frisket.model.Sheet#getPlacements()
+	 * @see #getSheet()
+	 * @generated
+	 */
+	public EReference getSheet_Placements() {
+		return (EReference)sheetEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * Returns the meta object for class '{@link org.frisket.model.Placement <em>Placement</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Placement</em>'.
+	 * @see org.frisket.model.Placement
+	 * @generated
+	 */
+	public EClass getPlacement() {
+		return placementEClass;
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Placement#getJob <em>Job</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Job</em>'.
+	 * @see org.frisket.model.Placement#getJob()
+	 * @see #getPlacement()
+	 * @generated
+	 */
+	public EAttribute getPlacement_Job() {
+		return (EAttribute)placementEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Placement#getPart <em>Part</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Part</em>'.
+	 * @see org.frisket.model.Placement#getPart()
+	 * @see #getPlacement()
+	 * @generated
+	 */
+	public EAttribute getPlacement_Part() {
+		return (EAttribute)placementEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Placement#getCopy <em>Copy</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Copy</em>'.
+	 * @see org.frisket.model.Placement#getCopy()
+	 * @see #getPlacement()
+	 * @generated
+	 */
+	public EAttribute getPlacement_Copy() {
+		return (EAttribute)placementEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Placement#getX <em>X</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>X</em>'.
+	 * @see org.frisket.model.Placement#getX()
+	 * @see #getPlacement()
+	 * @generated
+	 */
+	public EAttribute getPlacement_X() {
+		return (EAttribute)placementEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Placement#getY <em>Y</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Y</em>'.
+	 * @see org.frisket.model.Placement#getY()
+	 * @see #getPlacement()
+	 * @generated
+	 */
+	public EAttribute getPlacement_Y() {
+		return (EAttribute)placementEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Placement#getTurn <em>Turn</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Turn</em>'.
+	 * @see org.frisket.model.Placement#getTurn()
+	 * @see #getPlacement()
+	 * @generated
+	 */
+	public EAttribute getPlacement_Turn() {
+		return (EAttribute)placementEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Placement#isPinned <em>Pinned</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Pinned</em>'.
+	 * @see org.frisket.model.Placement#isPinned()
+	 * @see #getPlacement()
+	 * @generated
+	 */
+	public EAttribute getPlacement_Pinned() {
+		return (EAttribute)placementEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * Returns the meta object for class '{@link org.frisket.model.Guest <em>Guest</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Guest</em>'.
+	 * @see org.frisket.model.Guest
+	 * @generated
+	 */
+	public EClass getGuest() {
+		return guestEClass;
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Guest#getJob <em>Job</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Job</em>'.
+	 * @see org.frisket.model.Guest#getJob()
+	 * @see #getGuest()
+	 * @generated
+	 */
+	public EAttribute getGuest_Job() {
+		return (EAttribute)guestEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Guest#getNumber <em>Number</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Number</em>'.
+	 * @see org.frisket.model.Guest#getNumber()
+	 * @see #getGuest()
+	 * @generated
+	 */
+	public EAttribute getGuest_Number() {
+		return (EAttribute)guestEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Guest#getTitle <em>Title</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Title</em>'.
+	 * @see org.frisket.model.Guest#getTitle()
+	 * @see #getGuest()
+	 * @generated
+	 */
+	public EAttribute getGuest_Title() {
+		return (EAttribute)guestEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Guest#getFile <em>File</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>File</em>'.
+	 * @see org.frisket.model.Guest#getFile()
+	 * @see #getGuest()
+	 * @generated
+	 */
+	public EAttribute getGuest_File() {
+		return (EAttribute)guestEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * Returns the meta object for class '{@link org.frisket.model.Laying <em>Laying</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Laying</em>'.
+	 * @see org.frisket.model.Laying
+	 * @generated
+	 */
+	public EClass getLaying() {
+		return layingEClass;
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Laying#getWidth <em>Width</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Width</em>'.
+	 * @see org.frisket.model.Laying#getWidth()
+	 * @see #getLaying()
+	 * @generated
+	 */
+	public EAttribute getLaying_Width() {
+		return (EAttribute)layingEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Laying#getHeight <em>Height</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Height</em>'.
+	 * @see org.frisket.model.Laying#getHeight()
+	 * @see #getLaying()
+	 * @generated
+	 */
+	public EAttribute getLaying_Height() {
+		return (EAttribute)layingEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Laying#isRoll <em>Roll</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Roll</em>'.
+	 * @see org.frisket.model.Laying#isRoll()
+	 * @see #getLaying()
+	 * @generated
+	 */
+	public EAttribute getLaying_Roll() {
+		return (EAttribute)layingEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Laying#getGap <em>Gap</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Gap</em>'.
+	 * @see org.frisket.model.Laying#getGap()
+	 * @see #getLaying()
+	 * @generated
+	 */
+	public EAttribute getLaying_Gap() {
+		return (EAttribute)layingEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Laying#getMargin <em>Margin</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Margin</em>'.
+	 * @see org.frisket.model.Laying#getMargin()
+	 * @see #getLaying()
+	 * @generated
+	 */
+	public EAttribute getLaying_Margin() {
+		return (EAttribute)layingEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Laying#getTurning <em>Turning</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Turning</em>'.
+	 * @see org.frisket.model.Laying#getTurning()
+	 * @see #getLaying()
+	 * @generated
+	 */
+	public EAttribute getLaying_Turning() {
+		return (EAttribute)layingEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Laying#isApart <em>Apart</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Apart</em>'.
+	 * @see org.frisket.model.Laying#isApart()
+	 * @see #getLaying()
+	 * @generated
+	 */
+	public EAttribute getLaying_Apart() {
+		return (EAttribute)layingEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Laying#isByJob <em>By Job</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>By Job</em>'.
+	 * @see org.frisket.model.Laying#isByJob()
+	 * @see #getLaying()
+	 * @generated
+	 */
+	public EAttribute getLaying_ByJob() {
+		return (EAttribute)layingEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Laying#getSeed <em>Seed</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Seed</em>'.
+	 * @see org.frisket.model.Laying#getSeed()
+	 * @see #getLaying()
+	 * @generated
+	 */
+	public EAttribute getLaying_Seed() {
+		return (EAttribute)layingEClass.getEStructuralFeatures().get(8);
 	}
 
 	/**
@@ -4584,6 +5506,18 @@ public class FrisketPackageImpl extends EPackageImpl {
 	}
 
 	/**
+	 * Returns the meta object for enum '{@link org.frisket.model.Turning <em>Turning</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Turning</em>'.
+	 * @see org.frisket.model.Turning
+	 * @generated
+	 */
+	public EEnum getTurning() {
+		return turningEEnum;
+	}
+
+	/**
 	 * Returns the meta object for enum '{@link org.frisket.model.OperationKind <em>Operation Kind</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -4820,6 +5754,9 @@ public class FrisketPackageImpl extends EPackageImpl {
 		createEReference(jobEClass, JOB__HISTORY);
 		createEReference(jobEClass, JOB__GROUPS);
 		createEReference(jobEClass, JOB__GUIDES);
+		createEReference(jobEClass, JOB__SHEETS);
+		createEReference(jobEClass, JOB__GUESTS);
+		createEReference(jobEClass, JOB__LAYING);
 
 		stageChangeEClass = createEClass(STAGE_CHANGE);
 		createEAttribute(stageChangeEClass, STAGE_CHANGE__AT);
@@ -4827,6 +5764,45 @@ public class FrisketPackageImpl extends EPackageImpl {
 		createEAttribute(stageChangeEClass, STAGE_CHANGE__FROM);
 		createEAttribute(stageChangeEClass, STAGE_CHANGE__TO);
 		createEAttribute(stageChangeEClass, STAGE_CHANGE__REMARK);
+
+		sheetEClass = createEClass(SHEET);
+		createEAttribute(sheetEClass, SHEET__ID);
+		createEAttribute(sheetEClass, SHEET__NAME);
+		createEAttribute(sheetEClass, SHEET__STOCK);
+		createEAttribute(sheetEClass, SHEET__COLOUR);
+		createEAttribute(sheetEClass, SHEET__WIDTH);
+		createEAttribute(sheetEClass, SHEET__HEIGHT);
+		createEAttribute(sheetEClass, SHEET__MARGIN);
+		createEAttribute(sheetEClass, SHEET__GAP);
+		createEAttribute(sheetEClass, SHEET__ROLL);
+		createEAttribute(sheetEClass, SHEET__LEFTOVER);
+		createEReference(sheetEClass, SHEET__PLACEMENTS);
+
+		placementEClass = createEClass(PLACEMENT);
+		createEAttribute(placementEClass, PLACEMENT__JOB);
+		createEAttribute(placementEClass, PLACEMENT__PART);
+		createEAttribute(placementEClass, PLACEMENT__COPY);
+		createEAttribute(placementEClass, PLACEMENT__X);
+		createEAttribute(placementEClass, PLACEMENT__Y);
+		createEAttribute(placementEClass, PLACEMENT__TURN);
+		createEAttribute(placementEClass, PLACEMENT__PINNED);
+
+		guestEClass = createEClass(GUEST);
+		createEAttribute(guestEClass, GUEST__JOB);
+		createEAttribute(guestEClass, GUEST__NUMBER);
+		createEAttribute(guestEClass, GUEST__TITLE);
+		createEAttribute(guestEClass, GUEST__FILE);
+
+		layingEClass = createEClass(LAYING);
+		createEAttribute(layingEClass, LAYING__WIDTH);
+		createEAttribute(layingEClass, LAYING__HEIGHT);
+		createEAttribute(layingEClass, LAYING__ROLL);
+		createEAttribute(layingEClass, LAYING__GAP);
+		createEAttribute(layingEClass, LAYING__MARGIN);
+		createEAttribute(layingEClass, LAYING__TURNING);
+		createEAttribute(layingEClass, LAYING__APART);
+		createEAttribute(layingEClass, LAYING__BY_JOB);
+		createEAttribute(layingEClass, LAYING__SEED);
 
 		layerEClass = createEClass(LAYER);
 		createEAttribute(layerEClass, LAYER__ID);
@@ -4988,6 +5964,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 
 		// Create enums
 		stageEEnum = createEEnum(STAGE);
+		turningEEnum = createEEnum(TURNING);
 		operationKindEEnum = createEEnum(OPERATION_KIND);
 		alignmentEEnum = createEEnum(ALIGNMENT);
 		flowEEnum = createEEnum(FLOW);
@@ -5056,6 +6033,9 @@ public class FrisketPackageImpl extends EPackageImpl {
 		initEReference(getJob_History(), this.getStageChange(), null, "history", null, 0, -1, Job.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getJob_Groups(), this.getGroup(), null, "groups", null, 0, -1, Job.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getJob_Guides(), this.getGuide(), null, "guides", null, 0, -1, Job.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getJob_Sheets(), this.getSheet(), null, "sheets", null, 0, -1, Job.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getJob_Guests(), this.getGuest(), null, "guests", null, 0, -1, Job.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getJob_Laying(), this.getLaying(), null, "laying", null, 0, 1, Job.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(stageChangeEClass, StageChange.class, "StageChange", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getStageChange_At(), this.getMoment(), "at", null, 0, 1, StageChange.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -5063,6 +6043,45 @@ public class FrisketPackageImpl extends EPackageImpl {
 		initEAttribute(getStageChange_From(), this.getStage(), "from", "enquiry", 0, 1, StageChange.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getStageChange_To(), this.getStage(), "to", "enquiry", 0, 1, StageChange.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getStageChange_Remark(), ecorePackage.getEString(), "remark", null, 0, 1, StageChange.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(sheetEClass, Sheet.class, "Sheet", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getSheet_Id(), ecorePackage.getEString(), "id", null, 0, 1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSheet_Name(), ecorePackage.getEString(), "name", null, 0, 1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSheet_Stock(), ecorePackage.getEString(), "stock", null, 0, 1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSheet_Colour(), ecorePackage.getEString(), "colour", null, 0, 1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSheet_Width(), this.getNumber(), "width", "0", 0, 1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSheet_Height(), this.getNumber(), "height", "0", 0, 1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSheet_Margin(), this.getNumber(), "margin", "0", 0, 1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSheet_Gap(), this.getNumber(), "gap", "0", 0, 1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSheet_Roll(), ecorePackage.getEBoolean(), "roll", "false", 0, 1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSheet_Leftover(), ecorePackage.getEString(), "leftover", null, 0, 1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSheet_Placements(), this.getPlacement(), null, "placements", null, 0, -1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(placementEClass, Placement.class, "Placement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getPlacement_Job(), ecorePackage.getEString(), "job", null, 0, 1, Placement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPlacement_Part(), ecorePackage.getEString(), "part", null, 0, 1, Placement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPlacement_Copy(), ecorePackage.getEInt(), "copy", "1", 0, 1, Placement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPlacement_X(), this.getNumber(), "x", "0", 0, 1, Placement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPlacement_Y(), this.getNumber(), "y", "0", 0, 1, Placement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPlacement_Turn(), this.getNumber(), "turn", "0", 0, 1, Placement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPlacement_Pinned(), ecorePackage.getEBoolean(), "pinned", "false", 0, 1, Placement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(guestEClass, Guest.class, "Guest", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getGuest_Job(), ecorePackage.getEString(), "job", null, 0, 1, Guest.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGuest_Number(), ecorePackage.getEString(), "number", null, 0, 1, Guest.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGuest_Title(), ecorePackage.getEString(), "title", null, 0, 1, Guest.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGuest_File(), ecorePackage.getEString(), "file", null, 0, 1, Guest.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(layingEClass, Laying.class, "Laying", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getLaying_Width(), this.getNumber(), "width", "0", 0, 1, Laying.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLaying_Height(), this.getNumber(), "height", "0", 0, 1, Laying.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLaying_Roll(), ecorePackage.getEBoolean(), "roll", "false", 0, 1, Laying.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLaying_Gap(), this.getNumber(), "gap", "2", 0, 1, Laying.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLaying_Margin(), this.getNumber(), "margin", "5", 0, 1, Laying.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLaying_Turning(), this.getTurning(), "turning", "half", 0, 1, Laying.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLaying_Apart(), ecorePackage.getEBoolean(), "apart", "false", 0, 1, Laying.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLaying_ByJob(), ecorePackage.getEBoolean(), "byJob", "false", 0, 1, Laying.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLaying_Seed(), ecorePackage.getEInt(), "seed", "1", 0, 1, Laying.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(layerEClass, Layer.class, "Layer", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getLayer_Id(), ecorePackage.getEString(), "id", null, 0, 1, Layer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -5234,6 +6253,12 @@ public class FrisketPackageImpl extends EPackageImpl {
 		addEEnumLiteral(stageEEnum, Stage.DELIVERED);
 		addEEnumLiteral(stageEEnum, Stage.ON_HOLD);
 		addEEnumLiteral(stageEEnum, Stage.CANCELLED);
+
+		initEEnum(turningEEnum, Turning.class, "Turning");
+		addEEnumLiteral(turningEEnum, Turning.NONE);
+		addEEnumLiteral(turningEEnum, Turning.HALF);
+		addEEnumLiteral(turningEEnum, Turning.QUARTER);
+		addEEnumLiteral(turningEEnum, Turning.FREE);
 
 		initEEnum(operationKindEEnum, OperationKind.class, "OperationKind");
 		addEEnumLiteral(operationKindEEnum, OperationKind.CUT);
@@ -5425,6 +6450,30 @@ public class FrisketPackageImpl extends EPackageImpl {
 		public static final EReference JOB__GUIDES = eINSTANCE.getJob_Guides();
 
 		/**
+		 * The meta object literal for the '<em><b>Sheets</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EReference JOB__SHEETS = eINSTANCE.getJob_Sheets();
+
+		/**
+		 * The meta object literal for the '<em><b>Guests</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EReference JOB__GUESTS = eINSTANCE.getJob_Guests();
+
+		/**
+		 * The meta object literal for the '<em><b>Laying</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EReference JOB__LAYING = eINSTANCE.getJob_Laying();
+
+		/**
 		 * The meta object literal for the '{@link org.frisket.model.impl.StageChangeImpl <em>Stage Change</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -5473,6 +6522,294 @@ public class FrisketPackageImpl extends EPackageImpl {
 		 * @generated
 		 */
 		public static final EAttribute STAGE_CHANGE__REMARK = eINSTANCE.getStageChange_Remark();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.impl.SheetImpl <em>Sheet</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.SheetImpl
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getSheet()
+		 * @generated
+		 */
+		public static final EClass SHEET = eINSTANCE.getSheet();
+
+		/**
+		 * The meta object literal for the '<em><b>Id</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute SHEET__ID = eINSTANCE.getSheet_Id();
+
+		/**
+		 * The meta object literal for the '<em><b>Name</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute SHEET__NAME = eINSTANCE.getSheet_Name();
+
+		/**
+		 * The meta object literal for the '<em><b>Stock</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute SHEET__STOCK = eINSTANCE.getSheet_Stock();
+
+		/**
+		 * The meta object literal for the '<em><b>Colour</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute SHEET__COLOUR = eINSTANCE.getSheet_Colour();
+
+		/**
+		 * The meta object literal for the '<em><b>Width</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute SHEET__WIDTH = eINSTANCE.getSheet_Width();
+
+		/**
+		 * The meta object literal for the '<em><b>Height</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute SHEET__HEIGHT = eINSTANCE.getSheet_Height();
+
+		/**
+		 * The meta object literal for the '<em><b>Margin</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute SHEET__MARGIN = eINSTANCE.getSheet_Margin();
+
+		/**
+		 * The meta object literal for the '<em><b>Gap</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute SHEET__GAP = eINSTANCE.getSheet_Gap();
+
+		/**
+		 * The meta object literal for the '<em><b>Roll</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute SHEET__ROLL = eINSTANCE.getSheet_Roll();
+
+		/**
+		 * The meta object literal for the '<em><b>Leftover</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute SHEET__LEFTOVER = eINSTANCE.getSheet_Leftover();
+
+		/**
+		 * The meta object literal for the '<em><b>Placements</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EReference SHEET__PLACEMENTS = eINSTANCE.getSheet_Placements();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.impl.PlacementImpl <em>Placement</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.PlacementImpl
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getPlacement()
+		 * @generated
+		 */
+		public static final EClass PLACEMENT = eINSTANCE.getPlacement();
+
+		/**
+		 * The meta object literal for the '<em><b>Job</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute PLACEMENT__JOB = eINSTANCE.getPlacement_Job();
+
+		/**
+		 * The meta object literal for the '<em><b>Part</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute PLACEMENT__PART = eINSTANCE.getPlacement_Part();
+
+		/**
+		 * The meta object literal for the '<em><b>Copy</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute PLACEMENT__COPY = eINSTANCE.getPlacement_Copy();
+
+		/**
+		 * The meta object literal for the '<em><b>X</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute PLACEMENT__X = eINSTANCE.getPlacement_X();
+
+		/**
+		 * The meta object literal for the '<em><b>Y</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute PLACEMENT__Y = eINSTANCE.getPlacement_Y();
+
+		/**
+		 * The meta object literal for the '<em><b>Turn</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute PLACEMENT__TURN = eINSTANCE.getPlacement_Turn();
+
+		/**
+		 * The meta object literal for the '<em><b>Pinned</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute PLACEMENT__PINNED = eINSTANCE.getPlacement_Pinned();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.impl.GuestImpl <em>Guest</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.GuestImpl
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getGuest()
+		 * @generated
+		 */
+		public static final EClass GUEST = eINSTANCE.getGuest();
+
+		/**
+		 * The meta object literal for the '<em><b>Job</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute GUEST__JOB = eINSTANCE.getGuest_Job();
+
+		/**
+		 * The meta object literal for the '<em><b>Number</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute GUEST__NUMBER = eINSTANCE.getGuest_Number();
+
+		/**
+		 * The meta object literal for the '<em><b>Title</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute GUEST__TITLE = eINSTANCE.getGuest_Title();
+
+		/**
+		 * The meta object literal for the '<em><b>File</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute GUEST__FILE = eINSTANCE.getGuest_File();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.impl.LayingImpl <em>Laying</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.LayingImpl
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getLaying()
+		 * @generated
+		 */
+		public static final EClass LAYING = eINSTANCE.getLaying();
+
+		/**
+		 * The meta object literal for the '<em><b>Width</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute LAYING__WIDTH = eINSTANCE.getLaying_Width();
+
+		/**
+		 * The meta object literal for the '<em><b>Height</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute LAYING__HEIGHT = eINSTANCE.getLaying_Height();
+
+		/**
+		 * The meta object literal for the '<em><b>Roll</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute LAYING__ROLL = eINSTANCE.getLaying_Roll();
+
+		/**
+		 * The meta object literal for the '<em><b>Gap</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute LAYING__GAP = eINSTANCE.getLaying_Gap();
+
+		/**
+		 * The meta object literal for the '<em><b>Margin</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute LAYING__MARGIN = eINSTANCE.getLaying_Margin();
+
+		/**
+		 * The meta object literal for the '<em><b>Turning</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute LAYING__TURNING = eINSTANCE.getLaying_Turning();
+
+		/**
+		 * The meta object literal for the '<em><b>Apart</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute LAYING__APART = eINSTANCE.getLaying_Apart();
+
+		/**
+		 * The meta object literal for the '<em><b>By Job</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute LAYING__BY_JOB = eINSTANCE.getLaying_ByJob();
+
+		/**
+		 * The meta object literal for the '<em><b>Seed</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute LAYING__SEED = eINSTANCE.getLaying_Seed();
 
 		/**
 		 * The meta object literal for the '{@link org.frisket.model.impl.LayerImpl <em>Layer</em>}' class.
@@ -6639,6 +7976,16 @@ public class FrisketPackageImpl extends EPackageImpl {
 		 * @generated
 		 */
 		public static final EEnum STAGE = eINSTANCE.getStage();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.Turning <em>Turning</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.Turning
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getTurning()
+		 * @generated
+		 */
+		public static final EEnum TURNING = eINSTANCE.getTurning();
 
 		/**
 		 * The meta object literal for the '{@link org.frisket.model.OperationKind <em>Operation Kind</em>}' enum.

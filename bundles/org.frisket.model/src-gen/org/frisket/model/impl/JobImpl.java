@@ -22,9 +22,12 @@ import org.eclipse.emf.ecore.util.EObjectContainmentEList;
 import org.eclipse.emf.ecore.util.InternalEList;
 
 import org.frisket.model.Group;
+import org.frisket.model.Guest;
 import org.frisket.model.Guide;
 import org.frisket.model.Job;
 import org.frisket.model.Layer;
+import org.frisket.model.Laying;
+import org.frisket.model.Sheet;
 import org.frisket.model.Stage;
 import org.frisket.model.StageChange;
 
@@ -48,6 +51,9 @@ import org.frisket.model.StageChange;
  *   <li>{@link org.frisket.model.impl.JobImpl#getHistory <em>History</em>}</li>
  *   <li>{@link org.frisket.model.impl.JobImpl#getGroups <em>Groups</em>}</li>
  *   <li>{@link org.frisket.model.impl.JobImpl#getGuides <em>Guides</em>}</li>
+ *   <li>{@link org.frisket.model.impl.JobImpl#getSheets <em>Sheets</em>}</li>
+ *   <li>{@link org.frisket.model.impl.JobImpl#getGuests <em>Guests</em>}</li>
+ *   <li>{@link org.frisket.model.impl.JobImpl#getLaying <em>Laying</em>}</li>
  * </ul>
  *
  * @generated
@@ -252,6 +258,36 @@ public class JobImpl extends MinimalEObjectImpl.Container implements Job {
 	 * @ordered
 	 */
 	protected EList<Guide> guides;
+
+	/**
+	 * The cached value of the '{@link #getSheets() <em>Sheets</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSheets()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Sheet> sheets;
+
+	/**
+	 * The cached value of the '{@link #getGuests() <em>Guests</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getGuests()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Guest> guests;
+
+	/**
+	 * The cached value of the '{@link #getLaying() <em>Laying</em>}' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLaying()
+	 * @generated
+	 * @ordered
+	 */
+	protected Laying laying;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -514,6 +550,77 @@ public class JobImpl extends MinimalEObjectImpl.Container implements Job {
 	 * @generated
 	 */
 	@Override
+	public List<Sheet> getSheets() {
+		if (sheets == null) {
+			sheets = new EObjectContainmentEList<Sheet>(Sheet.class, this, FrisketPackageImpl.JOB__SHEETS);
+		}
+		return sheets;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public List<Guest> getGuests() {
+		if (guests == null) {
+			guests = new EObjectContainmentEList<Guest>(Guest.class, this, FrisketPackageImpl.JOB__GUESTS);
+		}
+		return guests;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Laying getLaying() {
+		return laying;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public NotificationChain basicSetLaying(Laying newLaying, NotificationChain msgs) {
+		Laying oldLaying = laying;
+		laying = newLaying;
+		if (eNotificationRequired()) {
+			ENotificationImpl notification = new ENotificationImpl(this, Notification.SET, FrisketPackageImpl.JOB__LAYING, oldLaying, newLaying);
+			if (msgs == null) msgs = notification; else msgs.add(notification);
+		}
+		return msgs;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setLaying(Laying newLaying) {
+		if (newLaying != laying) {
+			NotificationChain msgs = null;
+			if (laying != null)
+				msgs = ((InternalEObject)laying).eInverseRemove(this, EOPPOSITE_FEATURE_BASE - FrisketPackageImpl.JOB__LAYING, null, msgs);
+			if (newLaying != null)
+				msgs = ((InternalEObject)newLaying).eInverseAdd(this, EOPPOSITE_FEATURE_BASE - FrisketPackageImpl.JOB__LAYING, null, msgs);
+			msgs = basicSetLaying(newLaying, msgs);
+			if (msgs != null) msgs.dispatch();
+		}
+		else if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, FrisketPackageImpl.JOB__LAYING, newLaying, newLaying));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case FrisketPackageImpl.JOB__LAYERS:
@@ -524,6 +631,12 @@ public class JobImpl extends MinimalEObjectImpl.Container implements Job {
 				return ((InternalEList<?>)getGroups()).basicRemove(otherEnd, msgs);
 			case FrisketPackageImpl.JOB__GUIDES:
 				return ((InternalEList<?>)getGuides()).basicRemove(otherEnd, msgs);
+			case FrisketPackageImpl.JOB__SHEETS:
+				return ((InternalEList<?>)getSheets()).basicRemove(otherEnd, msgs);
+			case FrisketPackageImpl.JOB__GUESTS:
+				return ((InternalEList<?>)getGuests()).basicRemove(otherEnd, msgs);
+			case FrisketPackageImpl.JOB__LAYING:
+				return basicSetLaying(null, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -560,6 +673,12 @@ public class JobImpl extends MinimalEObjectImpl.Container implements Job {
 				return getGroups();
 			case FrisketPackageImpl.JOB__GUIDES:
 				return getGuides();
+			case FrisketPackageImpl.JOB__SHEETS:
+				return getSheets();
+			case FrisketPackageImpl.JOB__GUESTS:
+				return getGuests();
+			case FrisketPackageImpl.JOB__LAYING:
+				return getLaying();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -613,6 +732,17 @@ public class JobImpl extends MinimalEObjectImpl.Container implements Job {
 				getGuides().clear();
 				getGuides().addAll((Collection<? extends Guide>)newValue);
 				return;
+			case FrisketPackageImpl.JOB__SHEETS:
+				getSheets().clear();
+				getSheets().addAll((Collection<? extends Sheet>)newValue);
+				return;
+			case FrisketPackageImpl.JOB__GUESTS:
+				getGuests().clear();
+				getGuests().addAll((Collection<? extends Guest>)newValue);
+				return;
+			case FrisketPackageImpl.JOB__LAYING:
+				setLaying((Laying)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -661,6 +791,15 @@ public class JobImpl extends MinimalEObjectImpl.Container implements Job {
 			case FrisketPackageImpl.JOB__GUIDES:
 				getGuides().clear();
 				return;
+			case FrisketPackageImpl.JOB__SHEETS:
+				getSheets().clear();
+				return;
+			case FrisketPackageImpl.JOB__GUESTS:
+				getGuests().clear();
+				return;
+			case FrisketPackageImpl.JOB__LAYING:
+				setLaying((Laying)null);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -697,6 +836,12 @@ public class JobImpl extends MinimalEObjectImpl.Container implements Job {
 				return groups != null && !groups.isEmpty();
 			case FrisketPackageImpl.JOB__GUIDES:
 				return guides != null && !guides.isEmpty();
+			case FrisketPackageImpl.JOB__SHEETS:
+				return sheets != null && !sheets.isEmpty();
+			case FrisketPackageImpl.JOB__GUESTS:
+				return guests != null && !guests.isEmpty();
+			case FrisketPackageImpl.JOB__LAYING:
+				return laying != null;
 		}
 		return super.eIsSet(featureID);
 	}

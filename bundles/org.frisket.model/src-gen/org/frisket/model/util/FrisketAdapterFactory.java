@@ -78,6 +78,22 @@ public class FrisketAdapterFactory extends AdapterFactoryImpl {
 				return createStageChangeAdapter();
 			}
 			@Override
+			public Adapter caseSheet(Sheet object) {
+				return createSheetAdapter();
+			}
+			@Override
+			public Adapter casePlacement(Placement object) {
+				return createPlacementAdapter();
+			}
+			@Override
+			public Adapter caseGuest(Guest object) {
+				return createGuestAdapter();
+			}
+			@Override
+			public Adapter caseLaying(Laying object) {
+				return createLayingAdapter();
+			}
+			@Override
 			public Adapter caseLayer(Layer object) {
 				return createLayerAdapter();
 			}
@@ -194,6 +210,62 @@ public class FrisketAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createStageChangeAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.frisket.model.Sheet <em>Sheet</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.frisket.model.Sheet
+	 * @generated
+	 */
+	public Adapter createSheetAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.frisket.model.Placement <em>Placement</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.frisket.model.Placement
+	 * @generated
+	 */
+	public Adapter createPlacementAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.frisket.model.Guest <em>Guest</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.frisket.model.Guest
+	 * @generated
+	 */
+	public Adapter createGuestAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.frisket.model.Laying <em>Laying</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.frisket.model.Laying
+	 * @generated
+	 */
+	public Adapter createLayingAdapter() {
 		return null;
 	}
 

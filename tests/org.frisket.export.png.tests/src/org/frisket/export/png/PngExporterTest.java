@@ -13,6 +13,7 @@ import java.util.Map;
 import javax.imageio.ImageIO;
 
 import org.frisket.export.Exporter;
+import org.frisket.export.Handoff;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.options.OptionValues;
 import org.frisket.model.ImageBytes;
@@ -36,7 +37,7 @@ class PngExporterTest extends ExporterContract {
 
 	private BufferedImage image(Job job, Map<String, String> options) throws IOException {
 		ByteArrayOutputStream out = new ByteArrayOutputStream();
-		exporter().export(SampleJobs.prepared(job), OptionValues.of(exporter().options(), options), Monitor.NONE, out);
+		exporter().export(Handoff.of(SampleJobs.prepared(job)), OptionValues.of(exporter().options(), options), Monitor.NONE, out);
 		return ImageIO.read(new ByteArrayInputStream(out.toByteArray()));
 	}
 

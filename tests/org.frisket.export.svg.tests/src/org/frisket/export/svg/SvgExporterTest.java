@@ -14,6 +14,7 @@ import java.util.Map;
 import javax.xml.parsers.DocumentBuilderFactory;
 
 import org.frisket.export.Exporter;
+import org.frisket.export.Handoff;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.options.OptionValues;
 import org.frisket.model.Job;
@@ -36,7 +37,7 @@ class SvgExporterTest extends ExporterContract {
 
 	private Document document(Job job, Map<String, String> options) throws Exception {
 		ByteArrayOutputStream out = new ByteArrayOutputStream();
-		exporter().export(SampleJobs.prepared(job), OptionValues.of(exporter().options(), options), Monitor.NONE, out);
+		exporter().export(Handoff.of(SampleJobs.prepared(job)), OptionValues.of(exporter().options(), options), Monitor.NONE, out);
 		DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
 		factory.setNamespaceAware(true);
 		return factory.newDocumentBuilder().parse(new ByteArrayInputStream(out.toByteArray()));
@@ -158,7 +159,7 @@ class SvgExporterTest extends ExporterContract {
 	@Test
 	void decimalsAreAtMostAsAskedFor() throws IOException {
 		ByteArrayOutputStream out = new ByteArrayOutputStream();
-		exporter().export(SampleJobs.prepared(SampleJobs.giftTag()),
+		exporter().export(Handoff.of(SampleJobs.prepared(SampleJobs.giftTag())),
 				OptionValues.of(exporter().options(), Map.of("decimals", "1")), Monitor.NONE, out);
 		String text = out.toString(java.nio.charset.StandardCharsets.UTF_8);
 		assertFalse(text.replaceAll("version=\"1.1\"|<\\?xml[^>]*>", "").matches("(?s).*\\bd=\"[^\"]*\\.\\d\\d.*"));

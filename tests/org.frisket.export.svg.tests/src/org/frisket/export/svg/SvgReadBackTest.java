@@ -16,6 +16,7 @@ import java.util.concurrent.TimeUnit;
 
 import javax.imageio.ImageIO;
 
+import org.frisket.export.Handoff;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.options.OptionValues;
 import org.frisket.model.Alignment;
@@ -70,7 +71,7 @@ class SvgReadBackTest {
 		assumeTrue(Files.isExecutable(RENDERER), "rsvg-convert is not installed");
 		SvgExporter exporter = new SvgExporter();
 		ByteArrayOutputStream out = new ByteArrayOutputStream();
-		exporter.export(job, OptionValues.of(exporter.options(), Map.of()), Monitor.NONE, out);
+		exporter.export(Handoff.of(job), OptionValues.of(exporter.options(), Map.of()), Monitor.NONE, out);
 		String text = out.toString(StandardCharsets.UTF_8).replaceAll("stroke=\"#[^\"]*\"", "stroke=\"none\"")
 				.replaceAll("fill=\"#[^\"]*\"", "fill=\"black\"");
 		Path svg = Files.writeString(folder.resolve("in.svg"), text);

@@ -6,10 +6,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 import org.frisket.export.Exporter;
+import org.frisket.export.Handoff;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.options.Option;
 import org.frisket.geometry.options.OptionValues;
-import org.frisket.prepare.PreparedJob;
 
 /** An exporter of another bundle: writes how many pieces there are. */
 public final class CountExporter implements Exporter {
@@ -23,8 +23,8 @@ public final class CountExporter implements Exporter {
 	}
 
 	@Override
-	public void export(PreparedJob job, OptionValues options, Monitor monitor, OutputStream out) throws IOException {
-		int pieces = job.elements().mapToInt(element -> element.region().pieces().size()).sum();
+	public void export(Handoff handoff, OptionValues options, Monitor monitor, OutputStream out) throws IOException {
+		int pieces = handoff.job().elements().mapToInt(element -> element.region().pieces().size()).sum();
 		out.write((pieces + " " + options.text(UNIT)).repeat(options.count(TIMES)).getBytes(StandardCharsets.UTF_8));
 	}
 }

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 
 import org.frisket.export.ExportTask;
 import org.frisket.export.Exporters;
+import org.frisket.export.Handoff;
 import org.frisket.geometry.Monitor;
 import org.frisket.model.OperationKind;
 import org.frisket.prepare.PreparedJob;
@@ -31,7 +32,7 @@ class ExportTaskTest {
 	private Path folder;
 
 	private void export(String file, Map<String, String> options) throws IOException, ContributionException {
-		new ExportTask(Exporters.forFile(file).orElseThrow()).write(JOB, options, Monitor.NONE, folder.resolve(file));
+		new ExportTask(Exporters.forFile(file).orElseThrow()).write(Handoff.of(JOB), options, Monitor.NONE, folder.resolve(file));
 	}
 
 	private List<String> files() throws IOException {

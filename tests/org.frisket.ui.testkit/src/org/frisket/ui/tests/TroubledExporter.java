@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.concurrent.locks.LockSupport;
 
 import org.frisket.export.Exporter;
+import org.frisket.export.Handoff;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.options.Option;
 import org.frisket.geometry.options.OptionValues;
-import org.frisket.prepare.PreparedJob;
 
 /** Never gets a file done: it fails, or goes on until it is called off. */
 public final class TroubledExporter implements Exporter {
@@ -26,7 +26,7 @@ public final class TroubledExporter implements Exporter {
 	}
 
 	@Override
-	public void export(PreparedJob job, OptionValues options, Monitor monitor, OutputStream out) throws IOException {
+	public void export(Handoff handoff, OptionValues options, Monitor monitor, OutputStream out) throws IOException {
 		if (options.text(TROUBLE).equals(FAIL)) {
 			throw new IllegalStateException("out of ink");
 		}

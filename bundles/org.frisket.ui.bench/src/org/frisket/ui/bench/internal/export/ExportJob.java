@@ -12,6 +12,7 @@ import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.osgi.util.NLS;
 import org.frisket.export.ExportTask;
+import org.frisket.export.Handoff;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.prepare.Finding;
@@ -95,7 +96,7 @@ final class ExportJob extends Job {
 				return;
 			}
 		}
-		new ExportTask(request.format()).write(prepared, request.options(), part(monitor, CHECKED, 1),
+		new ExportTask(request.format()).write(Handoff.of(prepared), request.options(), part(monitor, CHECKED, 1),
 				request.target());
 		client.exported(request.target());
 	}

@@ -1,0 +1,2 @@
+/** Sheets and jobs as DXF. */
+package org.frisket.export.dxf;

@@ -1,0 +1,2 @@
+/** Sheets and jobs as G-code. */
+package org.frisket.export.gcode;

@@ -1,0 +1,2 @@
+/** Sheets and jobs as HP-GL/2. */
+package org.frisket.export.hpgl;

@@ -1,0 +1,2 @@
+/** Sheets and jobs as PDF. */
+package org.frisket.export.pdf;

@@ -1,0 +1,79 @@
+package org.frisket.export;
+
+import java.util.Optional;
+
+import org.frisket.geometry.Bounds;
+import org.frisket.geometry.Monitor;
+import org.frisket.model.Sheet;
+import org.frisket.prepare.PreparedJob;
+import org.frisket.run.MachineRun;
+import org.frisket.run.RunMaker;
+import org.frisket.run.Workshop;
+import org.frisket.sheets.LaidSheet;
+import org.frisket.toolpath.RunChoices;
+
+/** What goes into one file: a sheet with what lies on it, or a job as it lies on the bench. */
+public final class Handoff {
+
+	private final PreparedJob job;
+	private final Sheet sheet;
+	private final Workshop workshop;
+	private final RunChoices choices;
+	private MachineRun run;
+
+	private Handoff(PreparedJob job, Sheet sheet, Workshop workshop, RunChoices choices) {
+		this.job = job;
+		this.sheet = sheet;
+		this.workshop = workshop;
+		this.choices = choices;
+	}
+
+	/** A job as it lies on the bench, for a machine of no particular make. */
+	public static Handoff of(PreparedJob job) {
+		return of(job, Workshop.plain(), RunChoices.plain());
+	}
+
+	/** A job as it lies on the bench. */
+	public static Handoff of(PreparedJob job, Workshop workshop, RunChoices choices) {
+		return new Handoff(job, null, workshop, choices);
+	}
+
+	public static Handoff of(LaidSheet laid, Workshop workshop, RunChoices choices) {
+		return new Handoff(laid.content(), laid.sheet(), workshop, choices);
+	}
+
+	/** All that is shown, where it lies: in mm, y down. */
+	public PreparedJob job() {
+		return job;
+	}
+
+	/** Empty for a job as it lies on the bench. */
+	public Optional<Sheet> sheet() {
+		return Optional.ofNullable(sheet);
+	}
+
+	/**
+	 * What the file shows, in the frame of {@link #job()}: the whole sheet, which begins at 0, 0; or what lies on the bench.
+	 *
+	 * @param margin in mm round what lies on the bench; a sheet has its own
+	 */
+	public Bounds page(double margin) {
+		if (sheet != null) {
+			return new Bounds(0, 0, sheet.getWidth(), sheet.getHeight());
+		}
+		Bounds shown = job.visibleBounds();
+		return (shown.isEmpty() ? new Bounds(0, 0, 0, 0) : shown).grown(margin);
+	}
+
+	/**
+	 * The work in the order in which a machine does it, in the frame of {@link #job()}; computed when first asked for.
+	 *
+	 * @throws java.util.concurrent.CancellationException if the monitor cancels
+	 */
+	public synchronized MachineRun run(Monitor monitor) {
+		if (run == null) {
+			run = RunMaker.of(job, workshop, choices, monitor);
+		}
+		return run;
+	}
+}

@@ -1,0 +1,2 @@
+/** The run of a sheet, animated. */
+package org.frisket.ui.sheets.internal.run;
