@@ -4,6 +4,14 @@ import org.eclipse.osgi.util.NLS;
 
 final class Messages extends NLS {
 
+	public static String Databases_broken;
+	public static String Databases_password;
+	public static String Databases_unknown;
+	public static String Server_full;
+	public static String Server_lost;
+	public static String Server_noDatabase;
+	public static String Server_stranger;
+	public static String Server_unsure;
 	public static String StoreException_unusable;
 	public static String Store_damaged;
 	public static String Store_failed;

@@ -27,11 +27,18 @@ final class Versions {
 				applied TIMESTAMP WITH TIME ZONE NOT NULL,
 				PRIMARY KEY (area, number))""";
 
+	/** What an exception of the database means, in plain words. */
+	interface Reasons {
+		String of(SQLException e);
+	}
+
 	private final Object place;
+	private final Reasons reasons;
 
 	/** @param place what messages call the store */
-	Versions(Object place) {
+	Versions(Object place, Reasons reasons) {
 		this.place = place;
+		this.reasons = reasons;
 	}
 
 	/** @throws StoreException if an area comes from a newer program */
@@ -54,7 +61,7 @@ final class Versions {
 
 	private static boolean isFresh(Connection connection) throws SQLException {
 		return Sql.first(connection,
-				"SELECT table_name FROM information_schema.tables WHERE LOWER(table_name) = 'store_version'",
+				"SELECT table_name FROM information_schema.tables WHERE LOWER(table_name) = 'store_version' AND table_schema = CURRENT_SCHEMA",
 				row -> row.getString(1)).isEmpty();
 	}
 
@@ -80,7 +87,7 @@ final class Versions {
 				connection.commit();
 			} catch (SQLException e) {
 				connection.rollback();
-				throw new StoreException(place, NLS.bind(Messages.Store_migration, migration.title(), H2File.reason(e)), e);
+				throw new StoreException(place, NLS.bind(Messages.Store_migration, migration.title(), reasons.of(e)), e);
 			}
 		}
 		connection.commit();

@@ -1,0 +1,78 @@
+package org.frisket.studio.store;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+
+import org.frisket.model.WholeFile;
+
+/** The one connection to a file; transactions of several threads come one after the other. */
+final class FileSession implements Session {
+
+	private final Path file;
+	private final Turn turn;
+	private final Connection connection;
+	private final RevisionMark mark;
+
+	/**
+	 * @param turn that ends with the session; null if none was taken
+	 * @param mark to be changed when something is kept; null where nothing can be
+	 */
+	FileSession(Path file, Turn turn, Connection connection, RevisionMark mark) {
+		this.file = file;
+		this.turn = turn;
+		this.connection = connection;
+		this.mark = mark;
+	}
+
+	@Override
+	public synchronized <T, X extends Exception> T transaction(Work<T, X> work, boolean keep) throws StoreException, X {
+		boolean done = false;
+		try {
+			connection.setAutoCommit(false);
+			T result = work.on(connection);
+			if (keep) {
+				connection.commit();
+				done = true;
+				mark.change();
+			}
+			return result;
+		} catch (SQLException e) {
+			throw new StoreException(file, H2File.reason(e), e);
+		} finally {
+			if (!done) {
+				takeBack();
+			}
+		}
+	}
+
+	private void takeBack() throws StoreException {
+		try {
+			connection.rollback();
+		} catch (SQLException e) {
+			throw new StoreException(file, H2File.reason(e), e);
+		}
+	}
+
+	@Override
+	public synchronized void close() throws StoreException {
+		try {
+			connection.close();
+		} catch (SQLException e) {
+			throw new StoreException(file, H2File.reason(e), e);
+		} finally {
+			release();
+		}
+	}
+
+	private void release() throws StoreException {
+		try {
+			if (turn != null) {
+				turn.close();
+			}
+		} catch (IOException e) {
+			throw new StoreException(file, WholeFile.reason(e), e);
+		}
+	}
+}
