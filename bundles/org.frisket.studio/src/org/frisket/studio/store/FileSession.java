@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.sql.Statement;
 
 import org.frisket.model.WholeFile;
 
@@ -35,6 +36,7 @@ final class FileSession implements Session {
 			if (keep) {
 				connection.commit();
 				done = true;
+				toDisc();
 				mark.change();
 			}
 			return result;
@@ -44,6 +46,13 @@ final class FileSession implements Session {
 			if (!done) {
 				takeBack();
 			}
+		}
+	}
+
+	/** H2 writes what was committed a little later, unless it is asked to. */
+	private void toDisc() throws SQLException {
+		try (Statement statement = connection.createStatement()) {
+			statement.execute("CHECKPOINT SYNC");
 		}
 	}
 

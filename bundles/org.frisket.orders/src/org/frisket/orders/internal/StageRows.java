@@ -1,0 +1,40 @@
+package org.frisket.orders.internal;
+
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.List;
+
+import org.frisket.model.FrisketFactory;
+import org.frisket.model.Stage;
+import org.frisket.model.StageChange;
+import org.frisket.studio.store.Sql;
+
+/** What became of jobs: added to, and never changed. */
+public final class StageRows {
+
+	private StageRows() {
+	}
+
+	/** The oldest first. */
+	public static List<StageChange> list(Connection connection, String job) throws SQLException {
+		return Sql.list(connection, "SELECT changed_at, person, from_stage, to_stage, remark FROM orders_stage_change "
+				+ "WHERE job = ? ORDER BY place", row -> {
+					StageChange change = FrisketFactory.INSTANCE.createStageChange();
+					change.setAt(JobRows.instant(row, 1));
+					change.setWho(row.getString(2));
+					change.setFrom(Stage.valueOf(row.getString(3)));
+					change.setTo(Stage.valueOf(row.getString(4)));
+					change.setRemark(row.getString(5).isEmpty() ? null : row.getString(5));
+					return change;
+				}, job);
+	}
+
+	public static void add(Connection connection, String job, Instant at, String person, Stage from, Stage to,
+			String remark) throws SQLException {
+		int place = Sql.first(connection, "SELECT COALESCE(MAX(place), 0) + 1 FROM orders_stage_change WHERE job = ?",
+				row -> row.getInt(1), job).orElse(1);
+		Sql.update(connection, "INSERT INTO orders_stage_change (job, place, changed_at, person, from_stage, to_stage, remark) "
+				+ "VALUES (?, ?, ?, ?, ?, ?, ?)", job, place, JobRows.time(at), person, from, to, remark);
+	}
+}

@@ -1,0 +1,2 @@
+/** How the order book is kept in tables. */
+package org.frisket.orders.internal;
