@@ -1,0 +1,88 @@
+package org.frisket.cli.orders;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
+
+import org.frisket.cli.line.Refusal;
+import org.frisket.cli.line.VerbGroup;
+import org.frisket.orders.OrderBook;
+import org.frisket.orders.OrderException;
+import org.frisket.studio.Studio;
+import org.frisket.studio.StudioException;
+import org.frisket.studio.store.Databases;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
+
+/** Every job of the studio. Its options may stand before or behind the verb. */
+@Command(name = "orders", description = "Keeps the order book: every job, from enquiry to delivery.", synopsisSubcommandLabel = "WHAT", //
+		subcommands = { OrdersListVerb.class, OrdersShowVerb.class, OrdersAddVerb.class, OrdersStageVerb.class,
+				OrdersImportVerb.class, OrdersExportVerb.class, OrdersDatabaseVerb.class })
+public final class OrdersVerb extends VerbGroup {
+
+	@Spec
+	private CommandSpec orders;
+
+	@Option(names = "--studio", paramLabel = "DIR", scope = ScopeType.INHERIT, description = "The studio's folder, made if it is missing (default that in "
+			+ Studio.VARIABLE + ", else one in your home).")
+	private Path studio;
+
+	@Option(names = "--db", paramLabel = "ADDRESS", scope = ScopeType.INHERIT, description = "The database of the order book, such as jdbc:postgresql://desk/studio (default what the studio prefers); a password is taken from "
+			+ Databases.PASSWORD_VARIABLE + ".")
+	private String address;
+
+	@Option(names = "--by", paramLabel = "NAME", scope = ScopeType.INHERIT, description = "Who does it (default who is logged in).")
+	private String person;
+
+	@Option(names = "--json", scope = ScopeType.INHERIT, description = "Writes JSON for machines.")
+	private boolean json;
+
+	/** What is done with the order book. */
+	interface Task<T> {
+		T with(OrderBook book) throws IOException, OrderException, Refusal;
+	}
+
+	<T> T book(Task<T> task) throws Refusal {
+		chooseStudio();
+		Databases.choose(Optional.ofNullable(address));
+		try {
+			return task.with(new OrderBook(Studio.folder()));
+		} catch (IOException | OrderException | IllegalArgumentException e) {
+			throw new Refusal(e);
+		} finally {
+			Databases.choose(Optional.empty());
+		}
+	}
+
+	void chooseStudio() throws Refusal {
+		Studio.choose(Optional.ofNullable(studio));
+		try {
+			if (studio != null) {
+				Studio.folder().open();
+			}
+		} catch (StudioException e) {
+			throw new Refusal("--studio: " + e.getMessage());
+		}
+	}
+
+	Optional<String> address() {
+		return Optional.ofNullable(address);
+	}
+
+	String person() {
+		return person == null || person.isBlank() ? System.getProperty("user.name", "") : person.strip();
+	}
+
+	boolean isJson() {
+		return json;
+	}
+
+	PrintWriter out() {
+		return orders.commandLine().getOut();
+	}
+}

@@ -1,0 +1,2 @@
+/** The order book on the command line. */
+package org.frisket.cli.orders;

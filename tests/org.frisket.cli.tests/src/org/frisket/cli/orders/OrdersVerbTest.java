@@ -1,0 +1,145 @@
+package org.frisket.cli.orders;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.frisket.cli.Frisket;
+import org.frisket.model.Job;
+import org.frisket.model.JobFile;
+import org.frisket.model.Stage;
+import org.frisket.studio.Studio;
+import org.frisket.testkit.SampleJobs;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+
+/** The order book on the command line. */
+class OrdersVerbTest {
+
+	@TempDir
+	private Path folder;
+
+	private record Answer(int status, String out, String err) {
+	}
+
+	@AfterEach
+	void usualStudio() {
+		Studio.choose(Optional.empty());
+	}
+
+	private Answer orders(String... arguments) {
+		List<String> all = new ArrayList<>(List.of("orders"));
+		all.addAll(List.of(arguments));
+		all.addAll(List.of("--studio", folder.resolve("studio").toString(), "--by", "Ottoline"));
+		ByteArrayOutputStream out = new ByteArrayOutputStream();
+		ByteArrayOutputStream err = new ByteArrayOutputStream();
+		int status = Frisket.run(all.toArray(String[]::new), new PrintStream(out, true, StandardCharsets.UTF_8),
+				new PrintStream(err, true, StandardCharsets.UTF_8));
+		return new Answer(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+	}
+
+	private String number(Answer answer) {
+		assertEquals(0, answer.status(), answer.err());
+		String number = answer.out().strip();
+		assertTrue(number.matches("\\d+"), number);
+		return number;
+	}
+
+	private static JsonObject json(Answer answer) {
+		assertEquals(0, answer.status(), answer.err());
+		return JsonParser.parseString(answer.out()).getAsJsonObject();
+	}
+
+	@Test
+	void orderIsListedUntilItIsDelivered() {
+		String tags = number(orders("add", "--title", "Gift tags", "--customer", "Tern Bookshop", "--due", "2027-03-01",
+				"--quantity", "40"));
+		String cards = number(orders("add", "--title", "'; DROP TABLE orders_job; --"));
+		JsonArray jobs = json(orders("list", "--json")).getAsJsonArray("jobs");
+		assertEquals(2, jobs.size());
+		assertEquals(cards, jobs.get(0).getAsJsonObject().get("number").getAsString());
+		JsonObject second = jobs.get(1).getAsJsonObject();
+		assertEquals(tags, second.get("number").getAsString());
+		assertEquals("Tern Bookshop", second.get("customer").getAsString());
+		assertEquals("2027-03-01", second.get("due").getAsString());
+		assertEquals(40, second.get("quantity").getAsInt());
+		assertEquals("enquiry", second.get("stage").getAsString());
+		assertEquals(0, orders("stage", tags, "delivered", "--remark", "by hand").status());
+		assertEquals(1, json(orders("list", "--open", "--json")).getAsJsonArray("jobs").size());
+		assertEquals(1, json(orders("list", "--find", "TERN tags", "--json")).getAsJsonArray("jobs").size());
+		assertEquals(0, json(orders("list", "--due-before", "2027-03-01", "--json")).getAsJsonArray("jobs").size());
+	}
+
+	@Test
+	void stagesTellWhoAndWhyAndCanBeTakenBack() {
+		String number = number(orders("add", "--title", "Banner"));
+		assertEquals(0, orders("stage", number, "approved", "--remark", "by telephone").status());
+		assertEquals(0, orders("stage", number, "on-hold").status());
+		assertEquals(0, orders("stage", number, "--undo").status());
+		JsonObject job = json(orders("show", number, "--json"));
+		assertEquals("approved", job.get("stage").getAsString());
+		JsonObject first = job.getAsJsonArray("history").get(0).getAsJsonObject();
+		assertEquals("Ottoline", first.get("who").getAsString());
+		assertEquals("by telephone", first.get("remark").getAsString());
+		assertEquals(3, job.getAsJsonArray("history").size());
+	}
+
+	@Test
+	void jobsComeAndGoAsFiles() throws Exception {
+		Path file = folder.resolve("tag.frjob");
+		Job job = SampleJobs.giftTag();
+		JobFile.save(job, file);
+		String number = number(orders("import", file.toString()));
+		assertEquals(0, orders("stage", number, "ordered").status());
+		Path back = folder.resolve("back.frjob");
+		assertEquals(0, orders("export", number, "--out", back.toString()).status());
+		Job same = JobFile.load(back);
+		assertEquals(Stage.ORDERED, same.getStage());
+		assertEquals(number, same.getNumber());
+		same.setStage(job.getStage());
+		same.setNumber(job.getNumber());
+		same.getHistory().clear();
+		assertArrayEquals(Files.readAllBytes(file), JobFile.toBytes(same));
+		Answer twice = orders("import", file.toString());
+		assertEquals(2, twice.status());
+		assertTrue(twice.err().contains("already"), twice.err());
+	}
+
+	@Test
+	void mistakesAreNamedAndKeepNothing() {
+		for (String[] wrong : new String[][] { { "add", "--title", " " }, { "add", "--title", "x", "--quantity", "0" },
+				{ "add", "--title", "x", "--due", "soon" }, { "show", "7" }, { "stage", "7", "approved" },
+				{ "stage", "7", "gone" }, { "stage", "7" }, { "export", "7", "--out", "x.txt" }, { "list", "--stage", "gone" },
+				{ "import", "nowhere.frjob" }, { "list", "--db", "jdbc:strange:x" }, {} }) {
+			Answer answer = orders(wrong);
+			assertEquals(2, answer.status(), String.join(" ", wrong) + answer.out());
+			assertFalse(answer.err().isBlank());
+			assertFalse(answer.err().contains("mistake of the program"), answer.err());
+		}
+		assertEquals(0, json(orders("list", "--json")).getAsJsonArray("jobs").size());
+	}
+
+	@Test
+	void studioSaysWhereItsDatabaseIs() {
+		assertTrue(orders("database").out().contains("studio.mv.db"));
+		assertEquals("jdbc:postgresql://desk/studio", orders("database", "--db", "jdbc:postgresql://desk/studio").out().strip());
+		assertEquals("jdbc:postgresql://desk/studio", orders("database").out().strip());
+		assertEquals(2, orders("database", "--db", "jdbc:postgresql://desk/studio?password=tern").status());
+		assertTrue(orders("database", "--own").out().contains("studio.mv.db"));
+	}
+}
