@@ -11,6 +11,7 @@ import org.frisket.orders.OrderBook;
 import org.frisket.orders.OrderException;
 import org.frisket.studio.Studio;
 import org.frisket.studio.StudioException;
+import org.frisket.studio.StudioFolder;
 import org.frisket.studio.store.Databases;
 
 import picocli.CommandLine.Command;
@@ -22,7 +23,8 @@ import picocli.CommandLine.Spec;
 /** Every job of the studio. Its options may stand before or behind the verb. */
 @Command(name = "orders", description = "Keeps the order book: every job, from enquiry to delivery.", synopsisSubcommandLabel = "WHAT", //
 		subcommands = { OrdersListVerb.class, OrdersShowVerb.class, OrdersAddVerb.class, OrdersStageVerb.class,
-				OrdersImportVerb.class, OrdersExportVerb.class, OrdersDatabaseVerb.class })
+				OrdersImportVerb.class, OrdersExportVerb.class, OrdersDatabaseVerb.class,
+				OrdersBackupVerb.class, OrdersRestoreVerb.class })
 public final class OrdersVerb extends VerbGroup {
 
 	@Spec
@@ -47,13 +49,27 @@ public final class OrdersVerb extends VerbGroup {
 		T with(OrderBook book) throws IOException, OrderException, Refusal;
 	}
 
+	/** What is done with the studio as a whole. */
+	interface StudioTask<T> {
+		T with(StudioFolder studio) throws Refusal;
+	}
+
 	<T> T book(Task<T> task) throws Refusal {
+		return studio(folder -> {
+			try {
+				return task.with(new OrderBook(folder));
+			} catch (IOException | OrderException | IllegalArgumentException e) {
+				throw new Refusal(e);
+			}
+		});
+	}
+
+	/** With the database that was asked for. */
+	<T> T studio(StudioTask<T> task) throws Refusal {
 		chooseStudio();
 		Databases.choose(Optional.ofNullable(address));
 		try {
-			return task.with(new OrderBook(Studio.folder()));
-		} catch (IOException | OrderException | IllegalArgumentException e) {
-			throw new Refusal(e);
+			return task.with(Studio.folder());
 		} finally {
 			Databases.choose(Optional.empty());
 		}

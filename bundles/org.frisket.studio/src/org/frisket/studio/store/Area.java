@@ -6,6 +6,8 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * A part of the store that one bundle looks after. Its tables come from numbered SQL resources, {@code NNN-name.sql},
@@ -20,6 +22,8 @@ public record Area(String name, Class<?> owner, String folder) {
 
 	/** A list, since a bundle's folders cannot be listed the same way everywhere. */
 	public static final String INDEX = "index.txt";
+
+	private static final Pattern MADE = Pattern.compile("(?m)^CREATE TABLE ([a-z_]+) ");
 
 	/** @throws IllegalArgumentException if the name has anything but small letters */
 	public Area {
@@ -41,6 +45,18 @@ public record Area(String name, Class<?> owner, String folder) {
 			migrations.add(migration);
 		}
 		return migrations;
+	}
+
+	/** The names of its tables, each after those it refers to. */
+	public List<String> tables() throws IOException {
+		List<String> tables = new ArrayList<>();
+		for (Migration migration : migrations()) {
+			Matcher made = MADE.matcher(migration.sql());
+			while (made.find()) {
+				tables.add(made.group(1));
+			}
+		}
+		return tables;
 	}
 
 	private String text(String file) throws IOException {

@@ -135,6 +135,16 @@ class OrdersVerbTest {
 	}
 
 	@Test
+	void backupIsTheStudioElsewhere() {
+		String number = number(orders("add", "--title", "Banner"));
+		Path file = folder.resolve("studio.zip");
+		assertEquals(0, orders("backup", file.toString()).status());
+		assertEquals(2, orders("restore", file.toString()).status());
+		assertEquals(0, orders("restore", file.toString(), "--replace").status());
+		assertEquals("Banner", json(orders("show", number, "--json")).get("title").getAsString());
+	}
+
+	@Test
 	void studioSaysWhereItsDatabaseIs() {
 		assertTrue(orders("database").out().contains("studio.mv.db"));
 		assertEquals("jdbc:postgresql://desk/studio", orders("database", "--db", "jdbc:postgresql://desk/studio").out().strip());

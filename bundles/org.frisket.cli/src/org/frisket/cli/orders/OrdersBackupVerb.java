@@ -1,0 +1,53 @@
+package org.frisket.cli.orders;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+
+import org.frisket.cli.line.Refusal;
+import org.frisket.cli.line.Status;
+import org.frisket.material.StockShelf;
+import org.frisket.material.trials.SettingsArea;
+import org.frisket.orders.OrderBook;
+import org.frisket.studio.StudioFolder;
+import org.frisket.studio.archive.StudioArchive;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+
+/** The whole studio as a file. */
+@Command(name = "backup", description = "Writes the whole studio into one file: jobs, customers, stock, settings, and what lies in its folder.", sortOptions = false)
+final class OrdersBackupVerb implements Callable<Integer> {
+
+	@ParentCommand
+	private OrdersVerb orders;
+
+	@Parameters(arity = "0..1", paramLabel = "FILE", description = "The file to write, a zip file.")
+	private Path file;
+
+	@Option(names = "--out", paramLabel = "FILE", description = "The same.")
+	private Path out;
+
+	/** Of a studio with all that has tables. */
+	static StudioArchive archive(StudioFolder studio) {
+		return new StudioArchive(studio, List.of(StockShelf.AREA, SettingsArea.AREA, OrderBook.AREA));
+	}
+
+	@Override
+	public Integer call() throws Refusal {
+		if ((file == null) == (out == null)) {
+			throw new Refusal("say which file to write");
+		}
+		return orders.studio(studio -> {
+			try {
+				archive(studio).write(file == null ? out : file);
+				return Status.DONE;
+			} catch (IOException e) {
+				throw new Refusal(e);
+			}
+		});
+	}
+}

@@ -1,0 +1,20 @@
+package org.frisket.studio.archive;
+
+import org.eclipse.osgi.util.NLS;
+
+final class Messages extends NLS {
+
+	public static String ArchiveException_unusable;
+	public static String Rows_line;
+	public static String StudioArchive_full;
+	public static String StudioArchive_leadsOut;
+	public static String StudioArchive_newer;
+	public static String StudioArchive_noZip;
+
+	static {
+		initializeMessages("org.frisket.studio.archive.messages", Messages.class);
+	}
+
+	private Messages() {
+	}
+}
