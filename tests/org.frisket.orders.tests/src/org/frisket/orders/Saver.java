@@ -1,0 +1,28 @@
+package org.frisket.orders;
+
+import java.io.PrintStream;
+import java.nio.file.Path;
+
+import org.frisket.studio.StudioFolder;
+
+/** A program of its own that saves a job again and again, and says so, until it is killed. */
+final class Saver {
+
+	private Saver() {
+	}
+
+	public static void main(String[] arguments) throws Exception {
+		PrintStream out = System.out;
+		OrderBook book = new OrderBook(new StudioFolder(Path.of(arguments[0])));
+		long number = Long.parseLong(arguments[1]);
+		StoredJob open = book.open(number);
+		long revision = open.entry().revision();
+		while (true) {
+			// so large that writing it takes a while
+			open.job().setNotes((revision + 1) + " " + "wind ".repeat(20_000));
+			revision = book.save(open.job(), revision, "Saver").revision();
+			out.println(revision);
+			out.flush();
+		}
+	}
+}
