@@ -10,6 +10,7 @@ final class Messages extends NLS {
 	public static String AddLayer_name;
 	public static String AddMatBehind_one;
 	public static String AddMatBehind_several;
+	public static String AddSheet_name;
 	public static String AddWeedLines_name;
 	public static String AlignElements_name;
 	public static String ChangeCombination_parts;
@@ -25,6 +26,8 @@ final class Messages extends NLS {
 	public static String ChangeFlow_pathHanging;
 	public static String ChangeFlow_pathReversed;
 	public static String ChangeFlow_pathStart;
+	public static String ChangeGuests_dismiss;
+	public static String ChangeGuests_invite;
 	public static String ChangeHold_addBar;
 	public static String ChangeHold_barKind;
 	public static String ChangeHold_barOffset;
@@ -86,6 +89,11 @@ final class Messages extends NLS {
 	public static String ChangePen_hatchInset;
 	public static String ChangePen_hatchSpacing;
 	public static String ChangePen_style;
+	public static String ChangeSheet_gap;
+	public static String ChangeSheet_leftover;
+	public static String ChangeSheet_margin;
+	public static String ChangeSheet_name;
+	public static String ChangeSheet_size;
 	public static String ChangeSpan_features;
 	public static String ChangeSpan_font;
 	public static String ChangeSpan_height;
@@ -118,12 +126,17 @@ final class Messages extends NLS {
 	public static String DistributeElements_name;
 	public static String DuplicateElements_name;
 	public static String DuplicateLayer_name;
+	public static String DuplicatePlacements_name;
+	public static String ForgetMissing_name;
 	public static String GroupElements_name;
 	public static String ImportArt_name;
+	public static String LaySheets_name;
 	public static String MakeOutline_name;
 	public static String MoveElements_name;
 	public static String MoveGuide_name;
 	public static String MoveLayer_name;
+	public static String MovePlacements_name;
+	public static String MoveToSheet_name;
 	public static String NudgeLetters_back;
 	public static String NudgeLetters_backOne;
 	public static String NudgeLetters_move;
@@ -133,10 +146,14 @@ final class Messages extends NLS {
 	public static String NudgeLetters_turn;
 	public static String NudgeLetters_turnOne;
 	public static String PasteElements_name;
+	public static String PinPlacements_free;
+	public static String PinPlacements_pin;
 	public static String RemoveGuide_name;
 	public static String RemoveLayer_name;
 	public static String ReloadJob_name;
 	public static String RemoveMat_name;
+	public static String RemovePlacements_name;
+	public static String RemoveSheet_name;
 	public static String RenameElements_name;
 	public static String RenameGroup_name;
 	public static String RenameLayer_name;
@@ -161,6 +178,8 @@ final class Messages extends NLS {
 	public static String SetLayers_showOne;
 	public static String SetLayers_unlock;
 	public static String SetLayers_unlockOne;
+	public static String SheetTargets_part;
+	public static String SheetTargets_parts;
 	public static String StandMatBehind_elements;
 	public static String StandMatBehind_outOfRing;
 	public static String Targets_combination;
@@ -174,6 +193,7 @@ final class Messages extends NLS {
 	public static String TransformElements_mirror;
 	public static String TransformElements_rotate;
 	public static String TransformElements_scale;
+	public static String TurnPlacements_name;
 	public static String TypeWording_new;
 	public static String UngroupElements_name;
 

@@ -30,12 +30,12 @@ public final class Ids {
 
 	/** An id for one more element of the job. */
 	public static String nextElement(Job job) {
-		return "e" + (last('e', all(job)) + 1);
+		return nextElements(job, 1).get(0);
 	}
 
 	/** Ids for so many more elements of the job. */
 	public static List<String> nextElements(Job job, int count) {
-		long last = last('e', all(job));
+		long last = lastElement(job);
 		return LongStream.rangeClosed(last + 1, last + count).mapToObj(number -> "e" + number).toList();
 	}
 
@@ -53,7 +53,7 @@ public final class Ids {
 	public static void complete(Job job) {
 		List<String> ids = all(job);
 		long layer = last('l', ids);
-		long element = last('e', ids);
+		long element = lastElement(job);
 		long group = last('g', ids);
 		long sheet = last('s', ids);
 		for (Layer l : job.getLayers()) {
@@ -97,6 +97,19 @@ public final class Ids {
 		if (id != null) {
 			ids.add(id);
 		}
+	}
+
+	/** Sheets remember elements that are gone, and must not take a new one for them. */
+	private static long lastElement(Job job) {
+		List<String> ids = all(job);
+		for (Sheet sheet : job.getSheets()) {
+			for (Placement placement : sheet.getPlacements()) {
+				if (placement.getJob() == null && placement.getPart() != null) {
+					add(placement.getPart().replaceFirst("#.*", ""), ids);
+				}
+			}
+		}
+		return last('e', ids);
 	}
 
 	private static long last(char kind, List<String> ids) {

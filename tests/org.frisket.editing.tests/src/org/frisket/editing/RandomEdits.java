@@ -20,18 +20,23 @@ import org.frisket.model.Element;
 import org.frisket.model.Flow;
 import org.frisket.model.FrameKind;
 import org.frisket.model.FrisketFactory;
+import org.frisket.model.Guest;
 import org.frisket.model.Guide;
 import org.frisket.model.HoleRule;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
+import org.frisket.model.Laying;
 import org.frisket.model.Mat;
 import org.frisket.model.MatForm;
 import org.frisket.model.Matrix;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Outline;
 import org.frisket.model.PenStyle;
+import org.frisket.model.Placement;
+import org.frisket.model.Sheet;
 import org.frisket.model.TextChange;
+import org.frisket.model.Turning;
 import org.frisket.model.WeedLines;
 import org.frisket.model.Wording;
 
@@ -54,7 +59,17 @@ final class RandomEdits {
 		maker(AddLayer.class, (job, c) -> new AddLayer(job, c.below(job.getLayers().size() + 1), c.word()));
 		maker(AddMatBehind.class, (job, c) -> new AddMatBehind(c.some(job), c.list(c.length(), c.length()), d -> "Mat " + d));
 		maker(AddWeedLines.class, (job, c) -> new AddWeedLines(c.some(job)));
+		maker(AddSheet.class, anyOf(
+				(job, c) -> new AddSheet(job, c.of("card", null, null, null), c.of("#1d6f78", null, null, null), c.length(), c.length(), c.length(), c.length()),
+				(job, c) -> c.sheet(job, AddSheet::like)));
 		maker(AlignElements.class, (job, c) -> new AlignElements(c.boxes(job), c.of(AlignElements.Edge.values())));
+		maker(ChangeGuests.class, anyOf((job, c) -> ChangeGuests.invite(job, c.guest()),
+				(job, c) -> job.getGuests().isEmpty() ? null : ChangeGuests.dismiss(job, c.of(job.getGuests()))));
+		maker(ChangeSheet.class, anyOf((job, c) -> c.sheet(job, s -> ChangeSheet.name(s, c.word())),
+				(job, c) -> c.sheet(job, s -> ChangeSheet.size(s, c.length(), c.length())),
+				(job, c) -> c.sheet(job, s -> ChangeSheet.margin(s, c.length())),
+				(job, c) -> c.sheet(job, s -> ChangeSheet.gap(s, c.length())),
+				(job, c) -> c.sheet(job, s -> ChangeSheet.leftover(s, c.of("leftover-1", null)))));
 		maker(ChangeFlow.class, anyOf(
 				(job, c) -> c.wording(job, w -> ChangeFlow.to(w, c.of(Flow.values()), Matrix.translation(c.signed(), c.signed()))),
 				(job, c) -> c.wording(job, w -> c.outline(job, path -> ChangeFlow.along(w, path))),
@@ -157,8 +172,11 @@ final class RandomEdits {
 				(job, c) -> new DistributeElements(c.boxes(job), c.of(DistributeElements.Direction.values())));
 		maker(DuplicateElements.class, (job, c) -> new DuplicateElements(c.some(job), c.signed(), c.signed()));
 		maker(DuplicateLayer.class, (job, c) -> new DuplicateLayer(c.of(job.getLayers()), "Copy"));
+		maker(DuplicatePlacements.class, (job, c) -> new DuplicatePlacements(c.placements(job), c.signed(), c.signed()));
 		maker(EditGroup.class, (job, c) -> new EditGroup("Change several", List.of(
 				new MoveElements(c.some(job), c.signed(), c.signed()), new RenameLayer(c.of(job.getLayers()), c.word()))));
+		maker(ForgetMissing.class, (job, c) -> new ForgetMissing(c.placements(job).stream()
+				.filter(each -> Jobs.element(job, String.valueOf(each.getPart())).isEmpty()).toList()));
 		maker(GroupElements.class, (job, c) -> new GroupElements(c.someOrWhole(job)));
 		maker(ImportArt.class, anyOf(
 				(job, c) -> c.fragment(job).map(art -> new ImportArt(job,
@@ -167,6 +185,15 @@ final class RandomEdits {
 		maker(MakeOutline.class, (job, c) -> c.wording(job, w -> new MakeOutline(Map.of(w, c.path()))));
 		maker(MoveElements.class, (job, c) -> new MoveElements(c.some(job), c.signed(), c.signed()));
 		maker(MoveGuide.class, (job, c) -> c.guide(job, guide -> new MoveGuide(guide, c.signed())));
+		maker(LaySheets.class, (job, c) -> new LaySheets(job, c.newSheets(job), c.coin() ? List.of() : List.of(c.guest()),
+				c.laying()));
+		maker(MovePlacements.class, (job, c) -> new MovePlacements(c.placements(job), c.signed(), c.signed()));
+		maker(MoveToSheet.class,
+				(job, c) -> c.sheet(job, s -> new MoveToSheet(c.placements(job), s, c.signed(), c.signed())));
+		maker(PinPlacements.class, (job, c) -> new PinPlacements(c.placements(job), c.coin()));
+		maker(RemovePlacements.class, (job, c) -> new RemovePlacements(c.placements(job)));
+		maker(RemoveSheet.class, (job, c) -> c.sheet(job, RemoveSheet::new));
+		maker(TurnPlacements.class, (job, c) -> new TurnPlacements(c.placements(job), c.signed()));
 		maker(MoveLayer.class, (job, c) -> new MoveLayer(c.of(job.getLayers()), c.below(job.getLayers().size())));
 		maker(NudgeLetters.class, anyOf(
 				(job, c) -> c.wording(job, w -> NudgeLetters.move(w,
@@ -324,6 +351,56 @@ final class RandomEdits {
 
 		Edit outline(Job job, Function<Outline, Edit> edit) {
 			return any(Outline.class, Jobs.elements(job), edit);
+		}
+
+		Edit sheet(Job job, Function<Sheet, Edit> edit) {
+			return any(Sheet.class, job.getSheets(), edit);
+		}
+
+		/** Some of those on one sheet, or of all. */
+		List<Placement> placements(Job job) {
+			List<Sheet> sheets = job.getSheets();
+			List<Placement> rest = new ArrayList<>();
+			(coin() || sheets.isEmpty() ? sheets : List.of(this.<Sheet>of(sheets)))
+					.forEach(sheet -> rest.addAll(sheet.getPlacements()));
+			List<Placement> some = new ArrayList<>();
+			for (int i = below(6); i > 0 && !rest.isEmpty(); i--) {
+				some.add(rest.remove(below(rest.size())));
+			}
+			return some;
+		}
+
+		/** The old ones, some of them, or new ones, with some parts. */
+		List<Sheet> newSheets(Job job) {
+			List<Sheet> sheets = new ArrayList<>();
+			if (coin()) {
+				job.getSheets().stream().filter(sheet -> coin()).limit(3).forEach(sheets::add);
+			}
+			for (int i = 1 + below(2); i > 0; i--) {
+				Sheet sheet = FrisketFactory.INSTANCE.createSheet();
+				sheet.setWidth(length());
+				sheet.setHeight(length());
+				for (Element element : some(job)) {
+					Jobs.addPlacement(sheet, element.getId() + of("", "#1"), length(), length(), of(0, 90, 180));
+				}
+				Jobs.addPlacement(sheet, of("e0", "e99"), length(), length(), 0);
+				sheets.add(sheet);
+			}
+			return sheets;
+		}
+
+		Guest guest() {
+			Guest guest = FrisketFactory.INSTANCE.createGuest();
+			guest.setJob(of("guest", "guest-2", "guest-3"));
+			guest.setTitle(word());
+			return guest;
+		}
+
+		Laying laying() {
+			Laying laying = FrisketFactory.INSTANCE.createLaying();
+			laying.setGap(length());
+			laying.setTurning(of(Turning.values()));
+			return laying;
 		}
 
 		Edit guide(Job job, Function<Guide, Edit> edit) {

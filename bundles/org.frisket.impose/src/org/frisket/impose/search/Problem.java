@@ -22,7 +22,7 @@ import org.frisket.impose.shape.Solid;
  * An imposition as a search sees it. Half the gap is part of each shape, all round, so that shapes may touch each other;
  * the margins are less by as much.
  */
-final class Problem {
+final class Problem implements Sheets.Supply {
 
 	/** Of the sheet's width: what numbers may be off by, so much more than touching all parts keep apart. */
 	private static final double SLACK = 1e-8;
@@ -111,8 +111,8 @@ final class Problem {
 				.thenComparingInt(Demand::shape));
 	}
 
-	/** The sheet of this number with what is fixed on it; null if there are no more. */
-	Arrangement bare(int number) {
+	@Override
+	public Arrangement sheet(int number) {
 		int n = number;
 		for (Ground ground : imposition.grounds()) {
 			if (n < ground.atHand()) {
@@ -123,7 +123,13 @@ final class Problem {
 		return null;
 	}
 
-	/** The same, as large as it is said to be. @param number of what is fixed on it; below 0 for none */
+	@Override
+	public boolean isLastKind(int number) {
+		List<Ground> grounds = imposition.grounds();
+		return grounds.subList(0, grounds.size() - 1).stream().mapToLong(Ground::atHand).sum() <= number;
+	}
+
+	/** A sheet of any size with what is fixed on one. @param number of that one; below 0 for none */
 	Arrangement bare(int number, double exactLength, double exactWidth) {
 		double length = exactLength + EXACT_FIT * slack;
 		double width = exactWidth + EXACT_FIT * slack;

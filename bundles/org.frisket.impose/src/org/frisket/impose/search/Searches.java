@@ -58,10 +58,10 @@ public final class Searches {
 	}
 
 	private void sheets(Epochs epochs) {
-		Sheets rows = new Sheets(problem.shapes, problem::bare);
+		Sheets rows = new Sheets(problem.shapes, problem);
 		rows.fillRows(problem.order);
 		offer(layout(rows));
-		Sheets sheets = new Sheets(problem.shapes, problem::bare);
+		Sheets sheets = new Sheets(problem.shapes, problem);
 		sheets.fill(problem.order, effort);
 		if (!sheets.left().isEmpty() && rows.left().size() < sheets.left().size()) {
 			sheets = rows;

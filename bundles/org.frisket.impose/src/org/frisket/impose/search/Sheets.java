@@ -41,6 +41,9 @@ final class Sheets {
 	/** Gives a bare sheet with what is fixed on it; null if there are no more. */
 	interface Supply {
 		Arrangement sheet(int number);
+
+		/** Whether no other kind of sheet comes after this one. */
+		boolean isLastKind(int number);
 	}
 
 	private final Shapes shapes;
@@ -146,7 +149,7 @@ final class Sheets {
 		int empty = 0;
 		for (int number = 0; !rest.isEmpty(); number++) {
 			Arrangement bare = supply.sheet(number);
-			// two kinds of sheet may be too small before one is not
+			// several sheets may be too small before one is not
 			if (bare == null) {
 				break;
 			}
@@ -170,9 +173,8 @@ final class Sheets {
 
 	/** Whether the sheets that follow are as large and as bare as this one: then they would stay empty too. */
 	private boolean sameFromHere(int number) {
-		Arrangement own = supply.sheet(number);
 		Arrangement next = supply.sheet(number + 1);
-		return next == null || next.fixed == 0 && next.length == own.length && next.width == own.width;
+		return next == null || next.fixed == 0 && supply.isLastKind(number);
 	}
 
 	/** Whether a sheet was saved or something moved forward. @param told after each that is */

@@ -1,0 +1,46 @@
+package org.frisket.cli.sheets;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+import org.frisket.cli.line.Refusal;
+import org.frisket.export.ExportTask;
+import org.frisket.export.Exporter;
+import org.frisket.export.Exporters;
+import org.frisket.export.Handoff;
+import org.frisket.geometry.Monitor;
+import org.frisket.prepare.extension.Contribution;
+import org.frisket.prepare.extension.ContributionException;
+import org.frisket.run.Workshop;
+import org.frisket.sheets.LaidSheet;
+import org.frisket.toolpath.RunChoices;
+
+/** Sheets as files, each its own: with its number behind the name if there are several. */
+record SheetFiles(List<LaidSheet> sheets, Map<String, String> options) {
+
+	/** @param target of a format there is */
+	List<Path> write(Path target) throws Refusal {
+		Contribution<Exporter> exporter = Exporters.forFile(target.getFileName().toString()).orElseThrow();
+		List<Path> written = new ArrayList<>();
+		for (int i = 0; i < sheets.size(); i++) {
+			Path file = sheets.size() == 1 ? target : numbered(target, i + 1);
+			try {
+				new ExportTask(exporter).write(Handoff.of(sheets.get(i), Workshop.plain(), RunChoices.plain()), options,
+						Monitor.NONE, file);
+			} catch (IOException | ContributionException | IllegalArgumentException e) {
+				throw new Refusal(e);
+			}
+			written.add(file);
+		}
+		return written;
+	}
+
+	private static Path numbered(Path target, int number) {
+		String name = target.getFileName().toString();
+		int dot = name.lastIndexOf('.');
+		return target.resolveSibling(name.substring(0, dot) + "-" + number + name.substring(dot));
+	}
+}

@@ -1,0 +1,34 @@
+package org.frisket.editing;
+
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.Set;
+
+import org.eclipse.emf.ecore.EObject;
+import org.frisket.model.Placement;
+
+/** Takes parts off their sheets; the job keeps what they are made of. */
+public final class RemovePlacements extends RecordingEdit {
+
+	private final Set<Placement> placements;
+
+	public RemovePlacements(Collection<Placement> placements) {
+		super(Messages.named(Messages.RemovePlacements_name, SheetTargets.spoken(placements)));
+		this.placements = new LinkedHashSet<>(placements);
+	}
+
+	@Override
+	public boolean canApply() {
+		return SheetTargets.inOneJob(placements);
+	}
+
+	@Override
+	protected Collection<? extends EObject> scope() {
+		return SheetTargets.sheetsOf(placements);
+	}
+
+	@Override
+	protected void change() {
+		placements.forEach(each -> SheetTargets.sheetOf(each).getPlacements().remove(each));
+	}
+}
