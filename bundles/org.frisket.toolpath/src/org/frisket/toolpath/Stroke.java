@@ -6,15 +6,18 @@ import org.frisket.geometry.Point;
 import org.frisket.toolpath.track.Move;
 
 /**
- * What is done between setting a tool down and lifting it.
+ * What is done between setting a tool down and lifting it; but between passes it may {@linkplain #continues stay down}.
  *
- * @param line   that is worked, or the part of it that is
+ * @param line   that is worked; between tabs the whole of it, but of shared edges the part that is left to it
  * @param pass   from 1
  * @param tip    the way of the tool's tip, in mm on the sheet: what is seen of it
  * @param axis   the way of what the machine leads: the axis a trailing blade swivels on; else the tip itself
  * @param speeds in mm/s, one for each move of the axis: no faster than this
  */
 public record Stroke(Line line, int pass, List<Move> tip, List<Move> axis, List<Double> speeds) {
+
+	/** In mm: places that differ by no more than rounding. */
+	private static final double SAME = 1e-6;
 
 	/** @throws IllegalArgumentException for a stroke without moves, or without their speeds */
 	public Stroke {
@@ -34,6 +37,11 @@ public record Stroke(Line line, int pass, List<Move> tip, List<Move> axis, List<
 	/** Where it is lifted. */
 	public Point end() {
 		return axis.get(axis.size() - 1).end();
+	}
+
+	/** Whether it goes on where another ends, over the same line once more: the tool is not lifted between them. */
+	public boolean continues(Stroke before) {
+		return pass == before.pass + 1 && line.equals(before.line) && start().distance(before.end()) <= SAME;
 	}
 
 	/** Of the way of the tip, in mm. */

@@ -29,6 +29,7 @@ public final class Benchmarks implements IApplication {
 		all.put("outset", OutsetBenchmark::run);
 		all.put("impose", ImposeBenchmark::run);
 		all.put("tour", TourBenchmark::run);
+		all.put("run", RunBenchmark::run);
 		all.put("import", ImportBenchmark::run);
 		all.put("stock", StockTableBenchmark::run);
 		all.put("store", StockImportBenchmark::run);

@@ -26,18 +26,28 @@ public record TrailingBlade(double offset, double threshold) {
 		}
 	}
 
+	/**
+	 * A move of the axis.
+	 *
+	 * @param of the number of the tip's move that it leads; -1 for a swing between two, in which the tip stays
+	 */
+	public record Led(Move move, int of) {
+	}
+
 	/** The way of the axis for a track of the tip. A closed one ends after the swing back to the first heading. */
 	public List<Move> lead(Track track) {
-		if (offset == 0) {
-			return track.moves();
-		}
-		List<Move> led = new ArrayList<>();
+		return offset == 0 ? track.moves() : leading(track).stream().map(Led::move).toList();
+	}
+
+	/** The same, with what each move is for. */
+	public List<Led> leading(Track track) {
+		List<Led> led = new ArrayList<>();
 		List<Move> moves = track.moves();
 		for (int i = 0; i < moves.size(); i++) {
 			if (i > 0) {
 				swing(moves.get(i - 1), moves.get(i), led);
 			}
-			led.add(lead(moves.get(i)));
+			led.add(new Led(offset == 0 ? moves.get(i) : lead(moves.get(i)), i));
 		}
 		if (track.closed()) {
 			swing(moves.get(moves.size() - 1), moves.get(0), led);
@@ -50,7 +60,8 @@ public record TrailingBlade(double offset, double threshold) {
 		return ahead(move.start(), move.startHeading());
 	}
 
-	private Point ahead(Point tip, double heading) {
+	/** Where the axis stands with the tip at a place. @param heading of the tip, in radians */
+	public Point ahead(Point tip, double heading) {
 		return new Point(tip.x() + offset * Math.cos(heading), tip.y() + offset * Math.sin(heading));
 	}
 
@@ -62,16 +73,19 @@ public record TrailingBlade(double offset, double threshold) {
 		return new Straight(ahead(move.start(), move.startHeading()), ahead(move.end(), move.endHeading()));
 	}
 
-	private void swing(Move before, Move after, List<Move> led) {
+	private void swing(Move before, Move after, List<Led> led) {
+		if (offset == 0) {
+			return;
+		}
 		double turn = Track.turn(before, after);
 		if (Math.abs(turn) > Math.max(threshold, 1e-9)) {
-			led.add(new Arc(before.end(), offset, before.endHeading(), turn));
+			led.add(new Led(new Arc(before.end(), offset, before.endHeading(), turn), -1));
 			return;
 		}
 		Point from = ahead(before.end(), before.endHeading());
 		Point to = ahead(after.start(), after.startHeading());
 		if (Math.hypot(to.x() - from.x(), to.y() - from.y()) > 1e-9) {
-			led.add(new Straight(from, to));
+			led.add(new Led(new Straight(from, to), -1));
 		}
 	}
 }

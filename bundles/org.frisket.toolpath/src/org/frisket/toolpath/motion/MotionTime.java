@@ -1,6 +1,7 @@
 package org.frisket.toolpath.motion;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 
 import org.frisket.toolpath.track.Move;
@@ -20,13 +21,18 @@ public final class MotionTime {
 
 	/** @param moves each begins where the one before ends */
 	public static MotionTime of(List<? extends Move> moves, Drive drive) {
+		return of(moves, drive, Collections.nCopies(moves.size(), drive.speed()));
+	}
+
+	/** The same with a limit of its own for each move. @param speeds in mm/s, positive, beside the drive's own */
+	public static MotionTime of(List<? extends Move> moves, Drive drive, List<Double> speeds) {
 		int n = moves.size();
 		double[] cruise = new double[n];
 		double[] joint = new double[n + 1];
 		double[] length = new double[n];
 		for (int i = 0; i < n; i++) {
 			length[i] = moves.get(i).length();
-			cruise[i] = Math.min(drive.speed(), drive.curveSpeed(moves.get(i).curvature()));
+			cruise[i] = Math.min(Math.min(speeds.get(i), drive.speed()), drive.curveSpeed(moves.get(i).curvature()));
 			if (i > 0) {
 				joint[i] = Math.min(drive.cornerSpeed(Track.turn(moves.get(i - 1), moves.get(i))),
 						Math.min(cruise[i - 1], cruise[i]));

@@ -20,18 +20,23 @@ final class Sequence {
 	private final boolean waiting;
 	final double startX;
 	final double startY;
-	/** Whether the way ends where it began. */
-	private final boolean back;
+	/** Whether the way leads on to a place after the last stop, and which. */
+	final boolean ends;
+	final double endX;
+	final double endY;
 	/** Stretches that were turned since the log was cleared. */
 	private int[] log = new int[64];
 	private int logged;
 
-	Sequence(Stops stops, Point start, boolean back) {
+	/** @param end where the way leads after the last stop; null if it ends there */
+	Sequence(Stops stops, Point start, Point end) {
 		this.stops = stops;
 		n = stops.count;
 		startX = start.x();
 		startY = start.y();
-		this.back = back;
+		ends = end != null;
+		endX = ends ? end.x() : 0;
+		endY = ends ? end.y() : 0;
 		order = new int[n];
 		place = new int[n];
 		turned = new boolean[n];
@@ -57,6 +62,14 @@ final class Sequence {
 			}
 		}
 		return before;
+	}
+
+	/** Takes an order, none turned. */
+	void set(int[] wanted) {
+		System.arraycopy(wanted, 0, order, 0, n);
+		for (int i = 0; i < n; i++) {
+			place[order[i]] = i;
+		}
 	}
 
 	/** Of all the way between the stops. */
@@ -86,7 +99,7 @@ final class Sequence {
 		return turned[stop] ? stops.inY[stop] : stops.outY[stop];
 	}
 
-	/** The way to the stop at a place from the one before; at n the way back. */
+	/** The way to the stop at a place from the one before; at n the way on to the end. */
 	double gap(int at) {
 		return between(at - 1, at);
 	}
@@ -94,8 +107,8 @@ final class Sequence {
 	/** From where the stop at one place is left to where that at another is entered. */
 	double between(int from, int to) {
 		if (to == n) {
-			return back && n > 0 ? way(from < 0 ? startX : leaveX(order[from]), from < 0 ? startY : leaveY(order[from]),
-					startX, startY) : 0;
+			return ends && n > 0 ? way(from < 0 ? startX : leaveX(order[from]), from < 0 ? startY : leaveY(order[from]),
+					endX, endY) : 0;
 		}
 		return way(from < 0 ? startX : leaveX(order[from]), from < 0 ? startY : leaveY(order[from]), enterX(order[to]),
 				enterY(order[to]));
@@ -110,7 +123,7 @@ final class Sequence {
 	/** Between where two are entered. */
 	double enters(int from, int to) {
 		if (to == n) {
-			return back ? way(enterX(order[from]), enterY(order[from]), startX, startY) : 0;
+			return ends ? way(enterX(order[from]), enterY(order[from]), endX, endY) : 0;
 		}
 		return way(enterX(order[from]), enterY(order[from]), enterX(order[to]), enterY(order[to]));
 	}

@@ -9,13 +9,13 @@ import org.frisket.geometry.Point;
  * A short way through all stops that makes none too early. It begins with the nearest stop that need not wait, again and
  * again; stretches are then turned round (2-opt) and moved elsewhere (Or-opt) as long as that is shorter; after that small
  * places are shuffled and mended again, and kept if shorter (iterated local search with double bridges: Johnson and
- * McGeoch, The traveling salesman problem: a case study, 1997; from memory).
+ * McGeoch, The traveling salesman problem: a case study, 1997; from memory). Of a few stops the shortest way is found.
  */
 public final class Tour {
 
 	private static final int NEIGHBOURS = 10;
 	/** Stops that are moved together at most. */
-	private static final int MOVED = 3;
+	private static final int MOVED = 6;
 	/** How far apart the ends of a shuffle are at most, in stops. */
 	private static final int NEAR = 50;
 	private static final double GAIN = 1e-9;
@@ -35,14 +35,19 @@ public final class Tour {
 	/** Of the way, kept up to date by what is gained. */
 	private double length;
 
-	private Tour(Stops stops, Point start, boolean back) {
+	/** @param order to begin with; null for that of nearest neighbours */
+	private Tour(Stops stops, Point start, Point end, int[] order) {
 		this.stops = stops;
 		n = stops.count;
-		sequence = new Sequence(stops, start, back);
+		sequence = new Sequence(stops, start, end);
 		neighbours = new Neighbours(stops, NEIGHBOURS);
 		queue = new int[n + 1];
 		queued = new boolean[n];
-		Beginning.of(sequence, neighbours);
+		if (order == null) {
+			Beginning.of(sequence, neighbours);
+		} else {
+			sequence.set(order);
+		}
 		length = sequence.measure();
 	}
 
@@ -54,7 +59,30 @@ public final class Tour {
 	 * @param monitor  when cancelled the best so far is taken
 	 */
 	public static Tour of(Stops stops, Point start, boolean back, long shuffles, long seed, Monitor monitor) {
-		Tour tour = new Tour(stops, start, back);
+		return of(stops, start, back ? start : null, shuffles, seed, monitor);
+	}
+
+	/**
+	 * The same with another end.
+	 *
+	 * @param end where the way leads after the last stop; null if it ends there
+	 */
+	public static Tour of(Stops stops, Point start, Point end, long shuffles, long seed, Monitor monitor) {
+		return from(null, stops, start, end, shuffles, seed, monitor);
+	}
+
+	/**
+	 * The same from an order that is known, which is made shorter.
+	 *
+	 * @param order all stops, none too early
+	 */
+	public static Tour from(int[] order, Stops stops, Point start, Point end, long shuffles, long seed, Monitor monitor) {
+		Tour tour = new Tour(stops, start, end, order);
+		if (stops.count <= Exhaustive.MOST) {
+			new Exhaustive(tour.sequence).apply();
+			tour.length = tour.sequence.measure();
+			return tour;
+		}
 		for (int stop : tour.order()) {
 			tour.push(stop);
 		}
@@ -65,7 +93,7 @@ public final class Tour {
 
 	/** By nearest neighbours alone; what others are measured against. */
 	public static Tour nearest(Stops stops, Point start, boolean back) {
-		return new Tour(stops, start, back);
+		return new Tour(stops, start, back ? start : null, null);
 	}
 
 	/** The stops as they are made. */
@@ -94,6 +122,14 @@ public final class Tour {
 		if (at >= 0 && at < n) {
 			push(sequence.order[at]);
 		}
+	}
+
+	/** The stops at both ends of a stretch, and those next to it. */
+	private void pushEnds(int from, int to) {
+		pushAt(from - 1);
+		pushAt(from);
+		pushAt(to);
+		pushAt(to + 1);
 	}
 
 	private void mend() {
@@ -141,14 +177,11 @@ public final class Tour {
 		}
 		sequence.reverse(from, to);
 		length -= gain;
-		pushAt(from - 1);
-		pushAt(from);
-		pushAt(to);
-		pushAt(to + 1);
+		pushEnds(from, to);
 		return true;
 	}
 
-	/** Moves up to three stops, of which the one here is the first or last, next to one of those that are near. */
+	/** Moves some stops, of which the one here is the first or last, next to one of those that are near. */
 	private boolean move(int stop, double longest) {
 		int[] near = neighbours.of(stop);
 		double[] ways = neighbours.ways(stop);
@@ -213,14 +246,8 @@ public final class Tour {
 		if (!turn) {
 			sequence.reverse(first, first + many - 1);
 		}
-		pushAt(from - 1);
-		pushAt(from);
-		pushAt(to);
-		pushAt(to + 1);
-		pushAt(first - 1);
-		pushAt(first);
-		pushAt(first + many - 1);
-		pushAt(first + many);
+		pushEnds(from, to);
+		pushEnds(first, first + many - 1);
 	}
 
 	private void shuffle(long most, SplittableRandom random, Monitor monitor) {
@@ -265,12 +292,8 @@ public final class Tour {
 		sequence.reverse(a, middle);
 		sequence.reverse(middle + 1, c);
 		length += sequence.gap(a) + sequence.gap(middle + 1) + sequence.gap(c + 1) - before;
-		pushAt(a - 1);
-		pushAt(a);
-		pushAt(middle);
-		pushAt(middle + 1);
-		pushAt(c);
-		pushAt(c + 1);
+		pushEnds(a, middle);
+		pushEnds(middle + 1, c);
 		return true;
 	}
 }

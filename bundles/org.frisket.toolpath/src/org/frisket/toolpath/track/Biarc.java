@@ -11,6 +11,8 @@ import org.frisket.geometry.Point;
 final class Biarc {
 
 	private static final double STRAIGHT = 1e-12;
+	/** In radians: an arc that bends less has so large a radius that rounding tells. */
+	private static final double FLAT = 1e-7;
 
 	private Biarc() {
 	}
@@ -47,7 +49,7 @@ final class Biarc {
 		double dy = middle.y() - end.y();
 		double across = tangent.x() * dy - tangent.y() * dx;
 		double chord2 = dx * dx + dy * dy;
-		if (Math.abs(across) <= STRAIGHT * Math.sqrt(chord2) || chord2 == 0) {
+		if (Math.abs(across) <= FLAT * Math.sqrt(chord2) || chord2 == 0) {
 			return back ? new Straight(middle, end) : new Straight(end, middle);
 		}
 		// signed, on the side to which the tangent's normal points

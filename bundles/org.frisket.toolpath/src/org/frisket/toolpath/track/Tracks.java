@@ -13,8 +13,12 @@ public final class Tracks {
 
 	/** How often a curve is halved at most. */
 	private static final int MOST_HALVINGS = 24;
-	/** Places between the ends of an arc where it is compared with the curve. */
-	private static final int PROBES = 8;
+	/** Places where two arcs are compared with their curve. */
+	private static final int PROBES = 16;
+	/** The share of the tolerance that is used up at them: in between it may be a little more. */
+	private static final double PROBED = 0.95;
+	/** Arcs that are longer than the curve by more are others. */
+	private static final double MOST_DETOUR = 1.2;
 	/** In mm: shorter moves would be noise. */
 	private static final double NOTHING = 1e-9;
 	/** An arc wider than a half is one on the wrong side. */
@@ -83,15 +87,19 @@ public final class Tracks {
 				return false;
 			}
 		}
-		if (cubic.length() > 2 * pair.stream().mapToDouble(Move::length).sum()) {
-			return false;
-		}
-		for (int i = 1; i < 2 * PROBES; i++) {
-			if (distance(cubic.at(i / (2.0 * PROBES)), pair) > tolerance) {
+		double way = 0;
+		Point last = cubic.start();
+		for (int i = 1; i <= PROBES; i++) {
+			Point probe = cubic.at((double) i / PROBES);
+			if (distance(probe, pair) > PROBED * tolerance) {
 				return false;
 			}
+			way += far(last, probe);
+			last = probe;
 		}
-		return true;
+		// one that runs back on itself, or arcs that do not
+		double length = pair.stream().mapToDouble(Move::length).sum();
+		return way <= 2 * length && length <= MOST_DETOUR * way + 2 * tolerance;
 	}
 
 	private static double distance(Point p, List<Move> pair) {

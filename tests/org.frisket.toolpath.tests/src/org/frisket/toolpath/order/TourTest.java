@@ -27,7 +27,7 @@ class TourTest {
 			Tour tour = Tour.of(stops, ORIGIN, back, 2000, 1, Monitor.NONE);
 			assertKeeps(stops, tour);
 			double best = best(stops, back, new boolean[n], 0, ORIGIN);
-			assertTrue(tour.travel() <= best * 1.1 + 1e-9, "run " + run + ": " + tour.travel() + " for " + best);
+			assertTrue(tour.travel() <= best + 1e-9, "run " + run + ": " + tour.travel() + " for " + best);
 			assertTrue(tour.travel() >= best - 1e-9);
 		}
 	}

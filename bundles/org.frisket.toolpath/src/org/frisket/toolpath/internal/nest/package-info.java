@@ -1,0 +1,2 @@
+/** What lies within which closed line. */
+package org.frisket.toolpath.internal.nest;
