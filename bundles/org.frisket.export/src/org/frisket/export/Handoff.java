@@ -6,6 +6,7 @@ import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Monitor;
 import org.frisket.model.Sheet;
 import org.frisket.prepare.PreparedJob;
+import org.frisket.run.Load;
 import org.frisket.run.MachineRun;
 import org.frisket.run.RunMaker;
 import org.frisket.run.Workshop;
@@ -15,15 +16,13 @@ import org.frisket.toolpath.RunChoices;
 /** What goes into one file: a sheet with what lies on it, or a job as it lies on the bench. */
 public final class Handoff {
 
-	private final PreparedJob job;
-	private final Sheet sheet;
+	private final Load load;
 	private final Workshop workshop;
 	private final RunChoices choices;
 	private MachineRun run;
 
-	private Handoff(PreparedJob job, Sheet sheet, Workshop workshop, RunChoices choices) {
-		this.job = job;
-		this.sheet = sheet;
+	private Handoff(Load load, Workshop workshop, RunChoices choices) {
+		this.load = load;
 		this.workshop = workshop;
 		this.choices = choices;
 	}
@@ -35,21 +34,28 @@ public final class Handoff {
 
 	/** A job as it lies on the bench. */
 	public static Handoff of(PreparedJob job, Workshop workshop, RunChoices choices) {
-		return new Handoff(job, null, workshop, choices);
+		return new Handoff(Load.bench(job), workshop, choices);
 	}
 
 	public static Handoff of(LaidSheet laid, Workshop workshop, RunChoices choices) {
-		return new Handoff(laid.content(), laid.sheet(), workshop, choices);
+		return new Handoff(Load.of(laid), workshop, choices);
+	}
+
+	/** The same with a run that was made of it before, such as the one on the screen. */
+	public Handoff with(MachineRun made) {
+		Handoff handoff = new Handoff(load, workshop, choices);
+		handoff.run = made;
+		return handoff;
 	}
 
 	/** All that is shown, where it lies: in mm, y down. */
 	public PreparedJob job() {
-		return job;
+		return load.content();
 	}
 
 	/** Empty for a job as it lies on the bench. */
 	public Optional<Sheet> sheet() {
-		return Optional.ofNullable(sheet);
+		return load.sheet();
 	}
 
 	/**
@@ -58,11 +64,7 @@ public final class Handoff {
 	 * @param margin in mm round what lies on the bench; a sheet has its own
 	 */
 	public Bounds page(double margin) {
-		if (sheet != null) {
-			return new Bounds(0, 0, sheet.getWidth(), sheet.getHeight());
-		}
-		Bounds shown = job.visibleBounds();
-		return (shown.isEmpty() ? new Bounds(0, 0, 0, 0) : shown).grown(margin);
+		return load.sheet().isPresent() ? load.page() : load.page().grown(margin);
 	}
 
 	/**
@@ -72,7 +74,7 @@ public final class Handoff {
 	 */
 	public synchronized MachineRun run(Monitor monitor) {
 		if (run == null) {
-			run = RunMaker.of(job, workshop, choices, monitor);
+			run = RunMaker.of(load, workshop, choices, monitor);
 		}
 		return run;
 	}

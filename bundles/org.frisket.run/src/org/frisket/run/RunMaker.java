@@ -1,36 +1,17 @@
 package org.frisket.run;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-import org.frisket.geometry.Contour;
 import org.frisket.geometry.Monitor;
-import org.frisket.geometry.Point;
-import org.frisket.material.advice.Advice;
-import org.frisket.material.advice.SettingsAdvisor;
-import org.frisket.material.advice.Work;
-import org.frisket.material.StockFamily;
-import org.frisket.material.tools.Blade;
-import org.frisket.material.tools.Tool;
-import org.frisket.material.trials.StockFacts;
-import org.frisket.model.Jobs;
-import org.frisket.model.Operation;
-import org.frisket.model.OperationKind;
-import org.frisket.prepare.PreparedElement;
+import org.frisket.material.tools.Machine;
 import org.frisket.prepare.PreparedJob;
-import org.frisket.prepare.PreparedLayer;
 import org.frisket.toolpath.Carriage;
-import org.frisket.toolpath.Leg;
-import org.frisket.toolpath.Line;
 import org.frisket.toolpath.Run;
 import org.frisket.toolpath.RunChoices;
 import org.frisket.toolpath.RunPlanner;
-import org.frisket.toolpath.Stage;
 import org.frisket.toolpath.Timeline;
 import org.frisket.toolpath.ToolMotion;
-import org.frisket.toolpath.blade.TrailingBlade;
 import org.frisket.toolpath.motion.Drive;
 
 /** Makes the run of what lies on a sheet. */
@@ -40,55 +21,29 @@ public final class RunMaker {
 	}
 
 	/**
-	 * @param sheet   what is to be done, in mm from the sheet's upper left corner
+	 * Of a job as it lies on the bench.
+	 *
 	 * @throws java.util.concurrent.CancellationException if the monitor cancels
 	 */
-	public static MachineRun of(PreparedJob sheet, Workshop workshop, RunChoices choices, Monitor monitor) {
-		Drive drive = new Drive(100, 1000, 0.02);
-		Carriage carriage = new Carriage(new Drive(300, 2000, 0.02), 0.1, 0.1, 30, new Point(0, 0), false, 0.02);
-		List<Line> lines = new ArrayList<>();
-		Map<String, Tool> tools = new HashMap<>();
-		Map<String, ToolMotion> motions = new HashMap<>();
-		for (PreparedLayer layer : sheet.layers()) {
-			for (PreparedElement element : layer.shown()) {
-				for (Operation operation : element.operations()) {
-					if (operation.getKind() == OperationKind.PRINT) {
-						continue;
-					}
-					Tool tool = workshop.tool(operation);
-					tools.put(tool.id(), tool);
-					motions.put(tool.id(), new ToolMotion(tool.id(), new TrailingBlade(
-							tool instanceof Blade blade ? blade.offset() : 0, Math.toRadians(10)), drive));
-					List<Contour> contours = new ArrayList<>(element.dashes(operation));
-					if (contours.isEmpty()) {
-						contours.addAll(element.region().contours());
-						contours.addAll(element.lines());
-					}
-					for (Contour contour : contours) {
-						lines.add(new Line(element.element().getId(), Jobs.jobOf(element.element()).getId(),
-								element.element().getId(), contour, stage(operation.getKind()), tool.id(),
-								operation.getPasses()));
-					}
-				}
-			}
-		}
-		Run run = RunPlanner.plan(lines, motions, carriage, choices, monitor);
-		SettingsAdvisor advisor = workshop.desk().advisor(workshop.desk().trials());
-		List<LegWork> work = new ArrayList<>();
-		for (Leg leg : run.legs()) {
-			Tool tool = tools.get(leg.tool());
-			Advice advice = advisor.advise(new Work(StockFacts.of(StockFamily.PAPER, 0, 0), workshop.machine(), tool,
-					kind(leg.stage())));
-			work.add(new LegWork(tool, advice.settings(), advice.reasons(), advice.cautions()));
-		}
-		return new MachineRun(workshop.machine(), carriage, run, work, Timeline.of(run, motions, carriage));
+	public static MachineRun of(PreparedJob job, Workshop workshop, RunChoices choices, Monitor monitor) {
+		return of(Load.bench(job), workshop, choices, monitor);
 	}
 
-	private static Stage stage(OperationKind kind) {
-		return Stage.valueOf(kind.name());
+	/** @throws java.util.concurrent.CancellationException if the monitor cancels */
+	public static MachineRun of(Load load, Workshop workshop, RunChoices choices, Monitor monitor) {
+		Bed bed = Bed.of(workshop.machine(), load);
+		Carriage carriage = carriage(workshop.machine(), bed);
+		WorkList list = new WorkList(load, workshop, monitor);
+		Map<String, ToolMotion> motions = list.motions();
+		Run run = RunPlanner.plan(list.lines(), motions, carriage, choices, monitor);
+		List<LegWork> work = run.legs().stream().map(list::work).toList();
+		return new MachineRun(workshop.machine(), carriage, run, work, Timeline.of(run, motions, carriage),
+				new RunFindings(load, workshop, bed, list, run, work).all());
 	}
 
-	private static OperationKind kind(Stage stage) {
-		return OperationKind.valueOf(stage.name());
+	private static Carriage carriage(Machine machine, Bed bed) {
+		Machine.Motion motion = machine.motion();
+		return new Carriage(new Drive(motion.travel(), motion.acceleration(), motion.deviation()), motion.lower(),
+				motion.lift(), motion.change(), bed.zero(), motion.arcs(), motion.tolerance());
 	}
 }

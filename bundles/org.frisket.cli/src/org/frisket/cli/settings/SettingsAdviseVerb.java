@@ -13,6 +13,7 @@ import org.frisket.cli.line.Conversions;
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
 import org.frisket.cli.line.VerbOptions;
+import org.frisket.cli.work.SettingsJson;
 import org.frisket.material.advice.Advice;
 import org.frisket.material.advice.Caution;
 import org.frisket.material.advice.RulesOfThumb;
@@ -25,7 +26,6 @@ import org.frisket.material.trials.Reorder;
 import org.frisket.material.trials.Settings;
 import org.frisket.material.trials.SettingsStore;
 
-import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 
 import picocli.CommandLine.Command;
@@ -122,10 +122,8 @@ final class SettingsAdviseVerb implements Callable<Integer> {
 		answer.before().ifPresent(reorder -> {
 			JsonObject before = new JsonObject();
 			before.addProperty("run", reorder.run().id());
-			before.add("settings", SettingsText.json(reorder.run().settings()));
-			JsonArray words = new JsonArray();
-			reorder.words().forEach(words::add);
-			before.add("words", words);
+			before.add("settings", SettingsJson.of(reorder.run().settings()));
+			before.add("words", SettingsJson.sentences(reorder.words()));
 			root.add("before", before);
 		});
 		return root;
@@ -133,7 +131,7 @@ final class SettingsAdviseVerb implements Callable<Integer> {
 
 	private static JsonObject json(Advice advice, List<Caution> all) {
 		JsonObject root = new JsonObject();
-		root.add("settings", SettingsText.json(advice.settings()));
+		root.add("settings", SettingsJson.of(advice.settings()));
 		root.addProperty("confidence", advice.confidence().word());
 		root.addProperty("trials", advice.trials());
 		root.addProperty("outside", advice.outside());
@@ -148,18 +146,8 @@ final class SettingsAdviseVerb implements Callable<Integer> {
 			pressures.addProperty("toMost", finite(window.toMost()));
 		}
 		root.add("window", window == null ? null : pressures);
-		JsonArray reasons = new JsonArray();
-		advice.reasons().forEach(reasons::add);
-		root.add("reasons", reasons);
-		JsonArray cautions = new JsonArray();
-		for (Caution caution : all) {
-			JsonObject object = new JsonObject();
-			object.addProperty("id", caution.id());
-			object.addProperty("blocking", caution.isBlocking());
-			object.addProperty("text", caution.text());
-			cautions.add(object);
-		}
-		root.add("cautions", cautions);
+		root.add("reasons", SettingsJson.sentences(advice.reasons()));
+		root.add("cautions", SettingsJson.cautions(all));
 		return root;
 	}
 

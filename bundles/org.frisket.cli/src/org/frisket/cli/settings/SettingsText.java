@@ -9,7 +9,6 @@ import org.frisket.material.trials.Settings;
 
 import com.google.gson.Gson;
 import com.google.gson.GsonBuilder;
-import com.google.gson.JsonObject;
 
 /** Settings as the verbs write them. */
 final class SettingsText {
@@ -29,14 +28,5 @@ final class SettingsText {
 		return "exposure " + Length.text(settings.exposure(), 2) + ", pressure " + plain(settings.pressure()) + ' '
 				+ machine.pressure().unit() + ", speed " + plain(settings.speed()) + ' ' + machine.speed().unit()
 				+ ", passes " + settings.passes();
-	}
-
-	static JsonObject json(Settings settings) {
-		JsonObject object = new JsonObject();
-		object.addProperty("exposure", settings.exposure());
-		object.addProperty("pressure", settings.pressure());
-		object.addProperty("speed", settings.speed());
-		object.addProperty("passes", settings.passes());
-		return object;
 	}
 }

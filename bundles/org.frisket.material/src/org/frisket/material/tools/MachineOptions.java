@@ -30,6 +30,7 @@ public final class MachineOptions {
 	static final Option Y = Option.choice("y-grows", Messages.MachineOptions_y, "away", "near");
 	static final Option ORIGIN = Option.choice("origin", Messages.MachineOptions_origin, "lower-left", "lower-right",
 			"upper-left", "upper-right", "centre");
+	static final Option ZERO = Option.choice("zero-within", Messages.MachineOptions_zero, "area", "margins");
 	/** A machine that is off by more than a tenth is broken, not out of scale. */
 	static final Option SCALE_X = Option.number("scale-x", Messages.MachineOptions_scaleX, "", 1, 0.9, 1.12);
 	static final Option SCALE_Y = Option.number("scale-y", Messages.MachineOptions_scaleY, "", 1, 0.9, 1.12);
@@ -44,7 +45,10 @@ public final class MachineOptions {
 		List<Option> all = new ArrayList<>(List.of(NAME, PROCESS, WIDTH, HEIGHT, LEFT, TOP, RIGHT, BOTTOM));
 		all.addAll(SPEED.all());
 		all.addAll(PRESSURE.all());
-		all.addAll(List.of(PASSES, UNITS, X, Y, ORIGIN, SCALE_X, SCALE_Y, MARKS));
+		all.addAll(List.of(PASSES, UNITS, X, Y, ORIGIN, ZERO, SCALE_X, SCALE_Y));
+		all.addAll(MotionOptions.MOVES);
+		all.addAll(MotionOptions.WORDS);
+		all.add(MARKS);
 		return List.copyOf(all);
 	}
 
@@ -66,6 +70,7 @@ public final class MachineOptions {
 			}
 			problems.addAll(SPEED.problems(values));
 			problems.addAll(PRESSURE.problems(values));
+			problems.addAll(MotionOptions.problems(values));
 		}
 		return problems;
 	}
@@ -86,8 +91,8 @@ public final class MachineOptions {
 				new Machine.Plotting(values.number(UNITS), values.text(X).equals("right"),
 						values.text(Y).equals("away"),
 						Corner.valueOf(values.text(ORIGIN).toUpperCase(Locale.ROOT).replace('-', '_')),
-						values.number(SCALE_X), values.number(SCALE_Y)),
-				values.text(MARKS).equals("yes"));
+						values.text(ZERO).equals("margins"), values.number(SCALE_X), values.number(SCALE_Y)),
+				MotionOptions.motion(values), MotionOptions.words(values), values.text(MARKS).equals("yes"));
 	}
 
 	/** What {@link #machine} makes the same machine of. */
@@ -110,8 +115,10 @@ public final class MachineOptions {
 		texts.put(X.name(), plotting.xRight() ? "right" : "left");
 		texts.put(Y.name(), plotting.yUp() ? "away" : "near");
 		texts.put(ORIGIN.name(), plotting.origin().word());
+		texts.put(ZERO.name(), plotting.inMargins() ? "margins" : "area");
 		texts.put(SCALE_X.name(), Checks.number(plotting.scaleX()));
 		texts.put(SCALE_Y.name(), Checks.number(plotting.scaleY()));
+		texts.putAll(MotionOptions.texts(machine.motion(), machine.words()));
 		texts.put(MARKS.name(), machine.readsMarks() ? "yes" : "no");
 		return texts;
 	}

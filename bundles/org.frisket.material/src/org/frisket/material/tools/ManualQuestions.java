@@ -44,9 +44,13 @@ public final class ManualQuestions {
 					Messages.ManualQuestions_unitsWhere, List.of(MachineOptions.UNITS)),
 			new Question(Messages.ManualQuestions_axes, Messages.ManualQuestions_axesWhy,
 					Messages.ManualQuestions_axesWhere,
-					List.of(MachineOptions.X, MachineOptions.Y, MachineOptions.ORIGIN)),
+					List.of(MachineOptions.X, MachineOptions.Y, MachineOptions.ORIGIN, MachineOptions.ZERO)),
 			new Question(Messages.ManualQuestions_scale, Messages.ManualQuestions_scaleWhy,
 					Messages.ManualQuestions_scaleWhere, List.of(MachineOptions.SCALE_X, MachineOptions.SCALE_Y)),
+			new Question(Messages.ManualQuestions_motion, Messages.ManualQuestions_motionWhy,
+					Messages.ManualQuestions_motionWhere, MotionOptions.MOVES),
+			new Question(Messages.ManualQuestions_words, Messages.ManualQuestions_wordsWhy,
+					Messages.ManualQuestions_wordsWhere, MotionOptions.WORDS),
 			new Question(Messages.ManualQuestions_marks, Messages.ManualQuestions_marksWhy,
 					Messages.ManualQuestions_marksWhere, List.of(MachineOptions.MARKS)));
 

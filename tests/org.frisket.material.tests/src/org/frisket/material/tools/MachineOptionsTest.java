@@ -40,6 +40,41 @@ class MachineOptionsTest {
 	}
 
 	@Test
+	void motionAndWordsSurviveTheirTexts() {
+		Machine machine = MachineOptions.machine("harbour", Map.ofEntries(Map.entry("acceleration", "4000 mm/s²"),
+				Map.entry("corner-deviation", "0.05mm"), Map.entry("travel-speed", "400"), Map.entry("lower-time", "0.2s"),
+				Map.entry("lift-time", "0.15"), Map.entry("change-time", "45"), Map.entry("arcs", "yes"),
+				Map.entry("tolerance", "0.01mm"), Map.entry("word-down", " G1 Z-1 F300 "), Map.entry("word-up", "G0 Z2"),
+				Map.entry("word-stop", "M1"), Map.entry("zero-within", "margins")));
+		assertEquals(new Machine.Motion(4000, 0.05, 400, 0.2, 0.15, 45, true, 0.01), machine.motion());
+		assertEquals(new Machine.Words("G1 Z-1 F300", "G0 Z2", "M1"), machine.words());
+		assertTrue(machine.plotting().inMargins());
+		assertEquals(machine, MachineOptions.machine("harbour", MachineOptions.texts(machine)));
+		assertEquals(machine.motion(), machine.withScale(1.01, 1).motion());
+		assertTrue(machine.withScale(1.01, 1).plotting().inMargins());
+	}
+
+	@Test
+	void machinesOfStoresFromBeforeMoveAsUsual() {
+		// what was kept before a machine had motion and words names none of them
+		Map<String, String> now = MachineOptions.texts(MachineOptions.machine("harbour", HARBOUR));
+		Map<String, String> before = new LinkedHashMap<>(now);
+		before.keySet().removeIf(name -> MotionOptions.MOVES.stream().anyMatch(option -> option.name().equals(name))
+				|| MotionOptions.WORDS.stream().anyMatch(option -> option.name().equals(name)) || name.equals("zero-within"));
+		assertEquals(before.keySet().size() + 12, MachineOptions.options().size());
+		assertEquals(MachineOptions.machine("harbour", now), MachineOptions.machine("harbour", before));
+	}
+
+	/** A word becomes a line of a program: it must not begin a comment or another line. */
+	@Test
+	void wordsAreOneBlock() {
+		for (String wrong : List.of("", "   ", "M3\nG0 X0", "M3 (down)", "M3;down", "M3%", "é", "M".repeat(61))) {
+			assertEquals(List.of("word-down"), wrong(Map.of("word-down", wrong)), wrong);
+		}
+		assertEquals(List.of(), wrong(Map.of("word-down", "S1000 M3", "word-up", "G0 Z+2.5", "word-stop", "m0")));
+	}
+
+	@Test
 	void textsNameEveryOption() {
 		assertEquals(MachineOptions.options().stream().map(Option::name).toList(),
 				List.copyOf(MachineOptions.texts(Machine.plain()).keySet()));

@@ -106,7 +106,7 @@ class MachinesUiTest extends OpenRoom {
 		assertEquals("harbour-cutter", machine.id());
 		assertEquals("Harbour cutter", machine.name());
 		assertEquals(330, machine.area().width());
-		assertEquals(11, ManualQuestions.all().size());
+		assertEquals(13, ManualQuestions.all().size());
 		assertEquals("Harbour cutter", tree().getSelection()[0].getText(), "it is looked at");
 		Screen.keepScreen("machines-machine");
 	}

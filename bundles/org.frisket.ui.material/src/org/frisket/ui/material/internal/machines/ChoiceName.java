@@ -21,6 +21,8 @@ final class ChoiceName {
 		case "upper-left" -> Messages.ChoiceName_upperLeft; //$NON-NLS-1$
 		case "upper-right" -> Messages.ChoiceName_upperRight; //$NON-NLS-1$
 		case "centre" -> Messages.ChoiceName_centre; //$NON-NLS-1$
+		case "area" -> Messages.ChoiceName_area; //$NON-NLS-1$
+		case "margins" -> Messages.ChoiceName_margins; //$NON-NLS-1$
 		case "yes" -> Messages.ChoiceName_yes; //$NON-NLS-1$
 		case "no" -> Messages.ChoiceName_no; //$NON-NLS-1$
 		default -> word;

@@ -6,6 +6,7 @@ import org.eclipse.osgi.util.NLS;
 final class Messages extends NLS {
 
 	public static String Calibration_unknown;
+	public static String ChoiceName_area;
 	public static String ChoiceName_away;
 	public static String ChoiceName_blade;
 	public static String ChoiceName_centre;
@@ -14,6 +15,7 @@ final class Messages extends NLS {
 	public static String ChoiceName_left;
 	public static String ChoiceName_lowerLeft;
 	public static String ChoiceName_lowerRight;
+	public static String ChoiceName_margins;
 	public static String ChoiceName_near;
 	public static String ChoiceName_no;
 	public static String ChoiceName_right;
