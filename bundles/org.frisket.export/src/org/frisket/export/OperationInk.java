@@ -3,6 +3,7 @@ package org.frisket.export;
 import java.util.List;
 
 import org.frisket.model.OperationKind;
+import org.frisket.page.Ink;
 
 /**
  * How an operation is drawn in files that people look at: its hue and, first, its line pattern.
@@ -18,14 +19,8 @@ public record OperationInk(String colour, double width, List<Double> pattern) {
 	}
 
 	public static OperationInk of(OperationKind kind) {
-		return switch (kind) {
-		case CUT -> new OperationInk("#0b5f62", 0.2, List.of());
-		case KISS_CUT -> new OperationInk("#6b3fa0", 0.2, List.of(4.0, 1.0, 1.0, 1.0));
-		case CREASE -> new OperationInk("#8a5a00", 0.2, List.of(4.0, 2.0));
-		case PERFORATE -> new OperationInk("#b0176b", 0.3, List.of(0.3, 1.2));
-		case DRAW -> new OperationInk("#2f6f1e", 0.1, List.of());
-		case PRINT -> new OperationInk("#666666", 0.1, List.of());
-		};
+		Ink ink = Ink.of(kind);
+		return new OperationInk(ink.colour(), ink.width(), ink.pattern());
 	}
 
 	/** The word for the operation in files for machines, such as {@code kiss-cut}. */

@@ -11,6 +11,9 @@ public interface PagePainter {
 	/** Fills an outline by the nonzero rule. */
 	void fill(Outline outline, double grey) throws IOException;
 
+	/** Lines along contours; open ones stay open. */
+	void stroke(Outline outline, Ink ink) throws IOException;
+
 	/** A thin line around a box. */
 	void frame(Bounds box, double grey) throws IOException;
 

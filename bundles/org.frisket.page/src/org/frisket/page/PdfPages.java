@@ -1,7 +1,6 @@
 package org.frisket.page;
 
 import java.awt.geom.AffineTransform;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.ByteBuffer;
@@ -17,8 +16,8 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
+import org.apache.pdfbox.pdmodel.graphics.color.PDDeviceRGB;
 import org.apache.pdfbox.util.Matrix;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Contour;
@@ -26,7 +25,6 @@ import org.frisket.geometry.Cubic;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Segment;
 import org.frisket.prepare.layout.Paper;
-import org.frisket.typography.FontFace;
 
 /**
  * Pages as a PDF document: curves stay curves, and words are text that can be found, in an embedded font. The same pages
@@ -38,8 +36,7 @@ public final class PdfPages implements AutoCloseable {
 	private static final double LINE_WIDTH = 0.1;
 
 	private final PDDocument document = new PDDocument();
-	private final FontFace face;
-	private final PDFont font;
+	private final PdfWords words;
 
 	/**
 	 * @param identity what tells this document from others; it becomes the document's id
@@ -47,8 +44,7 @@ public final class PdfPages implements AutoCloseable {
 	 */
 	public PdfPages(String title, String identity, Optional<LocalDate> date) throws IOException {
 		try {
-			face = Labels.face();
-			font = PDType0Font.load(document, new ByteArrayInputStream(face.bytes()), true);
+			words = new PdfWords(document);
 		} catch (IOException | RuntimeException e) {
 			document.close();
 			throw e;
@@ -107,6 +103,26 @@ public final class PdfPages implements AutoCloseable {
 
 		@Override
 		public void fill(Outline outline, double grey) throws IOException {
+			if (trace(outline)) {
+				stream.setNonStrokingColor((float) grey);
+				stream.fill();
+			}
+		}
+
+		@Override
+		public void stroke(Outline outline, Ink ink) throws IOException {
+			stream.saveGraphicsState();
+			stream.setLineWidth((float) ink.width());
+			stream.setLineDashPattern(ink.dashes(), 0);
+			stream.setStrokingColor(new PDColor(ink.rgb(), PDDeviceRGB.INSTANCE));
+			if (trace(outline)) {
+				stream.stroke();
+			}
+			stream.restoreGraphicsState();
+		}
+
+		/** As one path; whether there is anything of it. */
+		private boolean trace(Outline outline) throws IOException {
 			boolean any = false;
 			for (Contour contour : outline.contours()) {
 				if (!contour.isEmpty()) {
@@ -114,10 +130,7 @@ public final class PdfPages implements AutoCloseable {
 					any = true;
 				}
 			}
-			if (any) {
-				stream.setNonStrokingColor((float) grey);
-				stream.fill();
-			}
+			return any;
 		}
 
 		private void trace(Contour contour) throws IOException {
@@ -130,7 +143,9 @@ public final class PdfPages implements AutoCloseable {
 					stream.lineTo((float) segment.end().x(), (float) segment.end().y());
 				}
 			}
-			stream.closePath();
+			if (contour.isClosed()) {
+				stream.closePath();
+			}
 		}
 
 		@Override
@@ -143,20 +158,8 @@ public final class PdfPages implements AutoCloseable {
 		@Override
 		public void words(String text, double x, double baseline, double capHeight, double room, double grey)
 				throws IOException {
-			String writable = Labels.writable(text, face);
-			if (writable.isBlank()) {
-				return;
-			}
-			double size = capHeight * face.unitsPerEm() / face.capHeight();
-			double width = font.getStringWidth(writable) / 1000 * size;
-			double narrower = width > room ? room / width : 1;
-			stream.beginText();
-			stream.setFont(font, (float) size);
 			stream.setNonStrokingColor((float) grey);
-			// the page's y runs down; letters stand upright
-			stream.setTextMatrix(new Matrix(new AffineTransform(narrower, 0, 0, -1, x, baseline)));
-			stream.showText(writable);
-			stream.endText();
+			words.show(stream, text, x, baseline, capHeight, room, true);
 		}
 	}
 }

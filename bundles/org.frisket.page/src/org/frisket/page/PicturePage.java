@@ -4,6 +4,7 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.Stroke;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
@@ -48,6 +49,17 @@ public final class PicturePage implements PagePainter, AutoCloseable {
 	public void fill(Outline outline, double grey) {
 		graphics.setColor(colour(grey));
 		graphics.fill(AwtPath.of(outline.contours()));
+	}
+
+	@Override
+	public void stroke(Outline outline, Ink ink) {
+		float[] rgb = ink.rgb();
+		graphics.setColor(new Color(rgb[0], rgb[1], rgb[2]));
+		Stroke usual = graphics.getStroke();
+		graphics.setStroke(new BasicStroke((float) ink.width(), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10,
+				ink.pattern().isEmpty() ? null : ink.dashes(), 0));
+		graphics.draw(AwtPath.of(outline.contours()));
+		graphics.setStroke(usual);
 	}
 
 	@Override

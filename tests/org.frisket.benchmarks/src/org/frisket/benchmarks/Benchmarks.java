@@ -31,6 +31,7 @@ public final class Benchmarks implements IApplication {
 		all.put("tour", TourBenchmark::run);
 		all.put("run", RunBenchmark::run);
 		all.put("import", ImportBenchmark::run);
+		all.put("export", ExportBenchmark::run);
 		all.put("stock", StockTableBenchmark::run);
 		all.put("store", StockImportBenchmark::run);
 		all.put("advice", AdviceBenchmark::run);

@@ -1,0 +1,45 @@
+package org.frisket.run.paper;
+
+import java.io.IOException;
+import java.util.List;
+
+import org.frisket.page.PagePainter;
+
+/**
+ * What stands on a page as one and is not parted.
+ *
+ * @param kind    how it stands to what follows
+ * @param height  in mm
+ * @param texts   words on it, for whoever asks what the sheet says
+ * @param content that is painted
+ */
+record Block(Kind kind, double height, List<String> texts, Content content) {
+
+	/** How a block stands to what follows. */
+	enum Kind {
+		/** Nothing but room, which no page begins with. */
+		ROOM,
+		/** On one page with what follows. */
+		HEADING, OTHER
+	}
+
+	/** What is painted. */
+	interface Content {
+		/** @param top y of the upper edge of the block */
+		void paint(PagePainter painter, double top) throws IOException;
+	}
+
+	Block {
+		texts = List.copyOf(texts);
+	}
+
+	Block(double height, List<String> texts, Content content) {
+		this(Kind.OTHER, height, texts, content);
+	}
+
+	static Block room(double height) {
+		return new Block(Kind.ROOM, height, List.of(), (painter, top) -> {
+			// nothing to see
+		});
+	}
+}
