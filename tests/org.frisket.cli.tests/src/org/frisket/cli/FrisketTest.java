@@ -100,6 +100,15 @@ class FrisketTest {
 	}
 
 	@Test
+	void composeWritesWhatMachinesRead() throws Exception {
+		assertEquals(0, compose("x.dxf", "--out", folder.resolve("x.plt").toString(), "--out",
+				folder.resolve("x.ngc").toString()).status());
+		assertTrue(Files.readString(folder.resolve("x.dxf")).contains("AC1009"));
+		assertTrue(Files.readString(folder.resolve("x.plt")).startsWith("IN;"));
+		assertTrue(Files.readString(folder.resolve("x.ngc")).endsWith("M2\n"));
+	}
+
+	@Test
 	void composeIsDeterministic() throws Exception {
 		compose("a.svg", "--touch", "0.3mm", "--mat", "3mm,6mm");
 		compose("b.svg", "--touch", "0.3mm", "--mat", "3mm,6mm");

@@ -1,2 +1,4 @@
-/** Sheets and jobs as DXF. */
+/**
+ * Sheets and jobs as ASCII DXF of R12, which most programs read: curves as polylines with arcs, a layer for each operation.
+ */
 package org.frisket.export.dxf;

@@ -1,2 +1,2 @@
-/** Sheets and jobs as G-code. */
+/** The run of a sheet or job as G-code: the words of RS274/NGC that machines of that kind have in common. */
 package org.frisket.export.gcode;

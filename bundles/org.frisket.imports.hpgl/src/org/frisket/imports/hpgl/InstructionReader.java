@@ -84,6 +84,19 @@ final class InstructionReader {
 			advance();
 			yield new Instruction(mnemonic, new double[0], "", start);
 		}
+		case "CO" -> {
+			// a comment in quotation marks, whose letters are no instructions
+			while (current == ' ') {
+				advance();
+			}
+			if (current == '"') {
+				do {
+					advance();
+				} while (current >= 0 && current != '"');
+				advance();
+			}
+			yield new Instruction(mnemonic, new double[0], "", start);
+		}
 		case "DT" -> {
 			labelEnd = current == ';' || current < 0 ? END_OF_TEXT : current;
 			advance();
