@@ -48,13 +48,6 @@ public final class Handoff {
 		return handoff;
 	}
 
-	/** The same with a run that was made of it before, such as the one on the screen. */
-	public Handoff with(MachineRun made) {
-		Handoff handoff = new Handoff(job, sheet, workshop, choices);
-		handoff.run = made;
-		return handoff;
-	}
-
 	/** All that is shown, where it lies: in mm, y down. */
 	public PreparedJob job() {
 		return load.content();

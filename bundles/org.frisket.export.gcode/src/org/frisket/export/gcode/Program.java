@@ -13,6 +13,7 @@ import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.options.OptionValues;
 import org.frisket.material.tools.Blade;
+import org.frisket.material.tools.Machine;
 import org.frisket.material.trials.Settings;
 import org.frisket.model.OperationKind;
 import org.frisket.run.LegWork;
@@ -59,9 +60,10 @@ final class Program {
 		frame = new MachineFrame(handoff, run);
 		tools = new ToolNumbers(run, options.text(GcodeExporter.TOOLS));
 		change = options.text(GcodeExporter.CHANGE);
-		up = Words.of(options, GcodeExporter.UP, MachineWords.UP);
-		down = Words.of(options, GcodeExporter.DOWN, MachineWords.DOWN);
-		stop = Words.of(options, GcodeExporter.STOP, MachineWords.STOP);
+		Machine.Words words = run.machine().words();
+		up = Words.of(options, GcodeExporter.UP, words.up());
+		down = Words.of(options, GcodeExporter.DOWN, words.down());
+		stop = Words.of(options, GcodeExporter.STOP, words.stop());
 		start = Words.of(options, GcodeExporter.START, "");
 		end = Words.of(options, GcodeExporter.END, "");
 		dwells = options.text(GcodeExporter.DWELL).equals("yes");
@@ -109,7 +111,7 @@ final class Program {
 		Stroke before = null;
 		for (Stroke stroke : run.run().legs().get(leg).strokes()) {
 			monitor.check();
-			boolean isDown = before != null && MachineFrame.goesOn(before, stroke);
+			boolean isDown = before != null && stroke.continues(before);
 			if (before != null && !isDown) {
 				lift();
 			}

@@ -112,7 +112,7 @@ final class Plot {
 		Stroke before = null;
 		for (Stroke stroke : run.run().legs().get(leg).strokes()) {
 			monitor.check();
-			boolean down = before != null && MachineFrame.goesOn(before, stroke);
+			boolean down = before != null && stroke.continues(before);
 			if (before != null && !down) {
 				out.put("PU");
 			}

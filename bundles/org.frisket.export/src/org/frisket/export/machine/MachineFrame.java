@@ -46,17 +46,16 @@ public final class MachineFrame {
 		this.run = run;
 		Machine.Plotting plotting = run.machine().plotting();
 		zero = run.carriage().home();
-		reach = run.machine().equals(Machine.plain()) ? null : reach(run.machine().area(), plotting.origin(), zero);
+		reach = run.machine().id().equals(Machine.plain().id()) ? null : reach(run.machine().area(), plotting, zero);
 		xFactor = plotting.xRight() ? plotting.scaleX() : -plotting.scaleX();
 		yFactor = plotting.yUp() ? -plotting.scaleY() : plotting.scaleY();
 	}
 
-	/** Zero may be in the corner of the whole area, or of what its margins leave: both are reached. */
-	private static Bounds reach(Machine.Area area, Corner origin, Point zero) {
+	/** All that it reaches, its margins too: what lies in those is a finding of the run. */
+	private static Bounds reach(Machine.Area area, Machine.Plotting plotting, Point zero) {
 		Bounds whole = new Bounds(0, 0, area.width(), area.height());
 		Bounds usable = new Bounds(area.left(), area.top(), area.width() - area.right(), area.height() - area.bottom());
-		return whole.moved(zero.minus(corner(whole, origin))).with(whole.moved(zero.minus(corner(usable, origin))))
-				.grown(SLACK);
+		return whole.moved(zero.minus(corner(plotting.inMargins() ? usable : whole, plotting.origin()))).grown(SLACK);
 	}
 
 	private static Point corner(Bounds box, Corner corner) {
@@ -139,12 +138,6 @@ public final class MachineFrame {
 
 	private static String shown(double mm) {
 		return Digits.shortest(mm, 1);
-	}
-
-	/** Whether a stroke goes over the line of another once more, from where that ends: the tool stays down between them. */
-	public static boolean goesOn(Stroke before, Stroke next) {
-		return next.pass() == before.pass() + 1 && next.line().equals(before.line())
-				&& next.start().distance(before.end()) <= SLACK;
 	}
 
 	/** What the studio calls the part a stroke works. */

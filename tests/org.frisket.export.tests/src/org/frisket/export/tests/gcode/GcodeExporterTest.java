@@ -149,6 +149,17 @@ class GcodeExporterTest extends ExporterContract {
 	}
 
 	@Test
+	void wordsOfTheProfileAreTaken() throws IOException {
+		Machine machine = Runs.desk(Map.of("word-up", "G0 Z3", "word-down", "G1 Z-1 F100", "word-stop", "M1"));
+		Handoff handoff = new Runs(machine, Runs.LOWER_LEFT, false).leg(Stage.DRAW, Runs.pen(), 0, 120, "M10 390H20")
+				.leg(Stage.CUT, Runs.blade(), 0, 50, SQUARE).handoff();
+		String text = NGC.text(handoff, Map.of());
+		assertTrue(text.contains("G0 Z3\n") && text.contains("G1 Z-1 F100\n") && text.contains("\nM1\n"), text);
+		assertFalse(text.contains("M3") || text.contains("M5") || text.contains("M0"), text);
+		assertFalse(NGC.text(handoff, Map.of("up", "M5", "down", "M3")).contains("Z"), text);
+	}
+
+	@Test
 	void wordsThatCannotBeFilledAreRefused() {
 		for (Map<String, String> wrong : List.of(Map.of("down", "M3 S{force}"), Map.of("up", "M5 {tool"),
 				Map.of("start", "G54\nG55"), Map.of("end", "größer"))) {
