@@ -1,8 +1,6 @@
 package org.frisket.export;
 
-import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -22,8 +20,11 @@ public final class ExportTask {
 	private static final class Failed extends RuntimeException {
 		private static final long serialVersionUID = 1L;
 
-		Failed(Throwable cause) {
-			super(cause);
+		private final transient ContributionException failure;
+
+		Failed(ContributionException failure) {
+			super(failure);
+			this.failure = failure;
 		}
 	}
 
@@ -41,16 +42,23 @@ public final class ExportTask {
 	 * @throws IllegalArgumentException if an option's text is not a value of it
 	 * @throws ContributionException    if the exporter fails for a reason of its own
 	 * @throws IOException              if the file cannot be written; the message names it
-	 * @throws CancellationException    if the monitor cancels
+	 * @throws CancellationException    if the monitor cancels; an {@link AbandonedExportException} if the exporter does not
+	 *                                  mind that
 	 */
 	public void write(Handoff handoff, Map<String, String> options, Monitor monitor, Path target)
 			throws IOException, ContributionException {
 		Exporter exporter = contribution.create();
 		OptionValues values = values(exporter, options);
 		try {
-			WholeFile.write(out -> export(exporter, handoff, values, monitor, out), target);
+			WholeFile.write(out -> {
+				try {
+					new FencedExport(contribution, monitor, out).run(exporter, handoff, values);
+				} catch (ContributionException e) {
+					throw new Failed(e);
+				}
+			}, target);
 		} catch (Failed e) {
-			throw contribution.failed(e.getCause());
+			throw e.failure;
 		} catch (IOException e) {
 			throw new IOException("cannot write " + target + ": " + WholeFile.reason(e), e);
 		}
@@ -64,18 +72,5 @@ public final class ExportTask {
 			throw contribution.failed(e);
 		}
 		return OptionValues.of(described, options);
-	}
-
-	private static void export(Exporter exporter, Handoff handoff, OptionValues values, Monitor monitor,
-			OutputStream out) throws IOException {
-		OutputStream buffered = new BufferedOutputStream(out, 1 << 16);
-		try {
-			exporter.export(handoff, values, monitor, buffered);
-		} catch (CancellationException e) {
-			throw e;
-		} catch (RuntimeException | LinkageError e) {
-			throw new Failed(e);
-		}
-		buffered.flush();
 	}
 }

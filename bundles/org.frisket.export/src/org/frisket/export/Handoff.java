@@ -1,5 +1,7 @@
 package org.frisket.export;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.Optional;
 
 import org.frisket.geometry.Bounds;
@@ -17,11 +19,11 @@ import org.frisket.toolpath.RunChoices;
 public final class Handoff {
 
 	private final Load load;
-	private final Workshop workshop;
+	private final WorkshopSource workshop;
 	private final RunChoices choices;
 	private MachineRun run;
 
-	private Handoff(Load load, Workshop workshop, RunChoices choices) {
+	private Handoff(Load load, WorkshopSource workshop, RunChoices choices) {
 		this.load = load;
 		this.workshop = workshop;
 		this.choices = choices;
@@ -34,10 +36,19 @@ public final class Handoff {
 
 	/** A job as it lies on the bench. */
 	public static Handoff of(PreparedJob job, Workshop workshop, RunChoices choices) {
+		return of(job, () -> workshop, choices);
+	}
+
+	/** A job as it lies on the bench. */
+	public static Handoff of(PreparedJob job, WorkshopSource workshop, RunChoices choices) {
 		return new Handoff(Load.bench(job), workshop, choices);
 	}
 
 	public static Handoff of(LaidSheet laid, Workshop workshop, RunChoices choices) {
+		return of(laid, () -> workshop, choices);
+	}
+
+	public static Handoff of(LaidSheet laid, WorkshopSource workshop, RunChoices choices) {
 		return new Handoff(Load.of(laid), workshop, choices);
 	}
 
@@ -70,11 +81,16 @@ public final class Handoff {
 	/**
 	 * The work in the order in which a machine does it, in the frame of {@link #job()}; computed when first asked for.
 	 *
+	 * @throws UncheckedIOException if what is known of the machine cannot be looked up; whoever writes the file tells of it
 	 * @throws java.util.concurrent.CancellationException if the monitor cancels
 	 */
 	public synchronized MachineRun run(Monitor monitor) {
 		if (run == null) {
-			run = RunMaker.of(load, workshop, choices, monitor);
+			try {
+				run = RunMaker.of(load, workshop.get(), choices, monitor);
+			} catch (IOException e) {
+				throw new UncheckedIOException(e);
+			}
 		}
 		return run;
 	}

@@ -13,6 +13,7 @@ import org.frisket.model.WholeFile;
  * <pre>
  * limits.properties   what the studio's stocks allow, if they are not what is usual
  * studio.properties   the studio's preferences, and the layout of the folder
+ * presets/            exports that are done again and again, a text file for each; made when one is saved
  * fonts/              the studio's own fonts; what is dropped in is there
  * kept-fonts/         the fonts that jobs were made with, by content
  * studio.mv.db        what is counted and looked up, see {@link org.frisket.studio.store.Store}; made when it is needed
@@ -29,6 +30,7 @@ public record StudioFolder(Path path) {
 	private static final String LAYOUT_KEY = "layout";
 	private static final String PREFERENCES = "studio.properties";
 	private static final String LIMITS = "limits.properties";
+	private static final String PRESETS = "presets";
 	private static final String FONTS = "fonts";
 	private static final String KEPT_FONTS = "kept-fonts";
 	private static final String DATABASE = "studio.mv.db";
@@ -47,6 +49,11 @@ public record StudioFolder(Path path) {
 	/** The file with what the studio's stocks allow, which need not be there. */
 	public Path limits() {
 		return path.resolve(LIMITS);
+	}
+
+	/** Where the studio's presets of exports lie, a folder that need not be there. */
+	public Path presets() {
+		return path.resolve(PRESETS);
 	}
 
 	/** The fonts that jobs were made with. */

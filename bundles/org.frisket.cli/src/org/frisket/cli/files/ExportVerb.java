@@ -1,81 +1,173 @@
 package org.frisket.cli.files;
 
-import java.io.PrintWriter;
+import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
 
+import org.frisket.cli.line.OptionList;
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
 import org.frisket.cli.line.VerbOptions;
 import org.frisket.cli.work.Preparation;
 import org.frisket.cli.work.Report;
 import org.frisket.cli.work.Targets;
-import org.frisket.export.Exporter;
-import org.frisket.export.Exporters;
+import org.frisket.export.drive.Drive;
+import org.frisket.export.drive.Drives;
+import org.frisket.export.plan.HandoffPlan;
+import org.frisket.export.plan.HandoffReport;
+import org.frisket.export.plan.HandoffRequest;
+import org.frisket.export.plan.StudioWorkshop;
+import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
-import org.frisket.geometry.options.Option;
 import org.frisket.model.Job;
-import org.frisket.prepare.extension.Contribution;
-import org.frisket.prepare.extension.ContributionException;
+import org.frisket.model.JobFile;
+import org.frisket.prepare.Finding;
+import org.frisket.prepare.PreparedJob;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.UsageMessageSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
-/** A job as a file of any format at hand. */
-@Command(name = "export", description = "Writes a job in another format.", sortOptions = false)
+/** A job as files of any format at hand: as it lies on the bench, or sheet by sheet. */
+@Command(name = "export", description = "Writes a job in other formats: its sheets, or the bench where it has none.", sortOptions = false)
 public final class ExportVerb implements Callable<Integer> {
 
 	@Parameters(arity = "0..1", paramLabel = "FILE", description = "The job, a .frjob file.")
 	private Path file;
 
-	@picocli.CommandLine.Option(names = "--out", paramLabel = "FILE", description = "What to write, by its ending; may be given several times.")
+	@Option(names = "--out", paramLabel = "FILE", description = "What to write, by its ending, or the folder for files of the format that --format or --preset names; may be given several times.")
 	private List<Path> outputs = List.of();
 
-	@picocli.CommandLine.Option(names = "--set", paramLabel = "OPTION=VALUE", description = "An option of the format; see --list.")
-	private Map<String, String> options = Map.of();
+	@Mixin
+	private ExportOptions choices = new ExportOptions();
 
-	@picocli.CommandLine.Option(names = "--list", description = "Lists the formats and their options.")
+	@Option(names = "--list", description = "Lists the formats, their options, those of runs, the presets and the drives.")
 	private boolean list;
 
-	@picocli.CommandLine.Option(names = "--tolerance", paramLabel = "LENGTH", defaultValue = "0.02mm", description = "Greatest deviation of curves (default ${DEFAULT-VALUE}).")
+	@Option(names = "--tolerance", paramLabel = "LENGTH", defaultValue = "0.02mm", description = "Greatest deviation of curves (default ${DEFAULT-VALUE}).")
 	private Tolerance tolerance;
 
 	@Mixin
 	private VerbOptions verb = new VerbOptions();
 
+	/** The options of formats are part of the help; they are looked up when it is asked for. */
+	@Spec
+	private void helpWithFormats(CommandSpec spec) {
+		spec.usageMessage().sectionMap().put(UsageMessageSpec.SECTION_KEY_FOOTER, help -> OptionList.text(all -> {
+			all.heading("Formats and their options, for --set:");
+			all.exporters();
+			all.heading("Options of a machine's run, for --run:");
+			all.run();
+		}));
+	}
+
 	@Override
 	public Integer call() throws Refusal {
 		verb.chooseStudio();
-		PrintWriter out = verb.out();
 		if (list) {
-			Exporters.all().forEach(exporter -> list(exporter, out));
+			listAll();
 			return Status.DONE;
 		}
-		if (file == null || outputs.isEmpty()) {
+		ExportOptions.Chosen chosen = choices.chosen(outputs);
+		if (file == null || chosen.outputs().isEmpty()) {
 			throw new Refusal("say which job and, with --out, which file");
 		}
-		Targets targets = Targets.of(outputs);
 		Job job = Preparation.load(file);
+		List<HandoffRequest> requests = new ArrayList<>();
+		List<Path> copies = new ArrayList<>();
+		for (Path output : chosen.outputs()) {
+			if (output.toString().toLowerCase(Locale.ROOT).endsWith(JobFile.ENDING)) {
+				copies.add(output);
+			} else {
+				requests.add(chosen.request(output, job));
+			}
+		}
 		Preparation preparation = Preparation.of(job, tolerance);
-		targets.write(job, preparation.prepared(), options, verb.err());
-		Report report = new Report(out);
-		report.summary(preparation.prepared(), outputs);
-		report.findings(preparation.findings());
-		return preparation.status();
+		List<HandoffPlan> plans = plans(requests, preparation.prepared(), chosen.workshop());
+		List<Finding> findings = new ArrayList<>(preparation.findings());
+		plans.forEach(plan -> findings.addAll(plan.findings()));
+		Targets.of(copies).write(job, preparation.prepared(), Map.of(), verb.err());
+		List<Path> written = new ArrayList<>(copies);
+		List<HandoffReport.Outcome> failed = new ArrayList<>();
+		for (HandoffPlan plan : plans) {
+			HandoffReport report = write(plan);
+			written.addAll(report.written());
+			failed.addAll(report.failed());
+		}
+		Report report = new Report(verb.out());
+		report.summary(preparation.prepared(), written);
+		report.findings(findings);
+		settle(written);
+		refuse(written.size(), failed);
+		choices.savePreset(chosen, requests);
+		return findings.stream().anyMatch(Finding::isBlocking) ? Status.BLOCKED : Status.DONE;
 	}
 
-	private static void list(Contribution<Exporter> exporter, PrintWriter out) {
-		out.printf(".%s %s (%s)%n", Exporters.ending(exporter), Exporters.name(exporter), exporter.bundle());
-		try {
-			for (Option option : exporter.create().options()) {
-				out.printf("    %s=%s: %s%s%n", option.name(), option.initial(), option.description(),
-						option.choices().isEmpty() ? "" : " (" + String.join(", ", option.choices()) + ")");
+	private void listAll() {
+		OptionList all = new OptionList(verb.out());
+		all.exporters();
+		all.heading("options of a machine's run");
+		all.run();
+		all.heading("presets");
+		choices.presets(verb.err()::println).all().forEach(preset -> verb.out().println("    " + ExportOptions.line(preset)));
+		all.heading("drives");
+		Drives.ofThisComputer().mounted()
+				.forEach(drive -> verb.out().println("    " + drive.name() + ": " + drive.folder()
+						+ (drive.writable() ? "" : " (write-protected)")));
+	}
+
+	/** All before the first file is written, so that what does not go together leaves nothing behind. */
+	private List<HandoffPlan> plans(List<HandoffRequest> requests, PreparedJob prepared, StudioWorkshop workshop)
+			throws Refusal {
+		List<HandoffPlan> plans = new ArrayList<>();
+		for (HandoffRequest request : requests) {
+			try {
+				plans.add(HandoffPlan.of(request, prepared.job(), Map.of(prepared.job().getId(), prepared), workshop, tolerance,
+						Monitor.NONE));
+			} catch (IOException | IllegalArgumentException e) {
+				throw new Refusal(e);
 			}
-		} catch (ContributionException | RuntimeException e) {
-			out.println("    cannot be used: " + e.getMessage());
+		}
+		return plans;
+	}
+
+	private static HandoffReport write(HandoffPlan plan) throws Refusal {
+		try {
+			return plan.write(Monitor.NONE);
+		} catch (IllegalArgumentException e) {
+			throw new Refusal(e);
+		}
+	}
+
+	private void settle(List<Path> written) throws Refusal {
+		for (Drive drive : Drives.ofThisComputer().mounted()) {
+			List<Path> there = written.stream().filter(drive::holds).toList();
+			if (!there.isEmpty()) {
+				try {
+					drive.settle(there);
+				} catch (IOException e) {
+					throw new Refusal(e);
+				}
+				verb.out().println("the drive " + drive.name() + " may be pulled: all files are on it");
+			}
+		}
+	}
+
+	private void refuse(int written, List<HandoffReport.Outcome> failed) throws Refusal {
+		if (failed.size() + written > 1) {
+			failed.stream().skip(1).forEach(outcome -> verb.err().println(outcome.trouble().orElse("")));
+		}
+		if (!failed.isEmpty()) {
+			throw new Refusal(failed.get(0).trouble().orElse("") + (failed.size() + written == 1 ? ""
+					: " (%d of %d files were written)".formatted(written, failed.size() + written)));
 		}
 	}
 }

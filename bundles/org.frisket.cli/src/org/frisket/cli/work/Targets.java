@@ -45,13 +45,16 @@ public final class Targets {
 				targets.put(file, Optional.empty());
 				continue;
 			}
-			Optional<Contribution<Exporter>> exporter = Exporters.forFile(name);
-			if (exporter.isEmpty()) {
-				throw new Refusal("--out: no format for “" + file + "”; there are " + endings());
-			}
-			targets.put(file, exporter);
+			targets.put(file, Optional.of(exporter(file)));
 		}
 		return new Targets(targets);
+	}
+
+	/** The exporter for a file, by its ending. */
+	public static Contribution<Exporter> exporter(Path file) throws Refusal {
+		String name = file.getFileName() == null ? "" : file.getFileName().toString();
+		return Exporters.forFile(name)
+				.orElseThrow(() -> new Refusal("--out: no format for “" + file + "”; there are " + endings()));
 	}
 
 	private static String endings() {

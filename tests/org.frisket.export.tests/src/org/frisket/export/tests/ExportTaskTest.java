@@ -9,8 +9,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
+import org.frisket.export.AbandonedExportException;
 import org.frisket.export.ExportTask;
 import org.frisket.export.Exporters;
 import org.frisket.export.Handoff;
@@ -112,5 +116,33 @@ class ExportTaskTest {
 	void unknownEndingHasNoExporter() {
 		assertTrue(Exporters.forFile("a.xyz").isEmpty());
 		assertTrue(Exporters.forFile("count").isEmpty());
+	}
+
+	@Test
+	void exporterThatDoesNotListenHoldsUpNobodyAndItsFileIsNotKept() throws Exception {
+		Files.writeString(folder.resolve("a.deaf"), "old");
+		DeafExporter.mayEnd = new CountDownLatch(1);
+		DeafExporter.begun = new CountDownLatch(1);
+		DeafExporter.ended = new CountDownLatch(1);
+		try {
+			AbandonedExportException left = assertThrows(AbandonedExportException.class,
+					() -> new ExportTask(Exporters.forFile("a.deaf").orElseThrow()).write(Handoff.of(JOB), Map.of(),
+							() -> DeafExporter.begun.getCount() == 0, folder.resolve("a.deaf")));
+			assertEquals("org.frisket.export.tests", left.bundle());
+			assertEquals(1, DeafExporter.ended.getCount(), "it is still at it");
+			assertEquals(List.of("a.deaf"), files());
+		} finally {
+			DeafExporter.mayEnd.countDown();
+		}
+		assertTrue(DeafExporter.ended.await(20, TimeUnit.SECONDS));
+		assertEquals("old", Files.readString(folder.resolve("a.deaf")));
+		assertEquals(List.of("a.deaf"), files());
+	}
+
+	@Test
+	void whatIsDoneAfterItWasCalledOffIsNotKept() throws Exception {
+		assertThrows(CancellationException.class, () -> new ExportTask(Exporters.forFile("a.count").orElseThrow())
+				.write(Handoff.of(JOB), Map.of(), () -> true, folder.resolve("a.count")));
+		assertEquals(List.of(), files());
 	}
 }

@@ -15,6 +15,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.ToolBar;
@@ -22,10 +23,12 @@ import org.eclipse.swt.widgets.ToolItem;
 import org.eclipse.ui.PlatformUI;
 import org.frisket.editing.AddElement;
 import org.frisket.model.FrisketFactory;
+import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Mat;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Outline;
+import org.frisket.model.Sheet;
 import org.frisket.ui.bench.internal.editor.BenchEditor;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -138,7 +141,7 @@ class ExportUiTest extends OpenBench {
 	}
 
 	private static Combo format(Shell shell) {
-		return Dialogs.all(shell).filter(Combo.class::isInstance).map(Combo.class::cast).findFirst().orElseThrow();
+		return field(shell, Combo.class, "format");
 	}
 
 	@Test
@@ -166,6 +169,72 @@ class ExportUiTest extends OpenBench {
 		try (Stream<Path> left = Files.list(folder)) {
 			assertEquals(List.of(file), left.toList());
 		}
+	}
+
+	@Test
+	void exporterThatDoesNotListenLeavesTheBenchToWhoeverWorksAtIt() throws IOException {
+		Shell shell = pressExport();
+		choose(format(shell), "Trouble");
+		choose(field(shell, Combo.class, "trouble"), TroubledExporter.DEAF);
+		Dialogs.press(Dialogs.button(shell, "Export"));
+		Screen.waitUntil("it is under way", () -> TroubledExporter.mayEnd != null && stop() != null && stop().isEnabled());
+		edits().execute(new AddElement(bench.document().job().getLayers().get(0), square()));
+		Screen.waitUntil("the bench goes on meanwhile", bench::isUpToDate);
+		stop().notifyListeners(SWT.Selection, new Event());
+		Screen.waitUntil("it is left to itself",
+				() -> StatusText.shown().contains("The bundle org.frisket.ui.testkit has not stopped"));
+		TroubledExporter.mayEnd.countDown();
+		try (Stream<Path> left = Files.list(folder)) {
+			assertEquals(List.of(file), left.toList());
+		}
+	}
+
+	private static Outline square() {
+		Outline square = FrisketFactory.INSTANCE.createOutline();
+		square.setPathData("M 10 70 h 20 v 20 h -20 z");
+		Jobs.addOperation(square, OperationKind.CUT);
+		return square;
+	}
+
+	@Test
+	void sheetsAreExportedIntoAFolderByNamesThatAreShownBefore() throws Exception {
+		Job job = bench.document().job();
+		String part = Jobs.elements(job).get(0).getId();
+		for (String stock : List.of("card", "film")) {
+			Sheet sheet = Jobs.addSheet(job, stock, 300, 200);
+			sheet.setName("Sheet of " + stock);
+			Jobs.addPlacement(sheet, part, 100, 100, 0);
+		}
+		Shell shell = pressExport();
+		assertEquals(folder.toString(), field(shell, Text.class, "place").getText());
+		Text names = field(shell, Text.class, "names");
+		names.setText("{stock}");
+		Screen.settle();
+		assertFalse(Dialogs.button(shell, "Export").isEnabled());
+		assertTrue(texts(shell).anyMatch(text -> text.contains("{sheet}")), texts(shell).toList()::toString);
+		names.setText("{sheet} {stock}");
+		Screen.settle();
+		assertEquals("1 card.svg\n2 film.svg", field(shell, Label.class, "preview").getText());
+		Screen.keep(Screen.picture(shell), "export-sheets");
+		field(shell, Text.class, "margin").setText("3mm");
+		Screen.waitUntil("presets have been looked for", () -> Dialogs.button(shell, "Save As…").isEnabled());
+		Dialogs.answer("OK", () -> Dialogs.press(Dialogs.button(shell, "Save As…")),
+				() -> Dialogs.all(Dialogs.shell("Save Preset")).filter(Text.class::isInstance).map(Text.class::cast)
+						.filter(Control::isEnabled).filter(text -> text.getEditable()).findFirst().orElseThrow().setText("Tags"));
+		Screen.waitUntil("it is kept", () -> field(shell, Combo.class, "preset").getText().equals("Tags"));
+		names.setText("{sheet}");
+		choose(field(shell, Combo.class, "preset"), "None");
+		choose(field(shell, Combo.class, "preset"), "Tags");
+		assertEquals("{sheet} {stock}", names.getText());
+		Dialogs.press(Dialogs.button(shell, "Delete"));
+		Screen.waitUntil("it is gone", () -> field(shell, Combo.class, "preset").getItemCount() == 1);
+		choose(field(shell, Combo.class, "what"), "These sheets:");
+		field(shell, Text.class, "sheets").setText("2");
+		Screen.settle();
+		Dialogs.press(Dialogs.button(shell, "Export"));
+		Screen.waitUntil("the sheet is there", () -> Files.exists(folder.resolve("2 film.svg")));
+		assertFalse(Files.exists(folder.resolve("1 card.svg")));
+		Screen.waitUntil("the window says so", () -> StatusText.shown().contains("Exported to "));
 	}
 
 	/** The button of the progress bar at the foot of the window; null if there is none. */

@@ -1,10 +1,10 @@
 package org.frisket.ui.bench.internal.export;
 
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
@@ -19,14 +19,21 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.FileDialog;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
-import org.eclipse.swt.widgets.Text;
 import org.frisket.export.Exporter;
 import org.frisket.export.Exporters;
+import org.frisket.export.drive.Drive;
+import org.frisket.export.drive.Drives;
+import org.frisket.export.plan.Destination;
+import org.frisket.export.plan.HandoffRequest;
+import org.frisket.export.preset.Preset;
+import org.frisket.export.preset.Presets;
+import org.frisket.model.Job;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.extension.Contribution;
+import org.frisket.studio.Studio;
 import org.frisket.ui.bench.internal.options.OptionForm;
 
 /**
@@ -37,27 +44,34 @@ public final class ExportDialog extends TitleAreaDialog {
 
 	private static final int MARGIN_PX = 12;
 	private static final int SPACING_PX = 8;
-	private static final int PLACE_PX = 360;
 	/** What a job is most often exported for. */
 	private static final String USUAL_ENDING = "svg"; //$NON-NLS-1$
 
 	private final List<Contribution<Exporter>> formats = Exporters.all();
 	private final ExportMemory memory = new ExportMemory();
+	private final Job job;
 	private final Path suggested;
 	private final Supplier<List<Finding>> findings;
 	private final Consumer<ExportRequest> accepted;
 	private Combo format;
-	private Text place;
+	private WhatPart what;
+	private PlacePart place;
+	private PresetPart presets;
 	private OptionForm options;
+	/** What a preset says beyond what the form shows. */
+	private String machine = ""; //$NON-NLS-1$
+	private Map<String, String> run = Map.of();
 
 	/**
+	 * @param job       that is exported
 	 * @param suggested where to write unless the user says otherwise, without an ending
 	 * @param findings  what makeready says by now
 	 * @param accepted  called when the dialog is closed with what to do
 	 */
-	public ExportDialog(Shell parent, Path suggested, Supplier<List<Finding>> findings,
+	public ExportDialog(Shell parent, Job job, Path suggested, Supplier<List<Finding>> findings,
 			Consumer<ExportRequest> accepted) {
 		super(parent);
+		this.job = job;
 		this.suggested = suggested;
 		this.findings = findings;
 		this.accepted = accepted;
@@ -78,19 +92,26 @@ public final class ExportDialog extends TitleAreaDialog {
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(area);
 		GridLayoutFactory.fillDefaults().numColumns(3).margins(MARGIN_PX, MARGIN_PX).spacing(SPACING_PX, SPACING_PX)
 				.applyTo(area);
+		presets = new PresetPart(area, this::use, this::preset, () -> Exporters.name(chosen()));
+		what = new WhatPart(area, job.getSheets().size(), this::validate);
 		createFormat(area);
-		createPlace(area);
+		Path folder = memory.folder().orElse(suggested.getParent());
+		place = new PlacePart(area, job.getSheets().size() > 1,
+				Path.of(folder.resolve(suggested.getFileName()) + (formats.isEmpty() ? "" : dotEnding())), memory.names(), //$NON-NLS-1$
+				() -> place.browse(dotEnding(), Exporters.name(chosen())), this::validate);
 		options = new OptionForm(area, memory.options(), this::validate);
 		GridDataFactory.fillDefaults().span(3, 1).grab(true, true).applyTo(options);
 		if (!formats.isEmpty()) {
 			showOptions();
 		}
+		lookRound();
 		return area;
 	}
 
 	private void createFormat(Composite area) {
 		new Label(area, SWT.NONE).setText(Messages.ExportDialog_format);
 		format = new Combo(area, SWT.READ_ONLY);
+		format.setData("format"); //$NON-NLS-1$
 		formats.forEach(each -> format.add(Exporters.name(each)));
 		format.select(first());
 		format.addListener(SWT.Selection, event -> formatChosen());
@@ -115,17 +136,46 @@ public final class ExportDialog extends TitleAreaDialog {
 		return formats.get(format.getSelectionIndex());
 	}
 
-	private void createPlace(Composite area) {
-		new Label(area, SWT.NONE).setText(Messages.ExportDialog_place);
-		place = new Text(area, SWT.BORDER);
-		place.setData("place"); //$NON-NLS-1$
-		Path folder = memory.folder().orElse(suggested.getParent());
-		place.setText(formats.isEmpty() ? "" : folder.resolve(suggested.getFileName()) + dotEnding()); //$NON-NLS-1$
-		place.addListener(SWT.Modify, event -> validate());
-		GridDataFactory.fillDefaults().grab(true, false).hint(PLACE_PX, SWT.DEFAULT).applyTo(place);
-		Button browse = new Button(area, SWT.PUSH);
-		browse.setText(Messages.ExportDialog_browse);
-		browse.addListener(SWT.Selection, event -> browse());
+	/** Presets and drives come when they are found: a folder on another computer and a drive can be slow to answer. */
+	private void lookRound() {
+		Display display = getShell().getDisplay();
+		org.eclipse.core.runtime.jobs.Job.createSystem(Messages.ExportDialog_title, monitor -> {
+			Presets found = Presets.in(Studio.folder().presets());
+			List<Drive> drives = Drives.ofThisComputer().mounted().stream().filter(Drive::writable).toList();
+			display.asyncExec(() -> {
+				if (getShell() != null && !getShell().isDisposed()) {
+					presets.offer(found);
+					place.offer(drives);
+					if (!found.problems().isEmpty()) {
+						setMessage(String.join("\n", found.problems()), IMessageProvider.WARNING); //$NON-NLS-1$
+					}
+				}
+			});
+		}).schedule();
+	}
+
+	private void use(Preset preset) {
+		for (int i = 0; i < formats.size(); i++) {
+			if (formats.get(i).id().equals(preset.format())) {
+				format.select(i);
+				showOptions();
+				options.fill(preset.options());
+				machine = preset.machine();
+				run = preset.run();
+				place.fileNamed(this::withEnding);
+				place.use(preset.folder(), preset.names());
+				refit();
+				return;
+			}
+		}
+		setErrorMessage(NLS.bind(Messages.ExportDialog_noFormat, preset.name(), preset.format()));
+	}
+
+	private Preset preset(String name) {
+		Destination destination = place.destination();
+		return new Preset(name, chosen().id(), options.values(), run, machine,
+				destination.isFolder() ? destination.names().toString() : "", //$NON-NLS-1$
+				destination.isFolder() ? destination.path().toString() : ""); //$NON-NLS-1$
 	}
 
 	/** Loads the exporter. */
@@ -147,7 +197,11 @@ public final class ExportDialog extends TitleAreaDialog {
 
 	private void formatChosen() {
 		showOptions();
-		place.setText(withEnding(place.getText()));
+		place.fileNamed(this::withEnding);
+		refit();
+	}
+
+	private void refit() {
 		getShell().layout(true, true);
 		validate();
 		getShell().pack();
@@ -164,31 +218,17 @@ public final class ExportDialog extends TitleAreaDialog {
 		return path + dotEnding();
 	}
 
-	private void browse() {
-		FileDialog dialog = new FileDialog(getShell(), SWT.SAVE);
-		dialog.setFilterExtensions(new String[] { "*" + dotEnding() }); //$NON-NLS-1$
-		dialog.setFilterNames(new String[] { Exporters.name(chosen()) });
-		// whether a file may be replaced is said in the form, at once for all ways to name it
-		dialog.setOverwrite(false);
-		Path target = target();
-		if (target != null && target.getParent() != null) {
-			dialog.setFilterPath(target.getParent().toString());
-			dialog.setFileName(target.getFileName().toString());
+	/** @throws IllegalArgumentException if something in the form does not do; the message says what */
+	private HandoffRequest request() {
+		if (formats.isEmpty()) {
+			throw new IllegalArgumentException(Messages.ExportDialog_noFormats);
 		}
-		String chosen = dialog.open();
-		if (chosen != null) {
-			place.setText(chosen);
-		}
+		return new HandoffRequest(what.choice(), chosen(), options.values(), place.destination(), run);
 	}
 
-	/** Null if the text names no file. */
-	private Path target() {
-		try {
-			Path path = Path.of(place.getText().strip());
-			return path.isAbsolute() && path.getFileName() != null ? path : null;
-		} catch (InvalidPathException e) {
-			return null;
-		}
+	/** The same. A machine that nobody has chosen is shown as the field it is. */
+	private List<Path> targets() {
+		return request().targets(job, machine.isEmpty() ? "{machine}" : machine); //$NON-NLS-1$
 	}
 
 	@Override
@@ -212,16 +252,22 @@ public final class ExportDialog extends TitleAreaDialog {
 			return;
 		}
 		boolean valid = !formats.isEmpty() && options.validate();
-		String wrong = wrongPlace();
+		List<Path> targets = List.of();
+		String wrong = null;
+		try {
+			targets = targets();
+		} catch (IllegalArgumentException e) {
+			wrong = e.getMessage();
+		}
+		place.preview(targets);
 		setErrorMessage(wrong);
 		export.setEnabled(valid && wrong == null);
 		long blocking = blocking();
-		Path target = target();
-		boolean replaces = target != null && Files.exists(target);
-		setMessage(message(blocking, replaces),
-				blocking > 0 || replaces ? IMessageProvider.WARNING : IMessageProvider.NONE);
+		long replaced = targets.stream().filter(Files::exists).count();
+		setMessage(message(blocking, replaced),
+				blocking > 0 || replaced > 0 ? IMessageProvider.WARNING : IMessageProvider.NONE);
 		export.setText(blocking > 0 ? Messages.ExportDialog_exportAnyway
-				: replaces ? Messages.ExportDialog_replace : Messages.ExportDialog_export);
+				: replaced > 0 ? Messages.ExportDialog_replace : Messages.ExportDialog_export);
 		options.requestLayout();
 		setButtonLayoutData(export);
 		export.requestLayout();
@@ -231,37 +277,23 @@ public final class ExportDialog extends TitleAreaDialog {
 		return findings.get().stream().filter(Finding::isBlocking).count();
 	}
 
-	private String message(long blocking, boolean replaces) {
-		String replacing = replaces ? Messages.ExportDialog_willReplace : ""; //$NON-NLS-1$
+	private String message(long blocking, long replaced) {
+		String replacing = replaced == 1 ? Messages.ExportDialog_willReplace
+				: replaced > 1 ? NLS.bind(Messages.ExportDialog_willReplaceAll, replaced) : ""; //$NON-NLS-1$
 		if (blocking == 0) {
-			return replaces ? replacing : Messages.ExportDialog_message;
+			return replaced > 0 ? replacing : Messages.ExportDialog_message;
 		}
 		Finding first = findings.get().stream().filter(Finding::isBlocking).findFirst().orElseThrow();
 		String told = blocking == 1 ? NLS.bind(Messages.ExportDialog_oneBlocking, first.message())
 				: NLS.bind(Messages.ExportDialog_blocking, blocking, first.message());
-		return replaces ? told + '\n' + replacing : told;
-	}
-
-	/** Null if nothing is wrong with it. */
-	private String wrongPlace() {
-		if (formats.isEmpty()) {
-			return Messages.ExportDialog_noFormats;
-		}
-		Path target = target();
-		if (target == null) {
-			return Messages.ExportDialog_noPlace;
-		}
-		if (Files.isDirectory(target)) {
-			return NLS.bind(Messages.ExportDialog_isFolder, target);
-		}
-		return Files.isDirectory(target.getParent()) ? null
-				: NLS.bind(Messages.ExportDialog_noFolder, target.getParent());
+		return replaced > 0 ? told + '\n' + replacing : told;
 	}
 
 	@Override
 	protected void okPressed() {
-		ExportRequest request = new ExportRequest(chosen(), options.values(), target(), blocking() > 0);
-		memory.keep(request);
+		HandoffRequest handoff = request();
+		ExportRequest request = new ExportRequest(handoff, machine, blocking() > 0);
+		memory.keep(handoff);
 		super.okPressed();
 		accepted.accept(request);
 	}

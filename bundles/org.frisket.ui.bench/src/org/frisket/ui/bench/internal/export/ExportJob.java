@@ -3,7 +3,10 @@ package org.frisket.ui.bench.internal.export;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
@@ -11,8 +14,12 @@ import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.osgi.util.NLS;
-import org.frisket.export.ExportTask;
-import org.frisket.export.Handoff;
+import org.frisket.export.AbandonedExportException;
+import org.frisket.export.drive.Drive;
+import org.frisket.export.drive.Drives;
+import org.frisket.export.plan.HandoffPlan;
+import org.frisket.export.plan.HandoffReport;
+import org.frisket.export.plan.StudioWorkshop;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.prepare.Finding;
@@ -23,11 +30,12 @@ import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.checks.LayerLimits;
 import org.frisket.prepare.checks.StockLimits;
 import org.frisket.prepare.extension.ContributionException;
+import org.frisket.studio.Studio;
 
 /** Works a job through and writes it, off the UI thread. */
 final class ExportJob extends Job {
 
-	/** What is told, on the job's own thread; one of the four ends it. */
+	/** What is told, on the job's own thread; one of the four after the first two ends it. */
 	interface Client {
 
 		/** @param fraction how much is done, from 0 to 1 */
@@ -35,15 +43,17 @@ final class ExportJob extends Job {
 
 		boolean isCancelled();
 
-		void exported(Path target);
+		/** @param drive that the files are on, settled; empty if they are on none */
+		void exported(List<Path> files, Optional<Drive> drive);
 
 		/** Nothing was written: there are findings that the user has not accepted. */
 		void blocked(List<Finding> blocking);
 
-		/** Nothing was written. */
+		/** Not all was written. */
 		void failed(String message);
 
-		void cancelled();
+		/** @param deaf the bundle whose exporter goes on all the same, to no effect; empty if it stopped */
+		void cancelled(List<Path> files, Optional<String> deaf);
 	}
 
 	private static final double PREPARED = 0.4;
@@ -55,7 +65,7 @@ final class ExportJob extends Job {
 
 	/** @param snapshot a copy that nobody changes any more */
 	ExportJob(org.frisket.model.Job snapshot, ExportRequest request, Client client) {
-		super(NLS.bind(Messages.ExportJob_name, request.target().getFileName()));
+		super(NLS.bind(Messages.ExportJob_name, request.place()));
 		this.snapshot = snapshot;
 		this.request = request;
 		this.client = client;
@@ -67,11 +77,8 @@ final class ExportJob extends Job {
 			write(monitor);
 			return Status.OK_STATUS;
 		} catch (CancellationException e) {
-			client.cancelled();
+			client.cancelled(List.of(), Optional.empty());
 			return Status.CANCEL_STATUS;
-		} catch (ContributionException e) {
-			ILog.of(ExportJob.class).error(e.getMessage(), e);
-			client.failed(e.getMessage());
 		} catch (IOException | IllegalArgumentException e) {
 			client.failed(e.getMessage());
 		} catch (RuntimeException | LinkageError e) {
@@ -81,24 +88,44 @@ final class ExportJob extends Job {
 		return Status.OK_STATUS;
 	}
 
-	private void write(IProgressMonitor monitor) throws IOException, ContributionException {
+	private void write(IProgressMonitor monitor) throws IOException {
 		client.progress(0);
 		PreparedJob prepared = new JobPreparer(FontLibraries.installed()).prepare(snapshot, Tolerance.DEFAULT,
 				part(monitor, 0, PREPARED));
+		HandoffPlan plan = HandoffPlan.of(request.handoff(), snapshot, Map.of(snapshot.getId(), prepared),
+				new StudioWorkshop(Studio.folder(), request.machine()), Tolerance.DEFAULT, part(monitor, PREPARED, PREPARED));
 		if (!request.anyway()) {
-			List<Finding> blocking = Makeready
+			List<Finding> blocking = Stream.concat(Makeready
 					.findings(prepared, LayerLimits.byStock(StockLimits.ofStudio()), Tolerance.DEFAULT,
 							part(monitor, PREPARED, CHECKED))
-					.stream()
-					.filter(Finding::isBlocking).toList();
+					.stream().filter(Finding::isBlocking), plan.blocking()).toList();
 			if (!blocking.isEmpty()) {
 				client.blocked(blocking);
 				return;
 			}
 		}
-		new ExportTask(request.format()).write(Handoff.of(prepared), request.options(), part(monitor, CHECKED, 1),
-				request.target());
-		client.exported(request.target());
+		tell(plan.write(part(monitor, CHECKED, 1)));
+	}
+
+	private void tell(HandoffReport report) throws IOException {
+		List<Path> written = report.written();
+		if (report.calledOff() != null) {
+			client.cancelled(written, report.calledOff() instanceof AbandonedExportException left ? Optional.of(left.bundle())
+					: Optional.empty());
+			return;
+		}
+		Optional<Drive> drive = Drives.ofThisComputer().holding(request.handoff().destination().path());
+		if (drive.isPresent()) {
+			drive.get().settle(written);
+		}
+		List<HandoffReport.Outcome> failed = report.failed();
+		if (failed.isEmpty()) {
+			client.exported(written, drive);
+			return;
+		}
+		failed.stream().map(HandoffReport.Outcome::failure).filter(ContributionException.class::isInstance)
+				.forEach(failure -> ILog.of(ExportJob.class).error(failure.getMessage(), failure));
+		client.failed(ExportNews.failed(report));
 	}
 
 	private Monitor part(IProgressMonitor monitor, double from, double to) {

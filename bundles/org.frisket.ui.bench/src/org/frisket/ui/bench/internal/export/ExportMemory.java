@@ -6,6 +6,9 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 import org.eclipse.core.runtime.preferences.InstanceScope;
+import org.frisket.export.names.NamePattern;
+import org.frisket.export.plan.Destination;
+import org.frisket.export.plan.HandoffRequest;
 import org.frisket.ui.bench.internal.files.BenchPreferences;
 import org.frisket.ui.bench.internal.options.OptionMemory;
 import org.osgi.service.prefs.Preferences;
@@ -15,6 +18,7 @@ final class ExportMemory {
 
 	private static final String NODE = "export"; //$NON-NLS-1$
 	private static final String FOLDER = "folder"; //$NON-NLS-1$
+	private static final String NAMES = "names"; //$NON-NLS-1$
 	private static final String FORMAT = "format"; //$NON-NLS-1$
 
 	private final Preferences node = InstanceScope.INSTANCE.getNode(BenchPreferences.NODE).node(NODE);
@@ -38,10 +42,19 @@ final class ExportMemory {
 		return new OptionMemory(node);
 	}
 
-	void keep(ExportRequest request) {
-		Path folder = request.target().getParent();
+	/** How files in a folder were named last. */
+	String names() {
+		return node.get(NAMES, NamePattern.USUAL);
+	}
+
+	void keep(HandoffRequest request) {
+		Destination destination = request.destination();
+		Path folder = destination.isFolder() ? destination.path() : destination.path().getParent();
 		if (folder != null) {
 			node.put(FOLDER, folder.toString());
+		}
+		if (destination.isFolder()) {
+			node.put(NAMES, destination.names().toString());
 		}
 		node.put(FORMAT, request.format().id());
 		options().keep(request.format().id(), request.options());

@@ -1,25 +1,22 @@
 package org.frisket.ui.bench.internal.export;
 
-import java.nio.file.Path;
-import java.util.Map;
-
-import org.frisket.export.Exporter;
-import org.frisket.prepare.extension.Contribution;
+import org.frisket.export.plan.HandoffRequest;
 
 /**
  * What the user wants written.
  *
- * @param options texts by the name of their option
+ * @param machine id of the machine; empty for the one most likely meant
  * @param anyway  whether blocking findings are known and accepted
  */
-public record ExportRequest(Contribution<Exporter> format, Map<String, String> options, Path target, boolean anyway) {
-
-	public ExportRequest {
-		options = Map.copyOf(options);
-	}
+public record ExportRequest(HandoffRequest handoff, String machine, boolean anyway) {
 
 	/** The same, blocking findings accepted. */
 	ExportRequest despiteFindings() {
-		return new ExportRequest(format, options, target, true);
+		return new ExportRequest(handoff, machine, true);
+	}
+
+	/** Of the file, or of the folder for several. */
+	String place() {
+		return String.valueOf(handoff.destination().path().getFileName());
 	}
 }

@@ -2,12 +2,14 @@ package org.frisket.ui.bench.internal.export;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 import org.eclipse.jface.action.IStatusLineManager;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Shell;
+import org.frisket.export.drive.Drive;
 import org.frisket.model.Job;
 import org.frisket.prepare.Finding;
 import org.frisket.ui.bench.internal.editor.StatusProgress;
@@ -32,7 +34,7 @@ public final class ExportRun implements ExportJob.Client {
 
 	/** Begins; returns at once. Only for the UI thread. */
 	public void start() {
-		bar.begin(NLS.bind(Messages.ExportJob_name, request.target().getFileName()));
+		bar.begin(NLS.bind(Messages.ExportJob_name, request.place()));
 		new ExportJob(snapshot, request, this).schedule();
 	}
 
@@ -47,19 +49,19 @@ public final class ExportRun implements ExportJob.Client {
 	}
 
 	@Override
-	public void exported(Path target) {
-		bar.ended(() -> line.setMessage(NLS.bind(Messages.ExportRun_exported, target)));
+	public void exported(List<Path> files, Optional<Drive> drive) {
+		bar.ended(() -> line.setMessage(ExportNews.exported(files, drive)));
 	}
 
 	@Override
-	public void cancelled() {
-		bar.ended(() -> line.setMessage(NLS.bind(Messages.ExportRun_cancelled, request.target())));
+	public void cancelled(List<Path> files, Optional<String> deaf) {
+		bar.ended(() -> line.setMessage(ExportNews.cancelled(request, files, deaf)));
 	}
 
 	@Override
 	public void failed(String message) {
 		bar.ended(() -> {
-			line.setErrorMessage(NLS.bind(Messages.ExportRun_failed, request.target().getFileName()));
+			line.setErrorMessage(NLS.bind(Messages.ExportRun_failed, request.place()));
 			MessageDialog.openError(shell, Messages.ExportRun_failedTitle, message);
 		});
 	}

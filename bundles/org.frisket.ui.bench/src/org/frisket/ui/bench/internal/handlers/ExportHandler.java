@@ -22,7 +22,7 @@ public final class ExportHandler extends BenchHandler {
 		BenchDocument document = bench.document();
 		Shell shell = bench.getSite().getShell();
 		IStatusLineManager line = bench.getEditorSite().getActionBars().getStatusLineManager();
-		ExportDialog dialog = new ExportDialog(shell, suggested(bench), () -> known(bench),
+		ExportDialog dialog = new ExportDialog(shell, document.job(), suggested(bench), () -> known(bench),
 				request -> new ExportRun(shell, line, document.snapshot(), request).start());
 		dialog.open();
 		// findings may come in while the form is open

@@ -69,6 +69,16 @@ final class OptionField {
 		return input instanceof Combo combo ? combo.getText() : ((Text) input).getText();
 	}
 
+	/** @param values by name; the option's own default if it is not among them */
+	void fill(Map<String, String> values) {
+		String value = values.getOrDefault(option.name(), option.initial());
+		if (input instanceof Combo combo) {
+			combo.select(Math.max(0, option.choices().indexOf(value)));
+		} else {
+			((Text) input).setText(value);
+		}
+	}
+
 	/** Shows below the field what is wrong with its value. Whether nothing is. */
 	boolean validate() {
 		String wrong = wrong();

@@ -86,6 +86,11 @@ public final class OptionForm extends Composite {
 		return valid;
 	}
 
+	/** Sets all options. @param values texts by the name of their option; the defaults for what is missing */
+	public void fill(Map<String, String> values) {
+		fields.forEach(field -> field.fill(values));
+	}
+
 	/** Texts by the name of their option. */
 	public Map<String, String> values() {
 		Map<String, String> values = new LinkedHashMap<>();

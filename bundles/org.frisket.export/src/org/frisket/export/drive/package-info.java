@@ -1,0 +1,2 @@
+/** Removable drives that files are carried to machines on. */
+package org.frisket.export.drive;
