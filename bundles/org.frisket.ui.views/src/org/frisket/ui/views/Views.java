@@ -18,6 +18,9 @@ public final class Views {
 	/** Fonts and a picture of every glyph. */
 	public static final String TYPE_CASE_ID = "org.frisket.ui.views.typeCase"; //$NON-NLS-1$
 
+	/** The sheets with the parts on them; another bundle brings it. */
+	public static final String SHEETS_ID = "org.frisket.ui.sheets.sheets"; //$NON-NLS-1$
+
 	private Views() {
 	}
 }

@@ -31,7 +31,7 @@ public final class CanvasZoom {
 	private final Viewport viewport;
 	private double trueSize;
 
-	CanvasZoom(ZoomManager manager, Viewport viewport) {
+	public CanvasZoom(ZoomManager manager, Viewport viewport) {
 		this.manager = manager;
 		this.viewport = viewport;
 		setScreen(Calibration.ofResolution(Display.getCurrent().getDPI().x));

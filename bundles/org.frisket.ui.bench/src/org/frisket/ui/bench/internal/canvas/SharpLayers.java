@@ -7,7 +7,7 @@ import org.eclipse.draw2d.ScalableFreeformLayeredPane;
  * Layers that scale on the window system's own graphics. The scaled graphics of draw2d know no paths and round every
  * coordinate; this keeps curves exact at every zoom.
  */
-final class SharpLayers extends ScalableFreeformLayeredPane {
+public final class SharpLayers extends ScalableFreeformLayeredPane {
 
 	@Override
 	protected void paintClientArea(Graphics graphics) {

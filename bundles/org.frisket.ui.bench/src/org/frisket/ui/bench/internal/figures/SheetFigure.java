@@ -85,6 +85,22 @@ public final class SheetFigure extends FreeformLayer {
 		int y = (int) Math.round(sheet.minY() * scale);
 		Rectangle paper = new Rectangle(x, y, (int) Math.round(sheet.maxX() * scale) - x,
 				(int) Math.round(sheet.maxY() * scale) - y);
+		paintPaper(graphics, paper, ground);
+		SheetGrid.paint(graphics, paper, scale);
+		if (!hint.isEmpty()) {
+			Dimension size = FigureUtilities.getTextExtents(hint, graphics.getFont());
+			graphics.setForegroundColor(ThemeColour.BENCH_HINT.colour());
+			graphics.drawText(hint, paper.getCenter().translate(-size.width / 2, -size.height / 2));
+		}
+	}
+
+	/**
+	 * Paints paper with its soft edge.
+	 *
+	 * @param paper  in pixels
+	 * @param ground its colour; null for plain paper
+	 */
+	public static void paintPaper(Graphics graphics, Rectangle paper, Color ground) {
 		if (!paper.contains(graphics.getClip(new Rectangle()))) {
 			paintShadow(graphics, paper);
 		}
@@ -93,12 +109,6 @@ public final class SheetFigure extends FreeformLayer {
 		graphics.setForegroundColor(ThemeColour.BENCH_SHEET_EDGE.colour());
 		graphics.setLineWidth(1);
 		graphics.drawRectangle(paper);
-		SheetGrid.paint(graphics, paper, scale);
-		if (!hint.isEmpty()) {
-			Dimension size = FigureUtilities.getTextExtents(hint, graphics.getFont());
-			graphics.setForegroundColor(ThemeColour.BENCH_HINT.colour());
-			graphics.drawText(hint, paper.getCenter().translate(-size.width / 2, -size.height / 2));
-		}
 	}
 
 	private static void paintShadow(Graphics graphics, Rectangle paper) {

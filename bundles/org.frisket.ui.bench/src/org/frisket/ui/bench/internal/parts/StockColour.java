@@ -3,7 +3,7 @@ package org.frisket.ui.bench.internal.parts;
 import org.eclipse.swt.graphics.Color;
 
 /** The colours that layers name. */
-final class StockColour {
+public final class StockColour {
 
 	private static final int DIGITS = 7;
 
@@ -11,7 +11,7 @@ final class StockColour {
 	}
 
 	/** The colour of {@code #rrggbb}; null for null or any other text. */
-	static Color of(String text) {
+	public static Color of(String text) {
 		if (text == null || text.length() != DIGITS || text.charAt(0) != '#') {
 			return null;
 		}

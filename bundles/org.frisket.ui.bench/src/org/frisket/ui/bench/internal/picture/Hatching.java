@@ -10,7 +10,7 @@ import org.frisket.geometry.Outline;
 import org.frisket.geometry.Point;
 
 /** Slanting lines that fill an area, one even distance apart and on one lattice for the whole bench. */
-final class Hatching {
+public final class Hatching {
 
 	private static final double HALF_SQRT2 = Math.sqrt(0.5);
 
@@ -18,7 +18,7 @@ final class Hatching {
 	}
 
 	/** The parts inside the closed curves of lines that rise at 45° and lie {@code spacing} mm apart. */
-	static Outline of(FlatCurves area, double spacing) {
+	public static Outline of(FlatCurves area, double spacing) {
 		if (area.bounds().isEmpty()) {
 			return Outline.EMPTY;
 		}

@@ -10,12 +10,17 @@ final class Messages extends NLS {
 	public static String Station_matCount;
 	public static String Station_noMats;
 	public static String Station_noOutlines;
+	public static String Station_noSheets;
 	public static String Station_noWording;
 	public static String Station_oneMat;
 	public static String Station_onePiece;
+	public static String Station_oneSheet;
 	public static String Station_oneWording;
 	public static String Station_outlines;
 	public static String Station_pieces;
+	public static String Station_sheetCount;
+	public static String Station_sheets;
+	public static String Station_sheetsTip;
 	public static String Station_wording;
 	public static String Station_wordings;
 	public static String Station_working;
@@ -24,6 +29,7 @@ final class Messages extends NLS {
 	public static String Station_matsTip;
 	public static String Station_makereadyTip;
 	public static String WayStrip_longest;
+	public static String WayStrip_longestSheets;
 	public static String WayStrip_name;
 	public static String WayStrip_spoken;
 

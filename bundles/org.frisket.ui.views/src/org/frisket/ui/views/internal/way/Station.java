@@ -114,6 +114,29 @@ public enum Station {
 					? Optional.of(bench.findings().get(0).severity())
 					: Optional.empty();
 		}
+	},
+
+	SHEETS(Views.SHEETS_ID) {
+		@Override
+		String label() {
+			return Messages.Station_sheets;
+		}
+
+		@Override
+		String tip() {
+			return Messages.Station_sheetsTip;
+		}
+
+		@Override
+		String state(JobOnBench bench) {
+			return bench.job().getSheets().isEmpty() ? Messages.Station_noSheets
+					: counted(bench.job().getSheets().size(), "", Messages.Station_oneSheet, Messages.Station_sheetCount); //$NON-NLS-1$
+		}
+
+		@Override
+		String state(JobOnBench bench, WayNotes notes) {
+			return notes.sheets().isEmpty() ? state(bench) : notes.sheets();
+		}
 	};
 
 	private final String viewId;
@@ -130,6 +153,11 @@ public enum Station {
 
 	/** How far the job is there, in words and numbers. */
 	abstract String state(JobOnBench bench);
+
+	/** The same with what others know of the job. */
+	String state(JobOnBench bench, WayNotes notes) {
+		return state(bench);
+	}
 
 	/** What is selected when one goes there; empty leaves the selection alone. */
 	List<? extends Element> elements(JobOnBench bench) {

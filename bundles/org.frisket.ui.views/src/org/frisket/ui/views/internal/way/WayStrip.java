@@ -46,6 +46,7 @@ public final class WayStrip extends Canvas implements JobOnBench.Listener {
 	private FrontBench front;
 	private final Font bold = JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT);
 	private final int[] widths = new int[Station.values().length];
+	private final WayNotes notes = new WayNotes(this::benchSaid);
 	/** What was to be painted when it was asked for last. */
 	private List<Object> said = List.of();
 	private int hovered = -1;
@@ -65,6 +66,7 @@ public final class WayStrip extends Canvas implements JobOnBench.Listener {
 		addListener(SWT.FocusIn, event -> redraw());
 		addListener(SWT.FocusOut, event -> redraw());
 		addListener(SWT.Dispose, event -> {
+			notes.follow(null);
 			if (front != null) {
 				front.dispose();
 			}
@@ -83,11 +85,19 @@ public final class WayStrip extends Canvas implements JobOnBench.Listener {
 				front = new FrontBench(each.getPartService(),
 						() -> each.getActivePage() == null ? null : each.getActivePage().getActiveEditor(), this,
 						this::benchChanged);
+				notes.follow(bench());
 			}
 		}
 	}
 
+	private void benchSaid() {
+		if (!isDisposed()) {
+			refresh();
+		}
+	}
+
 	private void benchChanged() {
+		notes.follow(bench());
 		said = said();
 		redraw();
 	}
@@ -100,7 +110,7 @@ public final class WayStrip extends Canvas implements JobOnBench.Listener {
 	/** Each station has room for its longest usual state, so that nothing moves when the numbers do. */
 	private void measure() {
 		String[] longest = { NLS.bind(Messages.Station_wordings, 88), NLS.bind(Messages.Station_pieces, 888, 88_888),
-				NLS.bind(Messages.Station_matCount, 88), Messages.WayStrip_longest };
+				NLS.bind(Messages.Station_matCount, 88), Messages.WayStrip_longest, Messages.WayStrip_longestSheets };
 		GC gc = new GC(this);
 		for (Station station : Station.values()) {
 			int i = station.ordinal();
@@ -135,7 +145,7 @@ public final class WayStrip extends Canvas implements JobOnBench.Listener {
 
 	/** What a station says now; empty where no job is open. */
 	public String state(Station station) {
-		return bench() == null ? "" : station.state(bench()); //$NON-NLS-1$
+		return bench() == null ? "" : station.state(bench(), notes); //$NON-NLS-1$
 	}
 
 	private int stationAt(int x) {
