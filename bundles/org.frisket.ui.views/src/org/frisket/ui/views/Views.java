@@ -21,6 +21,9 @@ public final class Views {
 	/** The sheets with the parts on them; another bundle brings it. */
 	public static final String SHEETS_ID = "org.frisket.ui.sheets.sheets"; //$NON-NLS-1$
 
+	/** The order in which a machine works a sheet; another bundle brings it. */
+	public static final String RUN_ID = "org.frisket.ui.sheets.run"; //$NON-NLS-1$
+
 	private Views() {
 	}
 }

@@ -12,6 +12,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.frisket.export.drive.Drive;
 import org.frisket.model.Job;
 import org.frisket.prepare.Finding;
+import org.frisket.ui.bench.LastExports;
 import org.frisket.ui.bench.internal.editor.StatusProgress;
 
 /** One export with what is seen of it: progress and cancel in the status line, and how it ended. */
@@ -50,7 +51,12 @@ public final class ExportRun implements ExportJob.Client {
 
 	@Override
 	public void exported(List<Path> files, Optional<Drive> drive) {
-		bar.ended(() -> line.setMessage(ExportNews.exported(files, drive)));
+		bar.ended(() -> {
+			line.setMessage(ExportNews.exported(files, drive));
+			if (!files.isEmpty()) {
+				LastExports.add(snapshot, files.get(files.size() - 1));
+			}
+		});
 	}
 
 	@Override

@@ -32,6 +32,13 @@ final class Messages extends NLS {
 	public static String WayStrip_longestSheets;
 	public static String WayStrip_name;
 	public static String WayStrip_spoken;
+	public static String Station_handOff;
+	public static String Station_handOffTip;
+	public static String Station_notYet;
+	public static String Station_run;
+	public static String Station_runTip;
+	public static String WayStrip_longestFile;
+	public static String WayStrip_longestRun;
 
 	static {
 		initializeMessages("org.frisket.ui.views.internal.way.messages", Messages.class); //$NON-NLS-1$

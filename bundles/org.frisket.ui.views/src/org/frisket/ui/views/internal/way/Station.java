@@ -3,16 +3,20 @@ package org.frisket.ui.views.internal.way;
 import java.util.List;
 import java.util.Optional;
 
+import org.eclipse.core.commands.common.CommandException;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.handlers.IHandlerService;
 import org.frisket.model.Element;
 import org.frisket.model.Jobs;
 import org.frisket.model.Mat;
 import org.frisket.model.Wording;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.Severity;
+import org.frisket.ui.bench.Bench;
 import org.frisket.ui.bench.JobOnBench;
+import org.frisket.ui.bench.LastExports;
 import org.frisket.ui.views.Views;
 import org.frisket.ui.views.internal.SeverityText;
 
@@ -137,6 +141,68 @@ public enum Station {
 		String state(JobOnBench bench, WayNotes notes) {
 			return notes.sheets().isEmpty() ? state(bench) : notes.sheets();
 		}
+	},
+
+	RUN(Views.RUN_ID) {
+		@Override
+		String label() {
+			return Messages.Station_run;
+		}
+
+		@Override
+		String tip() {
+			return Messages.Station_runTip;
+		}
+
+		@Override
+		String state(JobOnBench bench) {
+			return ""; //$NON-NLS-1$
+		}
+
+		@Override
+		String state(JobOnBench bench, WayNotes notes) {
+			return notes.run();
+		}
+
+		@Override
+		boolean isFresh(JobOnBench bench, WayNotes notes) {
+			return notes.isRunUpToDate();
+		}
+	},
+
+	/** What is handed out is chosen in a form, and not in a view. */
+	HAND_OFF("") { //$NON-NLS-1$
+		@Override
+		String label() {
+			return Messages.Station_handOff;
+		}
+
+		@Override
+		String tip() {
+			return Messages.Station_handOffTip;
+		}
+
+		@Override
+		String state(JobOnBench bench) {
+			return LastExports.of(bench.job()).map(file -> file.getFileName().toString()).orElse(Messages.Station_notYet);
+		}
+
+		@Override
+		boolean isFresh(JobOnBench bench, WayNotes notes) {
+			return LastExports.of(bench.job()).isPresent();
+		}
+
+		@Override
+		public void open(IWorkbenchPage page, JobOnBench bench) throws PartInitException {
+			if (bench == null) {
+				return;
+			}
+			try {
+				page.getWorkbenchWindow().getService(IHandlerService.class).executeCommand(Bench.EXPORT_COMMAND_ID, null);
+			} catch (CommandException e) {
+				throw new PartInitException(e.getMessage(), e);
+			}
+		}
 	};
 
 	private final String viewId;
@@ -167,6 +233,11 @@ public enum Station {
 	/** The gravest thing to be said there. */
 	Optional<Severity> worst(JobOnBench bench) {
 		return Optional.empty();
+	}
+
+	/** Whether what is said there is that of the job as it is now. */
+	boolean isFresh(JobOnBench bench, WayNotes notes) {
+		return bench.isUpToDate();
 	}
 
 	/** Opens what belongs to the station. */

@@ -3,6 +3,7 @@ package org.frisket.ui.views.internal.way;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.resource.JFaceResources;
@@ -29,6 +30,7 @@ import org.frisket.prepare.Severity;
 import org.frisket.ui.bench.JobOnBench;
 import org.frisket.ui.views.internal.FrontBench;
 import org.frisket.ui.views.internal.SeverityText;
+import org.frisket.ui.views.internal.Shortened;
 
 /** The control that shows the stations one after the other and goes to the one that is clicked. */
 public final class WayStrip extends Canvas implements JobOnBench.Listener {
@@ -46,6 +48,8 @@ public final class WayStrip extends Canvas implements JobOnBench.Listener {
 	private FrontBench front;
 	private final Font bold = JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT);
 	private final int[] widths = new int[Station.values().length];
+	/** What of them the states take, which is shortened where there is no room. */
+	private final int[] states = new int[Station.values().length];
 	private final WayNotes notes = new WayNotes(this::benchSaid);
 	/** What was to be painted when it was asked for last. */
 	private List<Object> said = List.of();
@@ -110,14 +114,16 @@ public final class WayStrip extends Canvas implements JobOnBench.Listener {
 	/** Each station has room for its longest usual state, so that nothing moves when the numbers do. */
 	private void measure() {
 		String[] longest = { NLS.bind(Messages.Station_wordings, 88), NLS.bind(Messages.Station_pieces, 888, 88_888),
-				NLS.bind(Messages.Station_matCount, 88), Messages.WayStrip_longest, Messages.WayStrip_longestSheets };
+				NLS.bind(Messages.Station_matCount, 88), Messages.WayStrip_longest, Messages.WayStrip_longestSheets,
+				Messages.WayStrip_longestRun, Messages.WayStrip_longestFile };
 		GC gc = new GC(this);
 		for (Station station : Station.values()) {
 			int i = station.ordinal();
 			gc.setFont(bold);
 			widths[i] = gc.textExtent(station.label()).x + 5 * SPACE_PX + ICON_PX + ARROW_PX;
 			gc.setFont(getFont());
-			widths[i] += gc.textExtent(longest[i]).x;
+			states[i] = gc.textExtent(longest[i]).x;
+			widths[i] += states[i];
 		}
 		gc.dispose();
 	}
@@ -136,11 +142,23 @@ public final class WayStrip extends Canvas implements JobOnBench.Listener {
 
 	/** Where a station is, in pixels of the control. */
 	public Rectangle boundsOf(Station station) {
+		double shortened = shortened();
 		int x = 0;
 		for (int i = 0; i < station.ordinal(); i++) {
-			x += widths[i];
+			x += width(i, shortened);
 		}
-		return new Rectangle(x, 0, widths[station.ordinal()], getSize().y);
+		return new Rectangle(x, 0, width(station.ordinal(), shortened), getSize().y);
+	}
+
+	private int width(int station, double shortened) {
+		return widths[station] - (int) Math.ceil(shortened * states[station]);
+	}
+
+	/** The share of the room for states that a narrow window has not got; a tool bar is cut off at its edge. */
+	private double shortened() {
+		int room = getShell().getClientArea().width - getDisplay().map(this, getShell(), 0, 0).x;
+		int missing = IntStream.of(widths).sum() - room;
+		return missing <= 0 || room <= 0 ? 0 : Math.min(1, (double) missing / IntStream.of(states).sum());
 	}
 
 	/** What a station says now; empty where no job is open. */
@@ -230,7 +248,7 @@ public final class WayStrip extends Canvas implements JobOnBench.Listener {
 		gc.drawText(station.label(), x, top, true);
 		x += gc.textExtent(station.label()).x + SPACE_PX;
 		gc.setFont(getFont());
-		gc.drawText(state(station), x, top, true);
+		gc.drawText(Shortened.of(gc, state(station), place.x + place.width - ARROW_PX - SPACE_PX - x), x, top, true);
 		if (station.ordinal() + 1 < widths.length) {
 			arrow(gc, place.x + place.width - ARROW_PX - SPACE_PX / 2, middle);
 		}
@@ -249,7 +267,7 @@ public final class WayStrip extends Canvas implements JobOnBench.Listener {
 		}
 		int left = x + (ICON_PX - DOT_PX) / 2;
 		gc.setLineWidth(1);
-		if (bench != null && bench.isUpToDate()) {
+		if (bench != null && station.isFresh(bench, notes)) {
 			gc.fillOval(left, middle - DOT_PX / 2, DOT_PX, DOT_PX);
 		} else {
 			gc.drawOval(left, middle - DOT_PX / 2, DOT_PX, DOT_PX);
@@ -313,8 +331,8 @@ public final class WayStrip extends Canvas implements JobOnBench.Listener {
 		for (Station station : Station.values()) {
 			said.add(state(station));
 			said.add(bench() == null ? Optional.empty() : station.worst(bench()));
+			said.add(bench() != null && station.isFresh(bench(), notes));
 		}
-		said.add(bench() != null && bench().isUpToDate());
 		return said;
 	}
 }
