@@ -26,7 +26,10 @@ import org.frisket.geometry.Tolerance;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
 import org.frisket.prepare.Finding;
+import org.frisket.prepare.FontLibraries;
+import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.PreparedJob;
+import org.frisket.sheets.GuestFiles;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -91,7 +94,7 @@ public final class ExportVerb implements Callable<Integer> {
 			}
 		}
 		Preparation preparation = Preparation.of(job, tolerance);
-		List<HandoffPlan> plans = plans(requests, preparation.prepared(), chosen.workshop());
+		List<HandoffPlan> plans = plans(requests, withGuests(job, preparation.prepared()), job, chosen.workshop());
 		List<Finding> findings = new ArrayList<>(preparation.findings());
 		plans.forEach(plan -> findings.addAll(plan.findings()));
 		Targets.of(copies).write(job, preparation.prepared(), Map.of(), verb.err());
@@ -124,14 +127,20 @@ public final class ExportVerb implements Callable<Integer> {
 						+ (drive.writable() ? "" : " (write-protected)")));
 	}
 
+	/** The job and those whose parts lie on its sheets too. */
+	private Map<String, PreparedJob> withGuests(Job job, PreparedJob prepared) {
+		GuestFiles.Guests guests = GuestFiles.load(job, file.toAbsolutePath());
+		guests.problems().forEach(verb.err()::println);
+		return guests.prepared(prepared, new JobPreparer(FontLibraries.installed()), tolerance, Monitor.NONE);
+	}
+
 	/** All before the first file is written, so that what does not go together leaves nothing behind. */
-	private List<HandoffPlan> plans(List<HandoffRequest> requests, PreparedJob prepared, StudioWorkshop workshop)
-			throws Refusal {
+	private List<HandoffPlan> plans(List<HandoffRequest> requests, Map<String, PreparedJob> jobs, Job job,
+			StudioWorkshop workshop) throws Refusal {
 		List<HandoffPlan> plans = new ArrayList<>();
 		for (HandoffRequest request : requests) {
 			try {
-				plans.add(HandoffPlan.of(request, prepared.job(), Map.of(prepared.job().getId(), prepared), workshop, tolerance,
-						Monitor.NONE));
+				plans.add(HandoffPlan.of(request, job, jobs, workshop, tolerance, Monitor.NONE));
 			} catch (IOException | IllegalArgumentException e) {
 				throw new Refusal(e);
 			}

@@ -2,9 +2,14 @@ package org.frisket.ui.bench;
 
 import java.nio.file.Path;
 
+import org.eclipse.core.runtime.Adapters;
 import org.eclipse.ui.IEditorInput;
+import org.eclipse.ui.IEditorPart;
+import org.eclipse.ui.IEditorReference;
 import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.PlatformUI;
 import org.frisket.ui.bench.internal.files.Recovery;
 import org.frisket.ui.bench.internal.files.Unsaved;
 import org.frisket.ui.bench.internal.imports.ArtImport;
@@ -64,6 +69,21 @@ public final class Bench {
 		} else {
 			page.openEditor(new JobInput(file), EDITOR_ID);
 		}
+	}
+
+	/** Where the file of a job on a bench is; null if it has none yet. */
+	public static Path fileOf(JobOnBench bench) {
+		for (IWorkbenchWindow window : PlatformUI.getWorkbench().getWorkbenchWindows()) {
+			for (IWorkbenchPage page : window.getPages()) {
+				for (IEditorReference reference : page.getEditorReferences()) {
+					IEditorPart editor = reference.getEditor(false);
+					if (editor != null && Adapters.adapt(editor, JobOnBench.class) == bench) {
+						return Adapters.adapt(editor.getEditorInput(), Path.class);
+					}
+				}
+			}
+		}
+		return null;
 	}
 
 	/** Opens what was not saved when the program last ended, as it was then. Call it once, when a window is there. */

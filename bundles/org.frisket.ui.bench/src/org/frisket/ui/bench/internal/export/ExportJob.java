@@ -30,6 +30,7 @@ import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.checks.LayerLimits;
 import org.frisket.prepare.checks.StockLimits;
 import org.frisket.prepare.extension.ContributionException;
+import org.frisket.sheets.GuestFiles;
 import org.frisket.studio.Studio;
 
 /** Works a job through and writes it, off the UI thread. */
@@ -60,13 +61,18 @@ final class ExportJob extends Job {
 	private static final double CHECKED = 0.5;
 
 	private final org.frisket.model.Job snapshot;
+	private final Path file;
 	private final ExportRequest request;
 	private final Client client;
 
-	/** @param snapshot a copy that nobody changes any more */
-	ExportJob(org.frisket.model.Job snapshot, ExportRequest request, Client client) {
+	/**
+	 * @param snapshot a copy that nobody changes any more
+	 * @param file     where the job itself is, so that its guests are found; null if it has none yet
+	 */
+	ExportJob(org.frisket.model.Job snapshot, Path file, ExportRequest request, Client client) {
 		super(NLS.bind(Messages.ExportJob_name, request.place()));
 		this.snapshot = snapshot;
+		this.file = file;
 		this.request = request;
 		this.client = client;
 	}
@@ -90,9 +96,11 @@ final class ExportJob extends Job {
 
 	private void write(IProgressMonitor monitor) throws IOException {
 		client.progress(0);
-		PreparedJob prepared = new JobPreparer(FontLibraries.installed()).prepare(snapshot, Tolerance.DEFAULT,
-				part(monitor, 0, PREPARED));
-		HandoffPlan plan = HandoffPlan.of(request.handoff(), snapshot, Map.of(snapshot.getId(), prepared),
+		JobPreparer preparer = new JobPreparer(FontLibraries.installed());
+		PreparedJob prepared = preparer.prepare(snapshot, Tolerance.DEFAULT, part(monitor, 0, PREPARED));
+		Map<String, PreparedJob> all = GuestFiles.load(snapshot, file).prepared(prepared, preparer, Tolerance.DEFAULT,
+				part(monitor, PREPARED, PREPARED));
+		HandoffPlan plan = HandoffPlan.of(request.handoff(), snapshot, all,
 				new StudioWorkshop(Studio.folder(), request.machine()), Tolerance.DEFAULT, part(monitor, PREPARED, PREPARED));
 		if (!request.anyway()) {
 			List<Finding> blocking = Stream.concat(Makeready

@@ -22,21 +22,26 @@ public final class ExportRun implements ExportJob.Client {
 	private final IStatusLineManager line;
 	private final StatusProgress bar;
 	private final Job snapshot;
+	private final Path file;
 	private final ExportRequest request;
 
-	/** @param snapshot a copy that nobody changes any more */
-	public ExportRun(Shell shell, IStatusLineManager line, Job snapshot, ExportRequest request) {
+	/**
+	 * @param snapshot a copy that nobody changes any more
+	 * @param file     where the job itself is, so that its guests are found; null if it has none yet
+	 */
+	public ExportRun(Shell shell, IStatusLineManager line, Job snapshot, Path file, ExportRequest request) {
 		this.shell = shell;
 		this.line = line;
 		bar = new StatusProgress(shell, line);
 		this.snapshot = snapshot;
+		this.file = file;
 		this.request = request;
 	}
 
 	/** Begins; returns at once. Only for the UI thread. */
 	public void start() {
 		bar.begin(NLS.bind(Messages.ExportJob_name, request.place()));
-		new ExportJob(snapshot, request, this).schedule();
+		new ExportJob(snapshot, file, request, this).schedule();
 	}
 
 	@Override
@@ -79,7 +84,7 @@ public final class ExportRun implements ExportJob.Client {
 					NLS.bind(Messages.ExportRun_blocked, blocking.size(), blocking.get(0).message()), SWT.NONE,
 					Messages.ExportDialog_exportAnyway, Messages.ExportDialog_cancel);
 			if (answer == 0) {
-				new ExportRun(shell, line, snapshot, request.despiteFindings()).start();
+				new ExportRun(shell, line, snapshot, file, request.despiteFindings()).start();
 			}
 		});
 	}

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 
 import org.eclipse.core.commands.ExecutionEvent;
+import org.eclipse.core.runtime.Adapters;
 import org.eclipse.jface.action.IStatusLineManager;
 import org.eclipse.swt.widgets.Shell;
 import org.frisket.model.JobFile;
@@ -23,7 +24,7 @@ public final class ExportHandler extends BenchHandler {
 		Shell shell = bench.getSite().getShell();
 		IStatusLineManager line = bench.getEditorSite().getActionBars().getStatusLineManager();
 		ExportDialog dialog = new ExportDialog(shell, document.job(), suggested(bench), () -> known(bench),
-				request -> new ExportRun(shell, line, document.snapshot(), request).start());
+				request -> new ExportRun(shell, line, document.snapshot(), Adapters.adapt(bench.getEditorInput(), Path.class), request).start());
 		dialog.open();
 		// findings may come in while the form is open
 		Runnable update = dialog::validate;

@@ -12,6 +12,7 @@ import org.eclipse.swt.widgets.Display;
 import org.frisket.run.Workshop;
 import org.frisket.run.play.Playback;
 import org.frisket.run.play.RunWords;
+import org.frisket.ui.bench.Bench;
 import org.frisket.ui.bench.JobOnBench;
 import org.frisket.ui.material.internal.machines.StudioDesk;
 import org.frisket.ui.views.RunNote;
@@ -135,7 +136,7 @@ public final class BenchRun implements JobOnBench.Listener, RunNote {
 		progress = 0;
 		RunJob[] job = new RunJob[1];
 		Workshop workshop = RunSetup.workshop(StudioDesk.get().state());
-		RunJob.Question question = new RunJob.Question(EcoreUtil.copy(bench.job()), JobPath.of(bench),
+		RunJob.Question question = new RunJob.Question(EcoreUtil.copy(bench.job()), Bench.fileOf(bench),
 				bench.prepared().get());
 		job[0] = new RunJob(question, workshop, RunSetup.values(workshop), new Answers(job));
 		asked = job[0];

@@ -5,7 +5,6 @@ import java.text.NumberFormat;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
 
-import org.eclipse.core.runtime.Adapters;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
@@ -14,16 +13,13 @@ import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Display;
-import org.eclipse.ui.IEditorReference;
-import org.eclipse.ui.IWorkbenchPage;
-import org.eclipse.ui.IWorkbenchWindow;
-import org.eclipse.ui.PlatformUI;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.sheets.GuestFiles;
+import org.frisket.ui.bench.Bench;
 import org.frisket.ui.bench.JobOnBench;
 import org.frisket.ui.views.SheetsNote;
 
@@ -76,7 +72,7 @@ final class BenchSheets implements SheetsNote, JobOnBench.Listener {
 		}
 		org.frisket.model.Job copy = EcoreUtil.copy(bench.job());
 		PreparedJob prepared = bench.prepared().get();
-		Path file = file();
+		Path file = Bench.fileOf(bench);
 		Job[] own = new Job[1];
 		own[0] = new Job(Messages.ReadJob_name) {
 			@Override
@@ -112,21 +108,6 @@ final class BenchSheets implements SheetsNote, JobOnBench.Listener {
 			upToDate = bench.isUpToDate();
 			changed.run();
 		}
-	}
-
-	/** Where the job's file is; null if it has none. */
-	private Path file() {
-		for (IWorkbenchWindow window : PlatformUI.getWorkbench().getWorkbenchWindows()) {
-			for (IWorkbenchPage page : window.getPages()) {
-				for (IEditorReference reference : page.getEditorReferences()) {
-					if (reference.getEditor(false) != null
-							&& Adapters.adapt(reference.getEditor(false), JobOnBench.class) == bench) {
-						return Adapters.adapt(reference.getEditor(false).getEditorInput(), Path.class);
-					}
-				}
-			}
-		}
-		return null;
 	}
 
 	@Override
