@@ -23,7 +23,7 @@ final class LayingOptions {
 		@Option(names = "--roll", paramLabel = "WIDTH", required = true, converter = Conversions.PositiveLength.class, description = "On a roll of this width.")
 		private Double roll;
 
-		@Option(names = "--sheet", paramLabel = "WxH", required = true, converter = Conversions.BoxConversion.class, description = "On sheets of this size, such as 12x12in.")
+		@Option(names = "--sheet", paramLabel = "WxH", required = true, converter = SheetConversion.class, description = "On sheets of this size, such as 12x12in or A4.")
 		private Conversions.Box sheet;
 	}
 

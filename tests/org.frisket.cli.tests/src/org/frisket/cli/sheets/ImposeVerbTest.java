@@ -169,4 +169,14 @@ class ImposeVerbTest {
 			assertFalse(Files.exists(out));
 		}
 	}
+
+	@Test
+	void sheetsMayBeNamed() throws IOException {
+		Answer named = impose(TAGS, "--sheet", "a4", "--steps", "1000", "--json");
+		Answer sides = impose(TAGS, "--sheet", "210x297mm", "--steps", "1000", "--json");
+		assertEquals(0, named.status(), named.err());
+		assertEquals(JsonParser.parseString(sides.out()).getAsJsonObject().get("length"),
+				JsonParser.parseString(named.out()).getAsJsonObject().get("length"));
+		assertEquals(2, impose(TAGS, "--sheet", "A99").status());
+	}
 }
