@@ -35,6 +35,7 @@ import org.frisket.material.tools.Edge;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
+import org.frisket.model.Matrix;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Sheet;
 import org.frisket.prepare.Finding;
@@ -81,6 +82,8 @@ class RunSheetTest {
 				OperationKind.CUT, OperationKind.PRINT };
 		for (int i = 0; i < kinds.length; i++) {
 			var outline = Jobs.addOutline(layer, "M0 0H40V30C30 40 10 40 0 30Z");
+			// apart, or they would be one part
+			outline.setTransform(Matrix.translation(60 * i, 0));
 			Jobs.addOperation(outline, kinds[i]).setPasses(kinds[i] == OperationKind.CUT ? 2 : 1);
 			for (int row = 0; row < 4; row++) {
 				Jobs.addPlacement(sheet, outline.getId(), 30 + 46 * i, 27 + 47 * row, 0);
