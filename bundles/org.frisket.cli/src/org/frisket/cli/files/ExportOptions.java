@@ -109,8 +109,13 @@ final class ExportOptions {
 			return Targets.exporter(output);
 		}
 
+		/** What is not there yet and does not look like a file. */
+		private static boolean isNewFolder(Path output) {
+			return !Files.exists(output) && output.getFileName() != null && output.getFileName().toString().indexOf('.') < 0;
+		}
+
 		private Destination destination(Path output) throws Refusal {
-			if (Files.isDirectory(output)) {
+			if (Files.isDirectory(output) || format != null && isNewFolder(output)) {
 				return Destination.folder(output, NamePattern.parse(names));
 			}
 			String ending = "." + ending(output);

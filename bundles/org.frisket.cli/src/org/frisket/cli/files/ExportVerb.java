@@ -1,6 +1,7 @@
 package org.frisket.cli.files;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,6 +26,7 @@ import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
+import org.frisket.model.WholeFile;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
@@ -97,6 +99,7 @@ public final class ExportVerb implements Callable<Integer> {
 		List<HandoffPlan> plans = plans(requests, withGuests(job, preparation.prepared()), job, chosen.workshop());
 		List<Finding> findings = new ArrayList<>(preparation.findings());
 		plans.forEach(plan -> findings.addAll(plan.findings()));
+		makeFolders(requests);
 		Targets.of(copies).write(job, preparation.prepared(), Map.of(), verb.err());
 		List<Path> written = new ArrayList<>(copies);
 		List<HandoffReport.Outcome> failed = new ArrayList<>();
@@ -146,6 +149,19 @@ public final class ExportVerb implements Callable<Integer> {
 			}
 		}
 		return plans;
+	}
+
+	private static void makeFolders(List<HandoffRequest> requests) throws Refusal {
+		for (HandoffRequest request : requests) {
+			Path folder = request.destination().path();
+			if (request.destination().isFolder() && !Files.exists(folder)) {
+				try {
+					Files.createDirectory(folder);
+				} catch (IOException e) {
+					throw new Refusal("--out: “" + folder + "” cannot be made: " + WholeFile.reason(e));
+				}
+			}
+		}
 	}
 
 	private static HandoffReport write(HandoffPlan plan) throws Refusal {

@@ -51,8 +51,8 @@ class KeyListUiTest extends OpenBench {
 		assertEquals(Set.of("Ctrl", "Shift", "M"), Set.of(table.getItem(0).getText(1).split("\\+")));
 		Screen.key("ctrl+a");
 		Screen.type("ctrl+shift+d");
-		Screen.waitUntil("one is left", () -> table.getItemCount() == 1);
-		assertEquals(List.of("Duplicate"), commands(table));
+		// on the bench, and on sheets
+		Screen.waitUntil("one is left", () -> Set.copyOf(commands(table)).equals(Set.of("Duplicate")));
 		Screen.key("ctrl+a");
 		Screen.type("no such thing");
 		Screen.waitUntil("none is left", () -> table.getItemCount() == 0);
@@ -75,7 +75,7 @@ class KeyListUiTest extends OpenBench {
 		Screen.waitUntil("all is selected", () -> selectedIds().size() == before);
 		Table table = press();
 		Screen.type("shift+ctrl+d");
-		Screen.waitUntil("one is left", () -> table.getItemCount() == 1);
+		Screen.waitUntil("one is left", () -> Set.copyOf(commands(table)).equals(Set.of("Duplicate")));
 		Screen.key("Return");
 		Screen.waitUntil("it is done", () -> Jobs.elements(bench.document().job()).size() > before);
 	}
