@@ -85,16 +85,7 @@ final class InstructionReader {
 			yield new Instruction(mnemonic, new double[0], "", start);
 		}
 		case "CO" -> {
-			// a comment in quotation marks, whose letters are no instructions
-			while (current == ' ') {
-				advance();
-			}
-			if (current == '"') {
-				do {
-					advance();
-				} while (current >= 0 && current != '"');
-				advance();
-			}
+			skipComment();
 			yield new Instruction(mnemonic, new double[0], "", start);
 		}
 		case "DT" -> {
@@ -112,6 +103,20 @@ final class InstructionReader {
 		}
 		default -> new Instruction(mnemonic, numbers(), "", start);
 		};
+	}
+
+	/** In quotation marks, and its letters are no instructions. */
+	private void skipComment() throws IOException {
+		while (current == ' ') {
+			advance();
+		}
+		if (current == '"') {
+			advance();
+			while (current >= 0 && current != '"') {
+				advance();
+			}
+			advance();
+		}
 	}
 
 	/** Up to the next mnemonic or semicolon; separated by commas, spaces or signs. */
