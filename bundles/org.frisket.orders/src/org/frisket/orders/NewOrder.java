@@ -2,6 +2,11 @@ package org.frisket.orders;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.UUID;
+
+import org.eclipse.osgi.util.NLS;
+import org.frisket.model.Job;
+import org.frisket.model.Jobs;
 
 /**
  * What somebody asks for.
@@ -21,11 +26,20 @@ public record NewOrder(String title, String customer, Optional<LocalDate> due, i
 			throw new IllegalArgumentException(Messages.NewOrder_noTitle);
 		}
 		if (title.length() > LONGEST_TITLE || customer.length() > LONGEST_NAME) {
-			throw new IllegalArgumentException(org.eclipse.osgi.util.NLS.bind(Messages.NewOrder_tooLong, LONGEST_TITLE,
-					LONGEST_NAME));
+			throw new IllegalArgumentException(NLS.bind(Messages.NewOrder_tooLong, LONGEST_TITLE, LONGEST_NAME));
 		}
 		if (quantity < 1) {
 			throw new IllegalArgumentException(Messages.NewOrder_quantity);
 		}
+	}
+
+	/** With an id of its own. */
+	public Job toJob() {
+		Job job = Jobs.create(UUID.randomUUID().toString(), title);
+		job.setCustomer(customer.isEmpty() ? null : customer);
+		job.setDue(due.orElse(null));
+		job.setQuantity(quantity);
+		job.setNotes(notes.isBlank() ? null : notes);
+		return job;
 	}
 }

@@ -5,25 +5,23 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
-import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
 
 import org.eclipse.osgi.util.NLS;
 import org.frisket.model.Job;
-import org.frisket.model.JobFile;
-import org.frisket.model.Jobs;
 import org.frisket.model.Stage;
 import org.frisket.model.StageChange;
-import org.frisket.orders.internal.CustomerRows;
-import org.frisket.orders.internal.Documents;
 import org.frisket.orders.internal.JobRows;
+import org.frisket.orders.internal.KeptJobs;
+import org.frisket.orders.internal.Origin;
+import org.frisket.orders.internal.PaperRows;
+import org.frisket.orders.internal.ReferenceRows;
 import org.frisket.orders.internal.StageRows;
-import org.frisket.orders.internal.Words;
+import org.frisket.orders.internal.Transactions;
 import org.frisket.studio.StudioFolder;
 import org.frisket.studio.store.Area;
-import org.frisket.studio.store.Store;
 
 /**
  * Every job of a studio. What a method changes is one transaction: when it returns, it is kept, also if the machine stops
@@ -38,8 +36,7 @@ public final class OrderBook {
 	/** To be named when the database is opened. */
 	public static final Area AREA = new Area("orders", OrderBook.class, "migrations");
 
-	private final StudioFolder studio;
-	private final Clock clock;
+	private final Transactions transactions;
 
 	public OrderBook(StudioFolder studio) {
 		this(studio, Clock.systemUTC());
@@ -47,145 +44,65 @@ public final class OrderBook {
 
 	/** @param clock tells the time of changes */
 	public OrderBook(StudioFolder studio, Clock clock) {
-		this.studio = studio;
-		this.clock = clock;
-	}
-
-	private interface Task<T> {
-		T with(Connection connection) throws SQLException, IOException, OrderException;
-	}
-
-	/** Carries what else went wrong out of a transaction, which is taken back. */
-	private static final class Stopped extends Exception {
-		private static final long serialVersionUID = 1L;
-
-		Stopped(Exception cause) {
-			super(cause);
-		}
-	}
-
-	private <T> T read(Task<T> task) throws IOException, OrderException {
-		try (Store store = Store.openForReading(studio, AREA)) {
-			return store.<T, Stopped>read(connection -> stopped(task, connection));
-		} catch (Stopped e) {
-			throw cause(e);
-		}
-	}
-
-	private <T> T change(Task<T> task) throws IOException, OrderException {
-		try (Store store = Store.open(studio, AREA)) {
-			return store.<T, Stopped>change(connection -> stopped(task, connection));
-		} catch (Stopped e) {
-			throw cause(e);
-		}
-	}
-
-	private static <T> T stopped(Task<T> task, Connection connection) throws SQLException, Stopped {
-		try {
-			return task.with(connection);
-		} catch (IOException | OrderException e) {
-			throw new Stopped(e);
-		}
-	}
-
-	private static OrderException cause(Stopped e) throws IOException {
-		if (e.getCause() instanceof IOException io) {
-			throw io;
-		}
-		return (OrderException) e.getCause();
+		transactions = new Transactions(studio, clock);
 	}
 
 	/** Jobs, the latest number first. @param most how many at most */
 	public List<Entry> list(long most) throws IOException, OrderException {
-		return read(connection -> JobRows.list(connection, most));
+		return transactions.read(connection -> JobRows.list(connection, most));
 	}
 
 	/** What was changed at that time or later; a desk whose clock is slow may have changed something that is not in it. */
 	public List<Entry> changedSince(Instant since) throws IOException, OrderException {
-		return read(connection -> JobRows.changedSince(connection, since));
+		return transactions.read(connection -> JobRows.changedSince(connection, since));
 	}
 
 	/** @throws OrderException if there is no such job */
 	public Entry find(long number) throws IOException, OrderException {
-		return read(connection -> entry(connection, number));
-	}
-
-	private static Entry entry(Connection connection, long number) throws SQLException, OrderException {
-		return JobRows.find(connection, number)
-				.orElseThrow(() -> new OrderException(NLS.bind(Messages.OrderBook_noJob, number)));
+		return transactions.read(connection -> KeptJobs.find(connection, number));
 	}
 
 	/** A new job, empty but for what was asked for. */
 	public Entry add(NewOrder order, String person) throws IOException, OrderException {
-		Job job = Jobs.create(UUID.randomUUID().toString(), order.title());
-		job.setCustomer(order.customer().isEmpty() ? null : order.customer());
-		job.setDue(order.due().orElse(null));
-		job.setQuantity(order.quantity());
-		job.setNotes(order.notes().isBlank() ? null : order.notes());
-		return takeIn(job, person);
+		return takeIn(order.toJob(), person);
 	}
 
 	/**
-	 * A job that comes from elsewhere, with a number of this order book. Its stage and history come with it.
+	 * A job that comes from elsewhere, with a number of this order book. Its stage and history come with it. If its id says
+	 * nothing, or is that of another job here, it gets one of its own.
 	 *
-	 * @throws OrderException if it is in the order book already
+	 * @throws OrderException if it is in the order book already: a job whose id was drawn by lot or that bears its number
+	 *                        here; else one that has come before and was the same in all but number, stage and history
 	 */
 	public Entry takeIn(Job job, String person) throws IOException, OrderException {
-		return change(connection -> {
-			Optional<Entry> there = JobRows.find(connection, job.getId());
-			if (there.isPresent()) {
-				throw new OrderException(NLS.bind(Messages.OrderBook_alreadyThere, there.get().number()));
+		return takeIn(List.of(job), false, person).get(0);
+	}
+
+	/**
+	 * Jobs that come from elsewhere, all or none.
+	 *
+	 * @param again whether they are jobs of their own even if they are in the order book
+	 */
+	public List<Entry> takeIn(List<Job> jobs, boolean again, String person) throws IOException, OrderException {
+		List<Origin> origins = new ArrayList<>();
+		for (Job job : jobs) {
+			origins.add(Origin.of(job));
+		}
+		return transactions.change(connection -> {
+			List<Entry> taken = new ArrayList<>();
+			for (int i = 0; i < jobs.size(); i++) {
+				taken.add(KeptJobs.takeIn(connection, jobs.get(i), origins.get(i), again, transactions.now(), person));
 			}
-			Instant now = now();
-			long number = JobRows.nextNumber(connection);
-			job.setNumber(Long.toString(number));
-			Entry entry = said(job, number, 1, job.getStage(), now, now, person);
-			JobRows.insert(connection, entry, CustomerRows.named(connection, entry.customer(), now));
-			Documents.put(connection, job.getId(), JobFile.toBytes(job));
-			for (StageChange change : job.getHistory()) {
-				StageRows.add(connection, job.getId(), change.getAt() == null ? now : change.getAt(), text(change.getWho()),
-						change.getFrom(), change.getTo(), text(change.getRemark()));
-			}
-			return entry;
+			return taken;
 		});
-	}
-
-	private static Entry said(Job job, long number, long revision, Stage stage, Instant since, Instant now, String person) {
-		String customer = text(job.getCustomer()).strip();
-		return new Entry(job.getId(), number, revision, text(job.getTitle()), customer, stage, since,
-				Optional.ofNullable(job.getDue()), job.getQuantity(), Words.stock(job), Words.of(job, customer), now, person);
-	}
-
-	private static String text(String text) {
-		return text == null ? "" : text;
 	}
 
 	/** Takes a job's document out, to be looked at or worked on. @throws OrderException if there is no such job */
 	public StoredJob open(long number) throws IOException, OrderException {
-		return read(connection -> {
-			Entry entry = entry(connection, number);
-			byte[] file;
-			try {
-				file = Documents.get(connection, entry.id()).orElseThrow(() -> new IOException("nothing"));
-			} catch (IOException damaged) {
-				throw damaged(number, damaged);
-			}
-			Job job;
-			try {
-				job = JobFile.load(file, Long.toString(number));
-			} catch (IOException damaged) {
-				throw damaged(number, damaged);
-			}
-			job.setNumber(Long.toString(number));
-			job.setStage(entry.stage());
-			job.getHistory().clear();
-			job.getHistory().addAll(StageRows.list(connection, entry.id()));
-			return new StoredJob(job, entry);
+		return transactions.read(connection -> {
+			Entry entry = KeptJobs.find(connection, number);
+			return new StoredJob(KeptJobs.load(connection, entry), entry);
 		});
-	}
-
-	private static OrderException damaged(long number, Exception e) {
-		return new OrderException(NLS.bind(Messages.OrderBook_damaged, number, e.getMessage()), e);
 	}
 
 	/**
@@ -195,47 +112,68 @@ public final class OrderBook {
 	 * @throws JobChangedException if somebody else has kept another one since; nothing is kept then
 	 */
 	public Entry save(Job job, long revision, String person) throws IOException, OrderException {
-		return change(connection -> {
-			Entry before = JobRows.find(connection, job.getId())
-					.orElseThrow(() -> new OrderException(NLS.bind(Messages.OrderBook_noJob, job.getNumber())));
-			Instant now = now();
-			Entry entry = said(job, before.number(), revision + 1, before.stage(), before.since(), now, person);
-			if (!JobRows.update(connection, entry, CustomerRows.named(connection, entry.customer(), now), revision)) {
-				throw new JobChangedException(before);
-			}
-			Documents.put(connection, job.getId(), JobFile.toBytes(job));
-			return entry;
+		return transactions.change(connection -> {
+			Entry before = JobRows.find(connection, job.getId()).orElseThrow(() -> KeptJobs.noJob(job.getNumber()));
+			return KeptJobs.keep(connection, job, before, revision, transactions.now(), person)
+					.orElseThrow(() -> new JobChangedException(before));
 		});
 	}
 
 	/**
-	 * Brings a job to another stage.
+	 * Brings a job to another stage, whatever the studio's rules say.
 	 *
 	 * @param remark why, or empty
 	 * @throws OrderException if it is there already
 	 */
 	public Entry stage(long number, Stage to, String person, String remark) throws IOException, OrderException {
-		return change(connection -> {
-			Entry before = entry(connection, number);
-			if (before.stage() == to) {
-				throw new OrderException(NLS.bind(Messages.OrderBook_sameStage, number, to.getLiteral()));
-			}
-			return staged(connection, before, to, person, remark);
+		return transactions.change(connection -> staged(connection, different(connection, number, to), to, person, remark));
+	}
+
+	/**
+	 * Brings a job to another stage if there is nothing against it.
+	 *
+	 * @param remark why, or empty
+	 * @param gate   is asked while the database is not held, and may take its time
+	 * @throws OrderException      if it is there already, or the gate refuses
+	 * @throws JobChangedException if somebody has changed the job while the gate was asked
+	 */
+	public Entry stage(long number, Stage to, String person, String remark, StageGate gate)
+			throws IOException, OrderException {
+		StageStep step = transactions.read(connection -> {
+			Entry before = different(connection, number, to);
+			return new StageStep(before, StageRows.stood(connection, before), to, remark,
+					PaperRows.has(connection, before.id(), PaperKind.PROOF));
 		});
+		gate.pass(step);
+		return transactions.change(connection -> {
+			Entry now = KeptJobs.find(connection, number);
+			if (now.revision() != step.entry().revision() || now.stage() != step.entry().stage()) {
+				throw new JobChangedException(now);
+			}
+			return staged(connection, now, to, person, remark);
+		});
+	}
+
+	private static Entry different(Connection connection, long number, Stage to) throws SQLException, OrderException {
+		Entry before = KeptJobs.find(connection, number);
+		if (before.stage() == to) {
+			throw new OrderException(NLS.bind(Messages.OrderBook_sameStage, number, to.getLiteral()));
+		}
+		return before;
 	}
 
 	private Entry staged(Connection connection, Entry before, Stage to, String person, String remark)
 			throws SQLException, OrderException {
-		Instant now = now();
+		Instant now = transactions.now();
 		StageRows.add(connection, before.id(), now, person, before.stage(), to, remark);
 		JobRows.stage(connection, before.id(), to, now, person);
-		return entry(connection, before.number());
+		return KeptJobs.find(connection, before.number());
 	}
 
 	/** Goes back to the stage before the last change; the history tells of both. */
 	public Entry undoStage(long number, String person) throws IOException, OrderException {
-		return change(connection -> {
-			Entry before = entry(connection, number);
+		return transactions.change(connection -> {
+			Entry before = KeptJobs.find(connection, number);
 			List<StageChange> history = StageRows.list(connection, before.id());
 			if (history.isEmpty()) {
 				throw new OrderException(NLS.bind(Messages.OrderBook_nothingToUndo, number));
@@ -246,11 +184,25 @@ public final class OrderBook {
 
 	/** What became of a job, the oldest first. */
 	public List<StageChange> history(long number) throws IOException, OrderException {
-		return read(connection -> StageRows.list(connection, entry(connection, number).id()));
+		return transactions.read(connection -> StageRows.list(connection, KeptJobs.find(connection, number).id()));
 	}
 
-	/** As PostgreSQL keeps it. */
-	private Instant now() {
-		return clock.instant().truncatedTo(ChronoUnit.MICROS);
+	/** Remembers that something was handed out of a job. @param remark to whom, or what of it; may be empty */
+	public Paper handedOut(long number, PaperKind kind, String person, String remark) throws IOException, OrderException {
+		return transactions.change(connection -> {
+			Paper paper = new Paper(kind, transactions.now(), person, remark);
+			PaperRows.add(connection, KeptJobs.find(connection, number).id(), paper);
+			return paper;
+		});
+	}
+
+	/** What was handed out of a job, the oldest first. */
+	public List<Paper> papers(long number) throws IOException, OrderException {
+		return transactions.read(connection -> PaperRows.list(connection, KeptJobs.find(connection, number).id()));
+	}
+
+	/** What a job is called where it came from; empty if nothing was said. */
+	public Optional<String> reference(long number) throws IOException, OrderException {
+		return transactions.read(connection -> ReferenceRows.ofJob(connection, KeptJobs.find(connection, number).id()));
 	}
 }

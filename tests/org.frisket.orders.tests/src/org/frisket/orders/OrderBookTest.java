@@ -4,9 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
@@ -22,44 +20,16 @@ import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 import org.frisket.model.Stage;
-import org.frisket.studio.StudioFolder;
-import org.frisket.studio.store.Databases;
-import org.frisket.testkit.PostgresServer;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The order book on both databases: in a studio's folder, and on a server. */
-class OrderBookTest {
+class OrderBookTest extends BothDatabases {
 
 	private static final String OTTOLINE = "Ottoline";
 
-	private static PostgresServer server;
-
-	@TempDir
-	Path home;
-
-	@BeforeAll
-	static void start() throws IOException {
-		server = PostgresServer.start();
-	}
-
-	@AfterAll
-	static void stop() throws IOException {
-		server.close();
-	}
-
-	@AfterEach
-	void folderAgain() {
-		Databases.choose(Optional.empty());
-	}
-
 	private OrderBook book(boolean shared) {
-		Databases.choose(shared ? Optional.of(server.address()) : Optional.empty());
-		return new OrderBook(new StudioFolder(home.resolve("studio")));
+		return new OrderBook(studio(shared));
 	}
 
 	private static NewOrder order(String title) {
@@ -183,6 +153,6 @@ class OrderBookTest {
 	void lookingMakesNoFolderOfJobs() throws Exception {
 		OrderBook book = book(false);
 		assertEquals(List.of(), book.list(10));
-		assertTrue(Files.notExists(new StudioFolder(home.resolve("studio")).database()));
+		assertTrue(Files.notExists(studio(false).database()));
 	}
 }

@@ -1,11 +1,15 @@
 package org.frisket.cli.orders;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
 import org.frisket.model.JobFile;
+import org.frisket.model.WholeFile;
+import org.frisket.orders.OrderBook;
+import org.frisket.orders.exchange.XjdfWriter;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -13,7 +17,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
 /** A job as a file. */
-@Command(name = "export", description = "Writes a job of the order book as a .frjob file.", sortOptions = false)
+@Command(name = "export", description = "Writes a job of the order book as a .frjob file, or as a job ticket for other systems, an .xjdf file.", sortOptions = false)
 final class OrdersExportVerb implements Callable<Integer> {
 
 	@ParentCommand
@@ -22,16 +26,28 @@ final class OrdersExportVerb implements Callable<Integer> {
 	@Parameters(paramLabel = "NUMBER", description = "Of the job.")
 	private long number;
 
-	@Option(names = "--out", paramLabel = "FILE", required = true, description = "The file, which ends in .frjob.")
+	@Option(names = "--out", paramLabel = "FILE", required = true, description = "The file, which ends in .frjob or .xjdf.")
 	private Path file;
+
+	@Option(names = "--art", paramLabel = "FILE", description = "A file with what is printed, for a ticket to name; may be given several times.")
+	private List<Path> art = List.of();
 
 	@Override
 	public Integer call() throws Refusal {
-		if (!file.toString().endsWith(JobFile.ENDING)) {
-			throw new Refusal("--out: “" + file + "” does not end in " + JobFile.ENDING);
+		boolean ticket = file.toString().endsWith(XjdfWriter.ENDING);
+		if (!ticket && !file.toString().endsWith(JobFile.ENDING)) {
+			throw new Refusal("--out: “" + file + "” ends neither in " + JobFile.ENDING + " nor in " + XjdfWriter.ENDING);
 		}
-		return orders.book(book -> {
-			JobFile.save(book.open(number).job(), file);
+		if (!ticket && !art.isEmpty()) {
+			throw new Refusal("--art is for job tickets, which end in " + XjdfWriter.ENDING);
+		}
+		return orders.desk(studio -> {
+			if (ticket) {
+				byte[] xml = XjdfWriter.toBytes(TicketMaker.ticket(studio, number, art));
+				WholeFile.write(out -> out.write(xml), file);
+			} else {
+				JobFile.save(new OrderBook(studio).open(number).job(), file);
+			}
 			return Status.DONE;
 		});
 	}

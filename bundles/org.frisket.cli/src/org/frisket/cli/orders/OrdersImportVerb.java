@@ -13,35 +13,59 @@ import org.frisket.model.Job;
 import org.frisket.orders.Entry;
 
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
 
-/** Jobs that come as files. */
-@Command(name = "import", description = "Takes jobs into the order book, and answers with their numbers.", sortOptions = false)
+/** Jobs and orders that come as files. */
+@Command(name = "import", description = "Takes jobs, or orders from a table, into the order book, all or none, and answers with their numbers.", sortOptions = false)
 final class OrdersImportVerb implements Callable<Integer> {
 
 	@ParentCommand
 	private OrdersVerb orders;
 
-	@Parameters(arity = "1..*", paramLabel = "FILE", description = "A job, a .frjob file.")
+	@Spec
+	private CommandSpec spec;
+
+	@Parameters(arity = "1..*", paramLabel = "FILE", description = "Jobs, .frjob files; or one table of orders, a .csv or .tsv file.")
 	private List<Path> files;
+
+	@Option(names = "--again", description = "Also jobs that are in the order book already, as jobs of their own.")
+	private boolean again;
+
+	@Mixin
+	private CsvImport table = new CsvImport();
 
 	@Override
 	public Integer call() throws Refusal {
+		List<Entry> taken = files.stream().anyMatch(CsvImport::isTable) ? orders() : jobs();
+		if (orders.isJson()) {
+			new OrderReport(orders.out(), true).list(taken, LocalDate.now());
+		} else {
+			taken.forEach(entry -> orders.out().println(entry.number()));
+		}
+		return Status.DONE;
+	}
+
+	private List<Entry> orders() throws Refusal {
+		if (files.size() > 1 || again) {
+			throw new Refusal("a table of orders comes alone, and without --again");
+		}
+		return orders.desk(
+				studio -> table.run(files.get(0), studio, orders.person(), spec.commandLine().getErr()));
+	}
+
+	private List<Entry> jobs() throws Refusal {
+		if (table.isSaid()) {
+			throw new Refusal("mappings are for tables of orders, which end in .csv or .tsv");
+		}
 		List<Job> jobs = new ArrayList<>();
 		for (Path file : files) {
 			jobs.add(Preparation.load(file));
 		}
-		List<Entry> taken = new ArrayList<>();
-		for (Job job : jobs) {
-			taken.add(orders.book(book -> book.takeIn(job, orders.person())));
-			if (!orders.isJson()) {
-				orders.out().println(taken.get(taken.size() - 1).number());
-			}
-		}
-		if (orders.isJson()) {
-			new OrderReport(orders.out(), true).list(taken, LocalDate.now());
-		}
-		return Status.DONE;
+		return orders.book(book -> book.takeIn(jobs, again, orders.person()));
 	}
 }

@@ -1,12 +1,22 @@
 package org.frisket.cli.orders;
 
+import java.io.IOException;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.concurrent.Callable;
 
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
+import org.frisket.cli.work.Preparation;
+import org.frisket.geometry.Tolerance;
 import org.frisket.model.Stage;
 import org.frisket.orders.Entry;
+import org.frisket.orders.OrderBook;
+import org.frisket.orders.OrderException;
+import org.frisket.orders.stages.StageRuleException;
+import org.frisket.orders.stages.StageRules;
+import org.frisket.prepare.Finding;
+import org.frisket.studio.StudioFolder;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -32,14 +42,16 @@ final class OrdersStageVerb implements Callable<Integer> {
 	@Option(names = "--undo", description = "Back to the stage before the last change; the history tells of both.")
 	private boolean undo;
 
+	@Option(names = "--anyway", description = "Even if a rule of the studio is against it; see frisket orders rules.")
+	private boolean anyway;
+
 	@Override
 	public Integer call() throws Refusal {
 		if (undo == (stage != null)) {
 			throw new Refusal("say which stage, or --undo");
 		}
 		Stage to = undo ? null : OrderReport.stage(stage);
-		Entry entry = orders.book(book -> undo ? book.undoStage(number, orders.person())
-				: book.stage(number, to, orders.person(), remark));
+		Entry entry = orders.desk(studio -> moved(studio, to));
 		OrderReport report = new OrderReport(orders.out(), orders.isJson());
 		if (orders.isJson()) {
 			report.one(entry, orders.book(book -> book.history(number)), LocalDate.now());
@@ -47,5 +59,30 @@ final class OrdersStageVerb implements Callable<Integer> {
 			orders.out().println(OrderReport.line(entry, LocalDate.now()));
 		}
 		return Status.DONE;
+	}
+
+	private Entry moved(StudioFolder studio, Stage to) throws IOException, OrderException, Refusal {
+		OrderBook book = new OrderBook(studio);
+		if (undo) {
+			return book.undoStage(number, orders.person());
+		}
+		if (anyway) {
+			return book.stage(number, to, orders.person(), remark);
+		}
+		try {
+			return book.stage(number, to, orders.person(), remark, new StageRules(studio).gate(() -> blocking(book)));
+		} catch (StageRuleException against) {
+			throw new Refusal(against.getMessage() + "; --anyway does it this once");
+		}
+	}
+
+	/** What cannot be worked out cannot be cut either. */
+	private List<String> blocking(OrderBook book) {
+		try {
+			return Preparation.of(book.open(number).job(), Tolerance.DEFAULT).findings().stream().filter(Finding::isBlocking)
+					.map(Finding::message).toList();
+		} catch (IOException | OrderException | Refusal e) {
+			return List.of(e.getMessage());
+		}
 	}
 }

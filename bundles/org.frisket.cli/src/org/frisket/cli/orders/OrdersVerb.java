@@ -23,8 +23,9 @@ import picocli.CommandLine.Spec;
 /** Every job of the studio. Its options may stand before or behind the verb. */
 @Command(name = "orders", description = "Keeps the order book: every job, from enquiry to delivery.", synopsisSubcommandLabel = "WHAT", //
 		subcommands = { OrdersListVerb.class, OrdersShowVerb.class, OrdersAddVerb.class, OrdersStageVerb.class,
-				OrdersImportVerb.class, OrdersExportVerb.class, OrdersDatabaseVerb.class,
-				OrdersBackupVerb.class, OrdersRestoreVerb.class })
+				OrdersProofVerb.class, OrdersRulesVerb.class, OrdersCustomerVerb.class, OrdersReportVerb.class,
+				OrdersImportVerb.class, OrdersExportVerb.class, OrdersDatabaseVerb.class, OrdersBackupVerb.class,
+				OrdersRestoreVerb.class })
 public final class OrdersVerb extends VerbGroup {
 
 	@Spec
@@ -49,15 +50,24 @@ public final class OrdersVerb extends VerbGroup {
 		T with(OrderBook book) throws IOException, OrderException, Refusal;
 	}
 
+	/** What is done with what else is kept of orders. */
+	interface DeskTask<T> {
+		T with(StudioFolder studio) throws IOException, OrderException, Refusal;
+	}
+
 	/** What is done with the studio as a whole. */
 	interface StudioTask<T> {
 		T with(StudioFolder studio) throws Refusal;
 	}
 
 	<T> T book(Task<T> task) throws Refusal {
+		return desk(folder -> task.with(new OrderBook(folder)));
+	}
+
+	<T> T desk(DeskTask<T> task) throws Refusal {
 		return studio(folder -> {
 			try {
-				return task.with(new OrderBook(folder));
+				return task.with(folder);
 			} catch (IOException | OrderException | IllegalArgumentException e) {
 				throw new Refusal(e);
 			}

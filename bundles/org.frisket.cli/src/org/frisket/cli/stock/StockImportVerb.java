@@ -1,17 +1,13 @@
 package org.frisket.cli.stock;
 
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
 
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
-import org.frisket.material.csv.CsvProblem;
+import org.frisket.cli.work.TableFile;
 import org.frisket.material.csv.StockImport;
-import org.frisket.model.WholeFile;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -23,9 +19,6 @@ import picocli.CommandLine.Spec;
 /** Stock from a table. */
 @Command(name = "import", description = "Takes in stock from a table of comma-separated values, all of it or none.", sortOptions = false)
 final class StockImportVerb implements Callable<Integer> {
-
-	private static final int TOLD = 50;
-	private static final long LARGEST = 256L << 20;
 
 	@Spec
 	private CommandSpec spec;
@@ -44,12 +37,13 @@ final class StockImportVerb implements Callable<Integer> {
 
 	@Override
 	public Integer call() throws Refusal {
-		byte[] content = content();
+		TableFile csv = new TableFile(file);
+		byte[] content = csv.bytes();
 		StockImport table = shelf.change(there -> {
 			StockImport read = StockImport.of(content, there, replace);
 			read.remarks().forEach(remark -> spec.commandLine().getErr().println(file + ": " + remark));
 			if (!read.problems().isEmpty()) {
-				refuseOrTell(read);
+				csv.tell(read.problems(), !skipBad || !read.usable(), spec.commandLine().getErr());
 			}
 			read.run(there);
 			return read;
@@ -58,29 +52,5 @@ final class StockImportVerb implements Callable<Integer> {
 		out.println("took in " + table.rows().size() + " from " + file
 				+ (table.problems().isEmpty() ? "" : "; problems: " + table.problems().size()));
 		return table.problems().isEmpty() ? Status.DONE : Status.BLOCKED;
-	}
-
-	private byte[] content() throws Refusal {
-		try {
-			if (Files.size(file) > LARGEST) {
-				throw new Refusal(file + ": it is larger than " + (LARGEST >> 20) + " MB");
-			}
-			return Files.readAllBytes(file);
-		} catch (IOException e) {
-			throw new Refusal(file + ": " + WholeFile.reason(e));
-		}
-	}
-
-	private void refuseOrTell(StockImport read) throws Refusal {
-		List<CsvProblem> problems = read.problems();
-		boolean refused = !skipBad || !read.usable();
-		PrintWriter err = spec.commandLine().getErr();
-		problems.stream().skip(refused ? 1 : 0).limit(TOLD).forEach(problem -> err.println(file + ": " + problem));
-		if (problems.size() > TOLD) {
-			err.println(file + ": problems in all: " + problems.size());
-		}
-		if (refused) {
-			throw new Refusal(file + ": nothing was taken in: " + problems.get(0));
-		}
 	}
 }

@@ -13,6 +13,8 @@ import java.util.stream.Stream;
 
 import org.eclipse.osgi.util.NLS;
 import org.frisket.material.StockField;
+import org.frisket.studio.csv.CsvProblem;
+import org.frisket.studio.csv.CsvTable;
 
 /** The first row of a table: which column holds what. Columns that are not known stay unread, and are a problem. */
 final class CsvHeaders {

@@ -3,6 +3,7 @@ package org.frisket.material.csv;
 import java.util.List;
 
 import org.frisket.material.Stock;
+import org.frisket.studio.csv.CsvProblem;
 
 /**
  * What a table came to.

@@ -10,10 +10,6 @@ final class Messages extends NLS {
 	public static String CsvHeaders_missing;
 	public static String CsvHeaders_twice;
 	public static String CsvHeaders_unknown;
-	public static String CsvProblem_cell;
-	public static String CsvProblem_row;
-	public static String CsvTable_quotes;
-	public static String CsvText_latin1;
 	public static String StockCsv_cells;
 	public static String StockCsv_empty;
 	public static String StockCsv_encoding;

@@ -24,6 +24,9 @@ import org.frisket.material.StockBuilder;
 import org.frisket.material.StockField;
 import org.frisket.material.StockIds;
 import org.frisket.model.WholeFile;
+import org.frisket.studio.csv.CsvProblem;
+import org.frisket.studio.csv.CsvTable;
+import org.frisket.studio.csv.CsvText;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;

@@ -15,6 +15,7 @@ import org.frisket.material.Stock;
 import org.frisket.material.StockField;
 import org.frisket.material.StockIds;
 import org.frisket.material.StockShelf;
+import org.frisket.studio.csv.CsvProblem;
 import org.frisket.studio.store.StoreException;
 
 /**

@@ -34,6 +34,11 @@ public final class JobRows {
 		return Sql.list(connection, SELECT + "WHERE j.changed >= ? ORDER BY j.number DESC", JobRows::entry, time(since));
 	}
 
+	/** The latest numbers first. @param customer its id */
+	public static List<Entry> ofCustomer(Connection connection, String customer) throws SQLException {
+		return Sql.list(connection, SELECT + "WHERE j.customer = ? ORDER BY j.number DESC", JobRows::entry, customer);
+	}
+
 	public static Optional<Entry> find(Connection connection, long number) throws SQLException {
 		return Sql.first(connection, SELECT + "WHERE j.number = ?", JobRows::entry, number);
 	}

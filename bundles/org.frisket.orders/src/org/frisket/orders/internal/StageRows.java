@@ -8,6 +8,8 @@ import java.util.List;
 import org.frisket.model.FrisketFactory;
 import org.frisket.model.Stage;
 import org.frisket.model.StageChange;
+import org.frisket.orders.Entry;
+import org.frisket.orders.StageStep;
 import org.frisket.studio.store.Sql;
 
 /** What became of jobs: added to, and never changed. */
@@ -36,5 +38,15 @@ public final class StageRows {
 				row -> row.getInt(1), job).orElse(1);
 		Sql.update(connection, "INSERT INTO orders_stage_change (job, place, changed_at, person, from_stage, to_stage, remark) "
 				+ "VALUES (?, ?, ?, ?, ?, ?, ?)", job, place, JobRows.time(at), person, from, to, remark);
+	}
+
+	/** The stage a job stands at, or stood at before it was put on hold or cancelled. */
+	public static Stage stood(Connection connection, Entry entry) throws SQLException {
+		Stage stood = entry.stage();
+		List<StageChange> history = list(connection, entry.id());
+		for (int i = history.size() - 1; i >= 0 && StageStep.isAside(stood); i--) {
+			stood = history.get(i).getFrom();
+		}
+		return StageStep.isAside(stood) ? Stage.ENQUIRY : stood;
 	}
 }

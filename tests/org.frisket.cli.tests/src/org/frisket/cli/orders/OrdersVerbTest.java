@@ -17,6 +17,8 @@ import java.util.Optional;
 import org.frisket.cli.Frisket;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
+import org.frisket.model.Jobs;
+import org.frisket.model.OperationKind;
 import org.frisket.model.Stage;
 import org.frisket.studio.Studio;
 import org.frisket.testkit.SampleJobs;
@@ -88,7 +90,10 @@ class OrdersVerbTest {
 	@Test
 	void stagesTellWhoAndWhyAndCanBeTakenBack() {
 		String number = number(orders("add", "--title", "Banner"));
-		assertEquals(0, orders("stage", number, "approved", "--remark", "by telephone").status());
+		Answer early = orders("stage", number, "approved");
+		assertEquals(2, early.status());
+		assertTrue(early.err().contains("--anyway"), early.err());
+		assertEquals(0, orders("stage", number, "approved", "--remark", "by telephone", "--anyway").status());
 		assertEquals(0, orders("stage", number, "on-hold").status());
 		assertEquals(0, orders("stage", number, "--undo").status());
 		JsonObject job = json(orders("show", number, "--json"));
@@ -113,6 +118,7 @@ class OrdersVerbTest {
 		assertEquals(number, same.getNumber());
 		same.setStage(job.getStage());
 		same.setNumber(job.getNumber());
+		same.setId(job.getId());
 		same.getHistory().clear();
 		assertArrayEquals(Files.readAllBytes(file), JobFile.toBytes(same));
 		Answer twice = orders("import", file.toString());
@@ -124,7 +130,9 @@ class OrdersVerbTest {
 	void mistakesAreNamedAndKeepNothing() {
 		for (String[] wrong : new String[][] { { "add", "--title", " " }, { "add", "--title", "x", "--quantity", "0" },
 				{ "add", "--title", "x", "--due", "soon" }, { "show", "7" }, { "stage", "7", "approved" },
-				{ "stage", "7", "gone" }, { "stage", "7" }, { "export", "7", "--out", "x.txt" }, { "list", "--stage", "gone" },
+				{ "stage", "7", "gone" }, { "stage", "7" }, { "export", "7", "--out", "x.txt" }, { "rules", "no-such", "off" }, { "rules", "no-such" },
+				{ "report", "weather" }, { "customer" }, { "customer", "show", "Nobody" }, { "customer", "set", "Nobody" },
+				{ "import", "nowhere.csv" }, { "import", "a.frjob", "--map", "title=x" }, { "list", "--stage", "gone" },
 				{ "import", "nowhere.frjob" }, { "list", "--db", "jdbc:strange:x" }, {} }) {
 			Answer answer = orders(wrong);
 			assertEquals(2, answer.status(), String.join(" ", wrong) + answer.out());
@@ -151,5 +159,100 @@ class OrdersVerbTest {
 		assertEquals("jdbc:postgresql://desk/studio", orders("database").out().strip());
 		assertEquals(2, orders("database", "--db", "jdbc:postgresql://desk/studio?password=tern").status());
 		assertTrue(orders("database", "--own").out().contains("studio.mv.db"));
+	}
+
+	private Path composed(String text) {
+		Path file = folder.resolve(text.replace(' ', '-') + ".frjob");
+		ByteArrayOutputStream err = new ByteArrayOutputStream();
+		assertEquals(0, Frisket.run(
+				new String[] { "compose", "--text", text, "--font", "Liberation Serif Bold", "--height", "40mm", "--out",
+						file.toString() },
+				new PrintStream(new ByteArrayOutputStream()), new PrintStream(err)), err.toString());
+		return file;
+	}
+
+	@Test
+	void composedJobsComeOneAfterAnother() {
+		Path ferry = composed("Ferry");
+		String first = number(orders("import", ferry.toString()));
+		String second = number(orders("import", composed("Tern").toString()));
+		assertEquals(Integer.parseInt(first) + 1, Integer.parseInt(second));
+		assertEquals("Ferry", json(orders("show", first, "--json")).get("title").getAsString());
+		assertEquals(2, orders("import", ferry.toString()).status());
+		assertEquals("3", number(orders("import", ferry.toString(), "--again")));
+	}
+
+	@Test
+	void rulesAreKeptUntilTheyAreTurnedOff() {
+		String number = number(orders("add", "--title", "Banner"));
+		assertEquals(2, orders("stage", number, "approved").status());
+		assertEquals(0, orders("proof", number, "--remark", "by mail").status());
+		assertEquals(0, orders("stage", number, "approved").status());
+		assertEquals(2, orders("stage", number, "designed").status());
+		assertEquals(0, orders("rules", "remark-when-going-back", "off").status());
+		assertEquals(0, orders("stage", number, "designed").status());
+		JsonArray rules = json(orders("rules", "--json")).getAsJsonArray("rules");
+		assertEquals(List.of("true", "true", "false"),
+				List.of(0, 1, 2).stream().map(i -> rules.get(i).getAsJsonObject().get("on").getAsString()).toList());
+	}
+
+	@Test
+	void blockedJobIsNotCut() throws Exception {
+		Path file = folder.resolve("thin.frjob");
+		Job job = Jobs.create("job", "Broken");
+		Jobs.addOperation(Jobs.addOutline(Jobs.addLayer(job, "Card"), "M0 0 nowhere"), OperationKind.CUT);
+		JobFile.save(job, file);
+		String number = number(orders("import", file.toString()));
+		Answer answer = orders("stage", number, "cut");
+		assertEquals(2, answer.status(), answer.out());
+		assertTrue(answer.err().contains("no-blocking-findings off"), answer.err());
+		assertEquals(0, orders("stage", number, "cut", "--anyway").status());
+	}
+
+	@Test
+	void customersAreKeptJoinedHandedOutAndErased() throws Exception {
+		assertEquals(0, orders("customer", "set", "Kelp & Anchor", "--new", "--mail", "office@kelp.example").status());
+		String number = number(orders("add", "--title", "Sign", "--customer", "Kelp and Ancor"));
+		assertEquals(1, json(orders("customer", "list", "--alike", "--json")).getAsJsonArray("pairs").size());
+		assertEquals(0, orders("customer", "merge", "Kelp and Ancor", "Kelp & Anchor").status());
+		assertEquals("Kelp & Anchor", json(orders("show", number, "--json")).get("customer").getAsString());
+		assertEquals(0, orders("customer", "set", "Kelp & Anchor", "--name", "Kelp Works", "--notes", "a\\nb").status());
+		assertEquals("a\nb", json(orders("customer", "show", "Kelp Works", "--json")).get("notes").getAsString());
+		Path file = folder.resolve("kept.json");
+		assertEquals(0, orders("customer", "export", "Kelp Works", "--out", file.toString()).status());
+		assertTrue(Files.readString(file).contains("office@kelp.example"));
+		assertEquals(2, orders("customer", "erase", "Kelp Works").status());
+		assertEquals(0, orders("customer", "erase", "Kelp Works", "--yes").status());
+		assertTrue(json(orders("show", number, "--json")).get("customer").getAsString().startsWith("erased customer "));
+	}
+
+	@Test
+	void tableOfOrdersIsTakenInWholeOrNotAtAll() throws Exception {
+		Path file = folder.resolve("orders.csv");
+		Files.writeString(file, "Name,Client,Date,Qty,Ref\nTags,Tern Bookshop,3/1/2027,40,A-1\nCards,,13/13/2027,x,A-2\n");
+		Answer bad = orders("import", file.toString(), "--dates", "mdy");
+		assertEquals(2, bad.status());
+		assertTrue(bad.err().contains("row 3, column “Date”") && bad.err().contains("row 3, column “Qty”"), bad.err());
+		assertEquals(0, json(orders("list", "--json")).getAsJsonArray("jobs").size());
+		Files.writeString(file, "Name,Client,Date,Qty,Ref\nTags,Tern Bookshop,3/1/2027,40,A-1\nCards,,,,A-2\n");
+		assertEquals("1\n2", orders("import", file.toString(), "--map", "title=Name,due=Date", "--dates", "mdy",
+				"--remember", "shop").out().strip());
+		Files.writeString(file, "Name,Client,Date,Qty,Ref\nTags,Tern Bookshop,3/1/2027,40,A-1\nMenu,,3/2/2027,1,A-3\n");
+		assertEquals(2, orders("import", file.toString(), "--mapping", "shop").status());
+		assertEquals("3", number(orders("import", file.toString(), "--mapping", "shop", "--skip-known")));
+		assertEquals("2027-03-02", json(orders("show", "3", "--json")).get("due").getAsString());
+		assertEquals(2, orders("import", file.toString(), "--mapping", "other").status());
+	}
+
+	@Test
+	void ticketAndReportsAreWritten() throws Exception {
+		String number = number(orders("import", composed("Gull").toString()));
+		Path ticket = folder.resolve("gull.xjdf");
+		assertEquals(0, orders("export", number, "--out", ticket.toString()).status());
+		String xml = Files.readString(ticket);
+		assertTrue(xml.contains("<XJDF") && xml.contains("JobID=\"" + number + "\"") && xml.contains("CutPath="), xml);
+		assertEquals(0, orders("stage", number, "delivered", "--anyway").status());
+		assertTrue(orders("report", "stages", "--csv").out().contains("delivered,1,1,0,0,0,0,0,0"));
+		assertEquals(1, json(orders("report", "on-time", "--json")).getAsJsonArray("months").size());
 	}
 }

@@ -14,6 +14,7 @@ import java.util.Random;
 import java.util.Set;
 
 import org.frisket.material.Stock;
+import org.frisket.studio.csv.CsvProblem;
 import org.junit.jupiter.api.Test;
 
 class StockCsvTest {

@@ -1,4 +1,4 @@
-package org.frisket.material.csv;
+package org.frisket.studio.csv;
 
 import org.eclipse.osgi.util.NLS;
 

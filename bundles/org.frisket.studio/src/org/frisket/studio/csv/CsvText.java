@@ -1,4 +1,4 @@
-package org.frisket.material.csv;
+package org.frisket.studio.csv;
 
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -12,12 +12,12 @@ import java.util.Optional;
  *
  * @param remark if the encoding was a guess
  */
-record CsvText(String text, Optional<String> remark) {
+public record CsvText(String text, Optional<String> remark) {
 
 	private static final char BYTE_ORDER_MARK = '\uFEFF';
 
 	/** @throws CharacterCodingException if a file with a byte order mark is not what that says */
-	static CsvText of(byte[] file) throws CharacterCodingException {
+	public static CsvText of(byte[] file) throws CharacterCodingException {
 		if (startsWith(file, 0xFF, 0xFE)) {
 			return new CsvText(decoded(file, StandardCharsets.UTF_16LE), Optional.empty());
 		}

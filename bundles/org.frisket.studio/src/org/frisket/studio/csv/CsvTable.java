@@ -1,4 +1,4 @@
-package org.frisket.material.csv;
+package org.frisket.studio.csv;
 
 import java.io.IOException;
 import java.io.StringReader;
@@ -15,7 +15,7 @@ import de.siegmar.fastcsv.reader.CsvRecord;
  * The rows of a text as cells. A row whose quotes do not match is a problem of its own; the rows go on at the next line
  * of the text.
  */
-final class CsvTable {
+public final class CsvTable {
 
 	private final String text;
 	private final CsvReader.CsvReaderBuilder reader;
@@ -26,14 +26,14 @@ final class CsvTable {
 	private long number;
 
 	/** @param number as a spreadsheet counts */
-	record Row(long number, List<String> cells) {
+	public record Row(long number, List<String> cells) {
 
-		boolean isEmpty() {
+		public boolean isEmpty() {
 			return cells.stream().allMatch(String::isBlank);
 		}
 	}
 
-	CsvTable(String text, char separator) {
+	public CsvTable(String text, char separator) {
 		this.text = text;
 		reader = CsvReader.builder().fieldSeparator(separator).skipEmptyLines(false).allowExtraFields(true)
 				.allowMissingFields(true).allowUnclosedQuote(false);
@@ -82,11 +82,11 @@ final class CsvTable {
 	}
 
 	/** Those that could be read, in their order. */
-	List<Row> rows() {
+	public List<Row> rows() {
 		return rows;
 	}
 
-	List<CsvProblem> problems() {
+	public List<CsvProblem> problems() {
 		return problems;
 	}
 }

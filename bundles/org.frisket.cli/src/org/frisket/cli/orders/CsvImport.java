@@ -1,0 +1,79 @@
+package org.frisket.cli.orders;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+import org.frisket.cli.line.Refusal;
+import org.frisket.cli.work.TableFile;
+import org.frisket.orders.Entry;
+import org.frisket.orders.OrderException;
+import org.frisket.orders.intake.DateForm;
+import org.frisket.orders.intake.OrderIntake;
+import org.frisket.orders.intake.OrderMapping;
+import org.frisket.orders.intake.OrderReading;
+import org.frisket.orders.intake.RememberedMappings;
+import org.frisket.studio.StudioFolder;
+
+import picocli.CommandLine.Option;
+
+/** How orders are taken in from a table. */
+final class CsvImport {
+
+	@Option(names = "--map", paramLabel = "FIELD=COLUMN,…", description = "Which columns of a table hold the title, customer, due, quantity, notes and reference, such as title=Name,due=Date; the others are guessed by their headers.")
+	private String map;
+
+	@Option(names = "--mapping", paramLabel = "NAME", description = "As it was remembered by this name.")
+	private String mapping;
+
+	@Option(names = "--remember", paramLabel = "NAME", description = "Remembers the mapping by this name, for all desks.")
+	private String remember;
+
+	@Option(names = "--dates", paramLabel = "iso|dmy|mdy", description = "In what order the table writes days (default: year first, or day first with dots).")
+	private String dates;
+
+	@Option(names = "--skip-known", description = "Leaves out rows whose reference has come before.")
+	private boolean skipKnown;
+
+	static boolean isTable(Path file) {
+		String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
+		return name.endsWith(".csv") || name.endsWith(".tsv");
+	}
+
+	/** Whether anything was said that only a table can be told. */
+	boolean isSaid() {
+		return map != null || mapping != null || remember != null || dates != null || skipKnown;
+	}
+
+	List<Entry> run(Path file, StudioFolder studio, String person, PrintWriter err)
+			throws IOException, OrderException, Refusal {
+		OrderIntake intake = new OrderIntake(studio);
+		TableFile csv = new TableFile(file);
+		OrderReading table = intake.read(csv.bytes(), said(studio), skipKnown);
+		table.remarks().forEach(remark -> err.println(file + ": " + remark));
+		if (!table.problems().isEmpty()) {
+			csv.tell(table.problems(), true, err);
+		}
+		List<Entry> taken = intake.takeIn(table, person);
+		if (remember != null) {
+			new RememberedMappings(studio).remember(remember, table.mapping());
+		}
+		return taken;
+	}
+
+	private OrderMapping said(StudioFolder studio) throws IOException, Refusal {
+		if (map != null && mapping != null) {
+			throw new Refusal("--map or --mapping, not both");
+		}
+		OrderMapping said = map == null ? new OrderMapping(Map.of(), Optional.empty()) : OrderMapping.parse(map);
+		if (mapping != null) {
+			said = new RememberedMappings(studio).recall(mapping)
+					.orElseThrow(() -> new Refusal("--mapping: nothing is remembered as “" + mapping + "”"));
+		}
+		return dates == null ? said : said.withDates(DateForm.of(dates));
+	}
+}

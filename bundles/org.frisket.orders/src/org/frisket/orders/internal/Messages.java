@@ -1,0 +1,17 @@
+package org.frisket.orders.internal;
+
+import org.eclipse.osgi.util.NLS;
+
+final class Messages extends NLS {
+
+	public static String KeptJobs_alreadyThere;
+	public static String KeptJobs_damaged;
+	public static String KeptJobs_noJob;
+
+	static {
+		initializeMessages("org.frisket.orders.internal.messages", Messages.class);
+	}
+
+	private Messages() {
+	}
+}

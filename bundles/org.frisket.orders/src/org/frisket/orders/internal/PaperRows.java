@@ -1,0 +1,35 @@
+package org.frisket.orders.internal;
+
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.List;
+
+import org.frisket.orders.Paper;
+import org.frisket.orders.PaperKind;
+import org.frisket.studio.store.Sql;
+
+/** What was handed out of jobs: added to, and never changed. */
+public final class PaperRows {
+
+	private PaperRows() {
+	}
+
+	/** The oldest first. */
+	public static List<Paper> list(Connection connection, String job) throws SQLException {
+		return Sql.list(connection, "SELECT kind, made_at, person, remark FROM orders_paper WHERE job = ? ORDER BY place",
+				row -> new Paper(PaperKind.valueOf(row.getString(1)), JobRows.instant(row, 2), row.getString(3),
+						row.getString(4)),
+				job);
+	}
+
+	public static boolean has(Connection connection, String job, PaperKind kind) throws SQLException {
+		return list(connection, job).stream().anyMatch(paper -> paper.kind() == kind);
+	}
+
+	public static void add(Connection connection, String job, Paper paper) throws SQLException {
+		int place = Sql.first(connection, "SELECT COALESCE(MAX(place), 0) + 1 FROM orders_paper WHERE job = ?",
+				row -> row.getInt(1), job).orElse(1);
+		Sql.update(connection, "INSERT INTO orders_paper (job, place, kind, made_at, person, remark) VALUES (?, ?, ?, ?, ?, ?)",
+				job, place, paper.kind(), JobRows.time(paper.at()), paper.person(), paper.remark());
+	}
+}

@@ -1,0 +1,43 @@
+package org.frisket.orders;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+
+import org.frisket.studio.StudioFolder;
+import org.frisket.studio.store.Databases;
+import org.frisket.testkit.PostgresServer;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A studio whose order book is in its folder, or on a server that all tests of a class share. */
+public abstract class BothDatabases {
+
+	private static PostgresServer server;
+
+	@TempDir
+	Path home;
+
+	@BeforeAll
+	static void start() throws IOException {
+		server = PostgresServer.start();
+	}
+
+	@AfterAll
+	static void stop() throws IOException {
+		server.close();
+	}
+
+	@AfterEach
+	void folderAgain() {
+		Databases.choose(Optional.empty());
+	}
+
+	/** @param shared whether its order book is on the server */
+	protected StudioFolder studio(boolean shared) {
+		Databases.choose(shared ? Optional.of(server.address()) : Optional.empty());
+		return new StudioFolder(home.resolve("studio"));
+	}
+}
