@@ -15,6 +15,11 @@ public interface StageRule {
 	/** For people. */
 	String title();
 
+	/** Whether it holds as long as a studio has not decided. */
+	default boolean isUsual() {
+		return true;
+	}
+
 	/**
 	 * What is against a step, for people; empty if nothing is.
 	 *

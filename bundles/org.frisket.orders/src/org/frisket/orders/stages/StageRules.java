@@ -11,7 +11,7 @@ import org.frisket.orders.OrderException;
 import org.frisket.orders.StageGate;
 import org.frisket.studio.StudioFolder;
 
-/** The rules of a studio: all that there are, but those it has turned off, in its preferences and so for all its desks. */
+/** The rules of a studio: all that there are, on or off, as its preferences say and so for all its desks. */
 public final class StageRules {
 
 	private static final String PREFERENCE = "orders.rule.";
@@ -29,10 +29,14 @@ public final class StageRules {
 		return List.of(UsualRule.values());
 	}
 
-	/** @throws IOException if the studio's preferences cannot be read */
+	/**
+	 * Whether a rule holds here; as long as nobody has decided, as is usual.
+	 *
+	 * @throws IOException if the studio's preferences cannot be read
+	 */
 	public boolean isOn(StageRule rule) throws IOException {
-		return !studio.preferences().get(PREFERENCE + rule.id()).map(String::strip).filter(OFF::equalsIgnoreCase)
-				.isPresent();
+		return studio.preferences().get(PREFERENCE + rule.id()).map(String::strip).map(text -> !text.equalsIgnoreCase(OFF))
+				.orElseGet(rule::isUsual);
 	}
 
 	/**

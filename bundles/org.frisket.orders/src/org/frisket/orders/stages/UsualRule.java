@@ -20,6 +20,12 @@ enum UsualRule implements StageRule {
 			return Messages.UsualRule_proof;
 		}
 
+		/** Many a customer approves by telephone. */
+		@Override
+		public boolean isUsual() {
+			return false;
+		}
+
 		@Override
 		public Optional<String> objection(StageStep step, Supplier<List<String>> blocking) {
 			return step.to() == Stage.APPROVED && step.reaches(Stage.APPROVED) && !step.proof()

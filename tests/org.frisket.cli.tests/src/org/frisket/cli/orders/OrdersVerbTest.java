@@ -185,6 +185,7 @@ class OrdersVerbTest {
 	@Test
 	void rulesAreKeptUntilTheyAreTurnedOff() {
 		String number = number(orders("add", "--title", "Banner"));
+		assertEquals(0, orders("rules", "proof-before-approval", "on").status());
 		assertEquals(2, orders("stage", number, "approved").status());
 		assertEquals(0, orders("proof", number, "--remark", "by mail").status());
 		assertEquals(0, orders("stage", number, "approved").status());

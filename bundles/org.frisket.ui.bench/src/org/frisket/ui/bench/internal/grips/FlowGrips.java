@@ -93,7 +93,9 @@ public final class FlowGrips {
 			return null;
 		}
 		return Optional.ofNullable(document.picture().prepared())
-				.flatMap(prepared -> Jobs.element(prepared.job(), wording.getId())).map(Wording.class::cast).orElse(wording);
+				.flatMap(prepared -> Jobs.element(prepared.job(), wording.getId()))
+				// an element that is gone by now may have had the same id
+				.filter(Wording.class::isInstance).map(Wording.class::cast).orElse(wording);
 	}
 
 	/** Around the letters as they are seen, in the wording's own frame. */
