@@ -24,6 +24,7 @@ import org.frisket.geometry.Tolerance;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
@@ -49,6 +50,7 @@ public final class Frisket implements Runnable {
 		PrintWriter answers = new PrintWriter(out, true, StandardCharsets.UTF_8);
 		PrintWriter complaints = new PrintWriter(err, true, StandardCharsets.UTF_8);
 		CommandLine line = new CommandLine(new Frisket());
+		helpEach(line);
 		line.setOut(answers).setErr(complaints);
 		line.setUsageHelpAutoWidth(true);
 		line.setCaseInsensitiveEnumValuesAllowed(true);
@@ -57,6 +59,14 @@ public final class Frisket implements Runnable {
 				+ e.getCommandLine().getCommandSpec().qualifiedName() + " --help)"));
 		line.setExecutionExceptionHandler((e, commandLine, result) -> refuse(commandLine, reason(e)));
 		return line.execute(arguments);
+	}
+
+	/** Verbs of groups that share their options have none of their own for it. */
+	private static void helpEach(CommandLine line) {
+		if (line.getCommandSpec().findOption("--help") == null) {
+			line.getCommandSpec().addOption(OptionSpec.builder("--help").usageHelp(true).description("Shows this help.").build());
+		}
+		line.getSubcommands().values().forEach(Frisket::helpEach);
 	}
 
 	private static int refuse(CommandLine verb, String message) {

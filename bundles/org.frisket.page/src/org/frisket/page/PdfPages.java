@@ -1,6 +1,7 @@
 package org.frisket.page;
 
 import java.awt.geom.AffineTransform;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.ByteBuffer;
@@ -18,12 +19,14 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
 import org.apache.pdfbox.pdmodel.graphics.color.PDDeviceRGB;
+import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
 import org.apache.pdfbox.util.Matrix;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Cubic;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Segment;
+import org.frisket.geometry.Transform;
 import org.frisket.prepare.layout.Paper;
 
 /**
@@ -72,12 +75,16 @@ public final class PdfPages implements AutoCloseable {
 
 	/** One more page. */
 	public void add(Paper paper, Content content) throws IOException {
-		PDPage page = new PDPage(new PDRectangle((float) (paper.width() * POINTS_PER_MM),
-				(float) (paper.height() * POINTS_PER_MM)));
+		add(paper.width(), paper.height(), content);
+	}
+
+	/** One more page of this size, in mm. */
+	public void add(double width, double height, Content content) throws IOException {
+		PDPage page = new PDPage(new PDRectangle((float) (width * POINTS_PER_MM), (float) (height * POINTS_PER_MM)));
 		document.addPage(page);
 		try (PDPageContentStream stream = new PDPageContentStream(document, page)) {
 			stream.transform(new Matrix(new AffineTransform(POINTS_PER_MM, 0, 0, -POINTS_PER_MM, 0,
-					paper.height() * POINTS_PER_MM)));
+					height * POINTS_PER_MM)));
 			stream.setLineWidth((float) LINE_WIDTH);
 			content.paint(new Painter(stream));
 		}
@@ -107,6 +114,22 @@ public final class PdfPages implements AutoCloseable {
 				stream.setNonStrokingColor((float) grey);
 				stream.fill();
 			}
+		}
+
+		@Override
+		public void fill(Outline outline, String colour) throws IOException {
+			if (trace(outline)) {
+				stream.setNonStrokingColor(new PDColor(Ink.rgb(colour), PDDeviceRGB.INSTANCE));
+				stream.fill();
+			}
+		}
+
+		@Override
+		public void picture(BufferedImage image, Transform place) throws IOException {
+			// the unit square of a PDF has y upwards
+			Transform up = new Transform(1, 0, 0, -1, 0, 1).then(place);
+			stream.drawImage(LosslessFactory.createFromImage(document, image), new Matrix(
+					new AffineTransform(up.a(), up.b(), up.c(), up.d(), up.e(), up.f())));
 		}
 
 		@Override

@@ -14,6 +14,7 @@ import java.io.OutputStream;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
+import org.frisket.geometry.Transform;
 import org.frisket.prepare.layout.Paper;
 import org.frisket.typography.FontFace;
 import org.frisket.typography.SetText;
@@ -49,6 +50,20 @@ public final class PicturePage implements PagePainter, AutoCloseable {
 	public void fill(Outline outline, double grey) {
 		graphics.setColor(colour(grey));
 		graphics.fill(AwtPath.of(outline.contours()));
+	}
+
+	@Override
+	public void fill(Outline outline, String colour) {
+		float[] rgb = Ink.rgb(colour);
+		graphics.setColor(new Color(rgb[0], rgb[1], rgb[2]));
+		graphics.fill(AwtPath.of(outline.contours()));
+	}
+
+	@Override
+	public void picture(BufferedImage pixels, Transform place) {
+		AffineTransform to = new AffineTransform(place.a(), place.b(), place.c(), place.d(), place.e(), place.f());
+		to.scale(1.0 / pixels.getWidth(), 1.0 / pixels.getHeight());
+		graphics.drawImage(pixels, to, null);
 	}
 
 	@Override

@@ -12,7 +12,7 @@ import java.util.stream.IntStream;
  * Parts a sum so that the parts sum to it exactly: each gets the whole units of its share, and what is left goes by one
  * unit each to those whose shares were cut short most; the earlier first where that is the same.
  */
-final class LargestRemainder {
+public final class LargestRemainder {
 
 	private static final MathContext DIGITS = new MathContext(50);
 
@@ -24,7 +24,7 @@ final class LargestRemainder {
 	 * @param decimals of the smallest unit; no fewer than the whole has
 	 * @param weights  0 or more; equal shares if all are 0
 	 */
-	static List<BigDecimal> part(BigDecimal whole, int decimals, List<Double> weights) {
+	public static List<BigDecimal> part(BigDecimal whole, int decimals, List<Double> weights) {
 		List<BigDecimal> exact = weights.stream().map(BigDecimal::new).toList();
 		BigDecimal sum = exact.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
 		if (sum.signum() == 0) {

@@ -96,6 +96,7 @@ class OrderDeskTest extends BothDatabases {
 		StudioFolder studio = studio(shared);
 		OrderBook book = new OrderBook(studio);
 		StageRules rules = new StageRules(studio);
+		rules.set("proof-before-approval", true);
 		StageGate clean = rules.gate(List::of);
 		long number = book.add(new NewOrder("Banner", "", Optional.empty(), 1, ""), "Ottoline").number();
 		against("proof-before-approval", () -> book.stage(number, Stage.APPROVED, "Ottoline", "", clean));

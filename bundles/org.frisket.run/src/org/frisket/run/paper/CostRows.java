@@ -6,6 +6,8 @@ import java.util.stream.IntStream;
 
 import org.eclipse.osgi.util.NLS;
 import org.frisket.material.Price;
+import org.frisket.page.flow.Column;
+import org.frisket.page.flow.Figures;
 import org.frisket.run.MachineRun;
 import org.frisket.run.RunCost;
 

@@ -8,6 +8,7 @@ import org.frisket.material.tools.Machine;
 import org.frisket.material.tools.Tool;
 import org.frisket.material.trials.Settings;
 import org.frisket.model.OperationKind;
+import org.frisket.page.flow.Figures;
 import org.frisket.run.LegWork;
 import org.frisket.run.MachineRun;
 import org.frisket.toolpath.Leg;
@@ -15,7 +16,7 @@ import org.frisket.toolpath.Stage;
 import org.frisket.toolpath.Stroke;
 
 /** What is said of a leg of a run. */
-final class LegText {
+public final class LegText {
 
 	private static final String BETWEEN = " · ";
 
@@ -25,28 +26,30 @@ final class LegText {
 	private final LegWork work;
 
 	/** @param place of the leg in the run, from 0 */
-	LegText(MachineRun run, int place) {
+	public LegText(MachineRun run, int place) {
 		this.run = run;
 		this.place = place;
 		leg = run.run().legs().get(place);
 		work = run.work().get(place);
 	}
 
-	static OperationKind kind(Stage stage) {
+	/** What is done in a stage. */
+	public static OperationKind kind(Stage stage) {
 		return OperationKind.valueOf(stage.name());
 	}
 
-	OperationKind kind() {
+	/** What is done. */
+	public OperationKind kind() {
 		return kind(leg.stage());
 	}
 
 	/** What is done with which tool. */
-	String head() {
+	public String head() {
 		return NLS.bind(Messages.LegText_head, operation(), name(work.tool()));
 	}
 
 	/** A tool that nobody has described is called by its kind, in the user's language. */
-	static String name(Tool tool) {
+	public static String name(Tool tool) {
 		if (!tool.name().equals(tool.kind().word())) {
 			return tool.name();
 		}
@@ -58,7 +61,8 @@ final class LegText {
 		};
 	}
 
-	private String operation() {
+	/** What is done. */
+	public String operation() {
 		return switch (leg.stage()) {
 		case DRAW -> Messages.LegText_draw;
 		case CREASE -> Messages.LegText_crease;
@@ -83,7 +87,8 @@ final class LegText {
 				: NLS.bind(Messages.LegText_change, name(last.tool()), name(work.tool()));
 	}
 
-	String settings() {
+	/** Exposure, pressure, speed and passes. */
+	public String settings() {
 		Machine machine = run.machine();
 		Settings settings = work.settings();
 		List<String> parts = new ArrayList<>();
@@ -97,7 +102,8 @@ final class LegText {
 		return String.join(BETWEEN, parts);
 	}
 
-	String basis() {
+	/** What the settings rest on. */
+	public String basis() {
 		return switch (work.basis()) {
 		case RUN -> Messages.LegText_byRun;
 		case TRIALS -> Messages.LegText_byTrials;

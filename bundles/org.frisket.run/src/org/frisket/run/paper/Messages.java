@@ -5,12 +5,6 @@ import org.eclipse.osgi.util.NLS;
 /** What the run sheet says, in the user's language. */
 final class Messages extends NLS {
 
-	public static String Figures_inch;
-	public static String Figures_inches;
-	public static String Figures_metre;
-	public static String Figures_millimetre;
-	public static String Figures_millimetres;
-	public static String Figures_minutes;
 	public static String LegText_blade;
 	public static String LegText_byRules;
 	public static String LegText_byRun;
@@ -49,7 +43,6 @@ final class Messages extends NLS {
 	public static String RunSheet_noMachine;
 	public static String RunSheet_nothing;
 	public static String RunSheet_order;
-	public static String RunSheet_page;
 	public static String RunSheet_reason;
 	public static String RunSheet_shareArea;
 	public static String RunSheet_shareJob;
@@ -74,7 +67,6 @@ final class Messages extends NLS {
 	public static String RunSheet_totals;
 	public static String RunSheet_travel;
 	public static String RunSheet_unknown;
-	public static String SheetPicture_bar;
 	public static String SheetPicture_start;
 	public static String Warnings_finding;
 

@@ -17,9 +17,13 @@ import org.frisket.model.Job;
 import org.frisket.model.Sheet;
 import org.frisket.page.Ink;
 import org.frisket.page.PagePainter;
-import org.frisket.page.PdfPages;
-import org.frisket.page.Words;
+import org.frisket.page.flow.Block;
+import org.frisket.page.flow.Column;
+import org.frisket.page.flow.Figures;
+import org.frisket.page.flow.FlowedPages;
+import org.frisket.page.flow.SignBox;
 import org.frisket.prepare.PreparedJob;
+import org.frisket.prepare.layout.PageSetup;
 import org.frisket.run.MachineRun;
 import org.frisket.run.RunCost;
 import org.frisket.toolpath.Stroke;
@@ -30,11 +34,9 @@ import org.frisket.toolpath.Stroke;
  */
 public final class RunSheet {
 
-	private static final double MARGIN = 12;
-	private static final double PAGE_HEAD = 9;
+	private static final double MARGIN = FlowedPages.MARGIN;
 	private static final double SAMPLE = 18;
 	private static final double NUMBER_ROOM = 7;
-	private static final double SIGN_HEIGHT = 13;
 	private static final double AROUND = 5;
 
 	private final MachineRun run;
@@ -42,6 +44,7 @@ public final class RunSheet {
 	private final RunCost cost;
 	private final RunSheetForm form;
 	private final Figures figures;
+	private final FlowedPages pages;
 	private final Column column;
 
 	private RunSheet(MachineRun run, PreparedJob content, RunCost cost, RunSheetForm form) {
@@ -50,7 +53,8 @@ public final class RunSheet {
 		this.cost = cost;
 		this.form = form;
 		figures = new Figures(form.inches());
-		column = new Column(MARGIN, form.paper().width() - 2 * MARGIN);
+		pages = new FlowedPages(new PageSetup(form.paper(), false, true), title());
+		column = pages.column();
 	}
 
 	/**
@@ -87,14 +91,7 @@ public final class RunSheet {
 		legs();
 		CostRows.add(column, run, cost);
 		signatures();
-		List<List<Block>> pages = column.pages(form.paper().height() - 2 * MARGIN - PAGE_HEAD);
-		try (PdfPages pdf = new PdfPages(title(), identity(), Optional.empty())) {
-			for (int i = 0; i < pages.size(); i++) {
-				int number = i;
-				pdf.add(form.paper(), painter -> page(painter, pages.get(number), number + 1, pages.size()));
-			}
-			pdf.write(out);
-		}
+		pages.write(column, identity(), out);
 	}
 
 	private String title() {
@@ -110,22 +107,10 @@ public final class RunSheet {
 		return String.join(" · ", parts);
 	}
 
-	/** What tells this sheet from others: all it says, and where its strokes begin. */
+	/** What tells this sheet from others: its job, and where its strokes begin. */
 	private String identity() {
-		return content.job().getId() + " " + column.texts() + run.run().strokes().map(Stroke::start)
+		return content.job().getId() + " " + run.run().strokes().map(Stroke::start)
 				.map(Point::toString).collect(Collectors.joining());
-	}
-
-	private void page(PagePainter painter, List<Block> blocks, int number, int count) throws IOException {
-		String pageOf = NLS.bind(Messages.RunSheet_page, number, count);
-		double room = Words.width(pageOf, Column.TEXT);
-		painter.words(title(), MARGIN, MARGIN + Column.TITLE, Column.TITLE, column.width() - room - 5, Column.BLACK);
-		painter.words(pageOf, MARGIN + column.width() - room, MARGIN + Column.TITLE, Column.TEXT, room + 0.1, Column.DARK);
-		double top = MARGIN + PAGE_HEAD;
-		for (Block block : blocks) {
-			block.content().paint(painter, top);
-			top += block.height();
-		}
 	}
 
 	/** The sheet, or what the job on the bench takes up. */
@@ -183,16 +168,7 @@ public final class RunSheet {
 
 	private void signatures() {
 		column.heading(Messages.RunSheet_signed);
-		List<String> boxes = List.of(Messages.RunSheet_signSetUp, Messages.RunSheet_signTest, Messages.RunSheet_signDone,
-				Messages.RunSheet_signCounted);
-		column.add(new Block(SIGN_HEIGHT + 2, boxes, (painter, top) -> {
-			double width = (column.width() + 2) / boxes.size();
-			for (int i = 0; i < boxes.size(); i++) {
-				double x = MARGIN + i * width;
-				Column.box(painter, x, top + 1, width - 2, SIGN_HEIGHT);
-				painter.words(boxes.get(i), x + 1.2, top + 1 + 1.2 + Column.TEXT * 0.8, Column.TEXT * 0.8, width - 4.4,
-						Column.DARK);
-			}
-		}));
+		column.add(SignBox.row(column, SignBox.alike(List.of(Messages.RunSheet_signSetUp, Messages.RunSheet_signTest,
+				Messages.RunSheet_signDone, Messages.RunSheet_signCounted))));
 	}
 }

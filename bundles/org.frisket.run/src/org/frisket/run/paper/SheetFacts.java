@@ -10,6 +10,8 @@ import org.frisket.geometry.Bounds;
 import org.frisket.material.tools.Machine;
 import org.frisket.model.Job;
 import org.frisket.model.Sheet;
+import org.frisket.page.flow.Column;
+import org.frisket.page.flow.Figures;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.run.MachineRun;
 

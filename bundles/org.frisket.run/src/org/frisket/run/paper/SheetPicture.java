@@ -19,6 +19,10 @@ import org.frisket.model.OperationKind;
 import org.frisket.page.Ink;
 import org.frisket.page.PagePainter;
 import org.frisket.page.Words;
+import org.frisket.page.flow.Block;
+import org.frisket.page.flow.Column;
+import org.frisket.page.flow.Figures;
+import org.frisket.page.flow.ScaleBar;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.run.MachineRun;
@@ -41,14 +45,11 @@ final class SheetPicture {
 	private static final double STEP = Math.PI / 16;
 	private static final Ink EDGE = new Ink("#000000", 0.25, List.of());
 	private static final Ink TRAVEL = new Ink("#777777", 0.08, List.of(0.25, 0.75));
-	/** How long a bar is, in mm or in inches. */
-	private static final double[] BARS = { 0.1, 0.25, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000 };
-	private static final double LONGEST_BAR = 60;
 
 	private final MachineRun run;
 	private final PreparedJob content;
 	private final Bounds sheet;
-	private final Figures figures;
+	private final ScaleBar bar;
 	private final double scale;
 	private final double left;
 
@@ -57,8 +58,8 @@ final class SheetPicture {
 		this.run = run;
 		this.content = content;
 		this.sheet = sheet;
-		this.figures = figures;
 		scale = Math.min(column.width() / sheet.width(), TALLEST / sheet.height());
+		bar = new ScaleBar(scale, figures);
 		left = column.left() + (column.width() - sheet.width() * scale) / 2;
 	}
 
@@ -67,12 +68,8 @@ final class SheetPicture {
 		return scale;
 	}
 
-	String scaleText() {
-		return scale <= 1 ? "1 : " + Figures.number(1 / scale, 2) : Figures.number(scale, 2) + " : 1";
-	}
-
 	Block block() {
-		return new Block(sheet.height() * scale + FOOT, List.of(scaleText(), barText()), this::paint);
+		return new Block(sheet.height() * scale + FOOT, List.of(bar.scaleText(), bar.text()), this::paint);
 	}
 
 	private void paint(PagePainter painter, double top) throws IOException {
@@ -93,7 +90,7 @@ final class SheetPicture {
 		}
 		start(painter, place);
 		numbers(painter, place);
-		bar(painter, top + sheet.height() * scale + 2);
+		bar.paint(painter, left, top + sheet.height() * scale + 2);
 	}
 
 	/** What is on the sheet before the machine begins. */
@@ -179,32 +176,5 @@ final class SheetPicture {
 		String text = String.valueOf(number);
 		double width = Words.width(text, DIGITS);
 		painter.words(text, centre.x() - width / 2, centre.y() + DIGITS / 2, DIGITS, width + 0.1, 0);
-	}
-
-	private double unit() {
-		return figures.inches() ? Figures.MM_PER_INCH : 1;
-	}
-
-	/** In the unit of lengths. */
-	private double barLength() {
-		double length = BARS[0];
-		for (double bar : BARS) {
-			if (bar * unit() * scale <= LONGEST_BAR) {
-				length = bar;
-			}
-		}
-		return length;
-	}
-
-	private String barText() {
-		return NLS.bind(Messages.SheetPicture_bar, figures.length(barLength() * unit()), scaleText());
-	}
-
-	private void bar(PagePainter painter, double y) throws IOException {
-		double length = barLength() * unit() * scale;
-		painter.fill(Column.rectangle(left, y + 1, length, 0.3), 0);
-		painter.fill(Column.rectangle(left, y, 0.25, 2), 0);
-		painter.fill(Column.rectangle(left + length - 0.25, y, 0.25, 2), 0);
-		painter.words(barText(), left + length + 2, y + 2, DIGITS, 100, Column.DARK);
 	}
 }

@@ -18,12 +18,17 @@ import org.frisket.run.MachineRun;
  * @param blocking because of which the sheet must not be run like this
  * @param others   the gravest first; that the makers' manuals come first is the last
  */
-record Warnings(List<String> blocking, List<String> others) {
+public record Warnings(List<String> blocking, List<String> others) {
 
 	private static final String MANUAL = "manual";
 
+	public Warnings {
+		blocking = List.copyOf(blocking);
+		others = List.copyOf(others);
+	}
+
 	/** Of each leg's own, and of those that hold for its work, whether or not somebody has thought of them. */
-	static Warnings of(MachineRun run) {
+	public static Warnings of(MachineRun run) {
 		Set<Caution> all = new LinkedHashSet<>();
 		for (int i = 0; i < run.work().size(); i++) {
 			LegWork work = run.work().get(i);

@@ -38,6 +38,8 @@ import org.frisket.model.Layer;
 import org.frisket.model.Matrix;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Sheet;
+import org.frisket.page.flow.Column;
+import org.frisket.page.flow.Figures;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.Severity;
 import org.frisket.prepare.layout.Paper;
@@ -222,7 +224,7 @@ class RunSheetTest {
 		SheetPicture picture = new SheetPicture(run, laid.content(), new Bounds(0, 0, SHEET[0], SHEET[1]),
 				new Figures(false), column);
 		assertEquals(186 / 300.0, picture.scale(), 1e-9);
-		assertSays(text(pdf), "50 mm on the sheet; scale 1 : 1.61");
+		assertSays(text(pdf), "50 mm at a scale of 1 : 1.61");
 		// the cut parts are the fifth of six columns: 20 mm to each side of 214 mm
 		double left = 12 + (214 - 20) * picture.scale();
 		double right = 12 + (214 + 20) * picture.scale();

@@ -1,4 +1,4 @@
-package org.frisket.run.paper;
+package org.frisket.page.flow;
 
 import java.io.IOException;
 import java.util.ArrayList;
@@ -13,13 +13,15 @@ import org.frisket.page.PagePainter;
 import org.frisket.page.Words;
 
 /** Blocks below each other in a column of the page, and how they come to pages. */
-final class Column {
+public final class Column {
 
-	static final double BLACK = 0;
-	static final double DARK = 0.25;
-	static final double TITLE = 3.6;
-	static final double HEADING = 2.6;
-	static final double TEXT = 2;
+	/** Greys of words. */
+	public static final double BLACK = 0;
+	public static final double DARK = 0.25;
+	/** Heights of capitals, in mm. */
+	public static final double TITLE = 3.6;
+	public static final double HEADING = 2.6;
+	public static final double TEXT = 2;
 	/** From baseline to baseline, in capitals. */
 	private static final double LEADING = 2;
 	private static final double GAP = 3;
@@ -29,29 +31,34 @@ final class Column {
 	private final double width;
 	private final List<Block> blocks = new ArrayList<>();
 
-	Column(double left, double width) {
+	/** @param left edge on the page, in mm */
+	public Column(double left, double width) {
 		this.left = left;
 		this.width = width;
 	}
 
-	double left() {
+	/** Its left edge, in mm. */
+	public double left() {
 		return left;
 	}
 
-	double width() {
+	/** In mm. */
+	public double width() {
 		return width;
 	}
 
-	void add(Block block) {
+	/** Puts a block below the others. */
+	public void add(Block block) {
 		blocks.add(block);
 	}
 
-	void gap() {
+	/** Room, with which no page begins. */
+	public void gap() {
 		add(Block.room(GAP));
 	}
 
 	/** A line of large words over a rule; it stays with the block that follows. */
-	void heading(String text) {
+	public void heading(String text) {
 		gap();
 		add(new Block(Block.Kind.HEADING, HEADING * LEADING + 1.2, List.of(text), (painter, top) -> {
 			painter.words(text, left, top + HEADING, HEADING, width, BLACK);
@@ -60,12 +67,12 @@ final class Column {
 	}
 
 	/** A text in as many lines as it takes, all of them on one page. */
-	void text(String text, double indent, double grey) throws IOException {
+	public void text(String text, double indent, double grey) throws IOException {
 		add(text(text, indent, 0, grey));
 	}
 
 	/** @param less how much of the width is left free at the end */
-	Block text(String text, double indent, double less, double grey) throws IOException {
+	public Block text(String text, double indent, double less, double grey) throws IOException {
 		List<String> lines = Words.lines(text, TEXT, width - indent - less);
 		return new Block(lines.size() * TEXT * LEADING, List.of(text), (painter, top) -> {
 			double baseline = top + TEXT;
@@ -77,7 +84,7 @@ final class Column {
 	}
 
 	/** Blocks that stay together, below each other. */
-	void together(List<Block> parts) {
+	public void together(List<Block> parts) {
 		add(joined(parts));
 	}
 
@@ -92,7 +99,7 @@ final class Column {
 	}
 
 	/** A text with a thick frame, which nobody reads over. */
-	void framed(String text) throws IOException {
+	public void framed(String text) throws IOException {
 		Block inner = text(text, 3, 3, BLACK);
 		double height = inner.height() + 3.2;
 		add(new Block(height + 1.5, inner.texts(), (painter, top) -> {
@@ -102,7 +109,7 @@ final class Column {
 	}
 
 	/** A row of cells. @param shares of the width that each cell takes */
-	void row(List<String> cells, double[] shares, double grey) {
+	public void row(List<String> cells, double[] shares, double grey) {
 		add(new Block(TEXT * LEADING, cells, (painter, top) -> {
 			double x = left;
 			for (int i = 0; i < cells.size(); i++) {
@@ -117,7 +124,7 @@ final class Column {
 	 *
 	 * @param height of the column on a page
 	 */
-	List<List<Block>> pages(double height) {
+	public List<List<Block>> pages(double height) {
 		List<List<Block>> pages = new ArrayList<>();
 		List<Block> page = new ArrayList<>();
 		List<Block> waiting = new ArrayList<>();
@@ -150,17 +157,18 @@ final class Column {
 	}
 
 	/** All words, in their order. */
-	List<String> texts() {
+	public List<String> texts() {
 		return blocks.stream().flatMap(block -> block.texts().stream()).toList();
 	}
 
-	static Outline rectangle(double x, double y, double width, double height) {
+	/** @param x its left edge @param y its upper one, in mm */
+	public static Outline rectangle(double x, double y, double width, double height) {
 		return Outline.of(Contour.polygon(List.of(new Point(x, y), new Point(x, y + height),
 				new Point(x + width, y + height), new Point(x + width, y))));
 	}
 
 	/** A box to tick, or to write in. */
-	static void box(PagePainter painter, double x, double y, double width, double height) throws IOException {
+	public static void box(PagePainter painter, double x, double y, double width, double height) throws IOException {
 		painter.frame(new Bounds(x, y, x + width, y + height), BLACK);
 	}
 }

@@ -1,4 +1,4 @@
-package org.frisket.run.paper;
+package org.frisket.page.flow;
 
 import java.io.IOException;
 import java.util.List;
@@ -13,10 +13,10 @@ import org.frisket.page.PagePainter;
  * @param texts   words on it, for whoever asks what the sheet says
  * @param content that is painted
  */
-record Block(Kind kind, double height, List<String> texts, Content content) {
+public record Block(Kind kind, double height, List<String> texts, Content content) {
 
 	/** How a block stands to what follows. */
-	enum Kind {
+	public enum Kind {
 		/** Nothing but room, which no page begins with. */
 		ROOM,
 		/** On one page with what follows. */
@@ -24,20 +24,21 @@ record Block(Kind kind, double height, List<String> texts, Content content) {
 	}
 
 	/** What is painted. */
-	interface Content {
+	public interface Content {
 		/** @param top y of the upper edge of the block */
 		void paint(PagePainter painter, double top) throws IOException;
 	}
 
-	Block {
+	public Block {
 		texts = List.copyOf(texts);
 	}
 
-	Block(double height, List<String> texts, Content content) {
+	public Block(double height, List<String> texts, Content content) {
 		this(Kind.OTHER, height, texts, content);
 	}
 
-	static Block room(double height) {
+	/** Nothing but room. @param height in mm */
+	public static Block room(double height) {
 		return new Block(Kind.ROOM, height, List.of(), (painter, top) -> {
 			// nothing to see
 		});
