@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.SWTException;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -58,9 +59,13 @@ final class Dialogs {
 
 		@Override
 		public void run() {
-			Optional<Button> button = shells().flatMap(Dialogs::all).filter(Button.class::isInstance)
-					.map(Button.class::cast).filter(each -> plain(each.getText()).equals(label) && each.isEnabled())
-					.findFirst();
+			Optional<Button> button = Optional.empty();
+			try {
+				button = shells().flatMap(Dialogs::all).filter(Button.class::isInstance).map(Button.class::cast)
+						.filter(each -> plain(each.getText()).equals(label) && each.isEnabled()).findFirst();
+			} catch (SWTException goneMeanwhile) {
+				// whoever asks would wait for ever
+			}
 			if (button.isEmpty()) {
 				DISPLAY.timerExec(LOOK_AGAIN_MS, this);
 				return;
