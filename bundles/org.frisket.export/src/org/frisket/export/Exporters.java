@@ -31,6 +31,11 @@ public final class Exporters {
 		return exporter.attribute("ending").orElse("").toLowerCase(Locale.ROOT);
 	}
 
+	/** Whether its files are for one machine, so that it is to be said for which. */
+	public static boolean isForMachine(Contribution<Exporter> exporter) {
+		return exporter.attribute("machine").map(Boolean::parseBoolean).orElse(false);
+	}
+
 	/** The exporter for a file of this name, by its ending; the first by id if several serve it. */
 	public static Optional<Contribution<Exporter>> forFile(String fileName) {
 		String name = fileName.toLowerCase(Locale.ROOT);

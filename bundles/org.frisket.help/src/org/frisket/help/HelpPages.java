@@ -15,8 +15,8 @@ public final class HelpPages {
 	public static final String FIRST = "start";
 
 	/** Ids of the pages. */
-	public static final List<String> IDS = List.of(FIRST, "bench", "layout", "wording", "typecase", "outlines", "mats", "properties",
-			"stack", "shelf", "makeready", "testsheets", "export", "files", "keys", "safety");
+	public static final List<String> IDS = List.of(FIRST, "bench", "layout", "wording", "typecase", "outlines", "mats",
+			"properties", "stack", "shelf", "makeready", "testsheets", "sheets", "run", "handoff", "export", "files", "keys", "safety");
 
 	private static final List<String> LANGUAGES = List.of("en", "de");
 

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
 
-import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Region;
@@ -100,9 +99,7 @@ public final class LaidSheets {
 		}
 		Layer layer = FrisketFactory.INSTANCE.createLayer();
 		layer.setId(sheet.getId());
-		layer.setName(sheet.getName() == null || sheet.getName().isBlank()
-				? NLS.bind(Messages.LaidSheets_sheet, host.getSheets().indexOf(sheet) + 1)
-				: sheet.getName());
+		layer.setName(SheetName.of(sheet));
 		layer.setStock(sheet.getStock());
 		layer.setColour(sheet.getColour());
 		return new LaidSheet(sheet, new PreparedJob(host, List.of(new PreparedLayer(layer, content))), laid, missing,

@@ -7,7 +7,6 @@ final class Messages extends NLS {
 
 	public static String GuestFiles_noFile;
 	public static String GuestFiles_unreadable;
-	public static String LaidSheets_sheet;
 	public static String SheetFindings_inCure;
 	public static String SheetFindings_margin;
 	public static String SheetFindings_missing;
@@ -16,6 +15,7 @@ final class Messages extends NLS {
 	public static String SheetFindings_near;
 	public static String SheetFindings_over;
 	public static String SheetFindings_overlap;
+	public static String SheetName_sheet;
 
 	static {
 		initializeMessages("org.frisket.sheets.messages", Messages.class);

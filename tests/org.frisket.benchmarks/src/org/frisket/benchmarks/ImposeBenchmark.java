@@ -69,6 +69,32 @@ final class ImposeBenchmark {
 			instances(Path.of(folder), seconds);
 		}
 		letters(seconds);
+		for (double noise : new double[] { 0, 0.05, 1.5 }) {
+			first("6 parts of 10000 nodes, noise of " + noise + " mm", 6, 10_000, 40, noise);
+		}
+		first("5000 different parts of 12 nodes", 5000, 12, 10, 3);
+	}
+
+	/** Until there is a layout at all, and the one that fills sheet after sheet. */
+	private static void first(String what, int count, int nodes, double size, double noise) {
+		SplittableRandom random = new SplittableRandom(2);
+		List<Part> parts = new ArrayList<>();
+		for (int i = 0; i < count; i++) {
+			List<Point> points = new ArrayList<>();
+			for (int k = 0; k < nodes; k++) {
+				// the other way round as y grows downwards
+				double a = -2 * Math.PI * k / nodes;
+				double r = size * (0.7 + 0.3 * Math.sin(3 * a)) + noise * random.nextDouble();
+				points.add(new Point(r * Math.cos(a), r * Math.sin(a)));
+			}
+			Region region = new Region(List.of(new org.frisket.geometry.Piece(Contour.polygon(points), List.of())));
+			parts.add(new Part("part " + i, region, 1, Turning.HALF, 0));
+		}
+		List<Double> told = new ArrayList<>();
+		long begun = System.nanoTime();
+		Imposer.lay(new Imposition(parts, Ground.sheets(1000, 700), 2, 5), Budget.seconds(1e6, 1),
+				better -> told.add((System.nanoTime() - begun) / 1e9), () -> !told.isEmpty());
+		System.out.printf("nesting of %s: first layout after %.2f s%n", what, told.get(0));
 	}
 
 	private static void instances(Path folder, double seconds) throws IOException {

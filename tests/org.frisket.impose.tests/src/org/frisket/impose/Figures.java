@@ -51,6 +51,18 @@ public final class Figures {
 		return FACTORY.createPolygon(ring(xy));
 	}
 
+	/** A trefoil with noise. @param noise by how much corners may lie further out, in mm */
+	public static Region ragged(SplittableRandom random, int corners, double size, double noise) {
+		double[] xy = new double[2 * corners];
+		for (int i = 0; i < corners; i++) {
+			double a = 2 * Math.PI * i / corners;
+			double r = size * (0.7 + 0.3 * Math.sin(3 * a)) + noise * random.nextDouble();
+			xy[2 * i] = r * Math.cos(a);
+			xy[2 * i + 1] = r * Math.sin(a);
+		}
+		return polygon(xy);
+	}
+
 	/** The same with a hole of half its size in places where there is room. */
 	public static Polygon ring(SplittableRandom random, int corners, double size) {
 		Polygon star = star(random, corners, size);

@@ -187,6 +187,18 @@ class ImposerTest {
 		assertEquals(5000, layout.placements().size());
 	}
 
+	/** Noise finer than the gap, smooth outlines and coarse noise; by steps, so that no clock decides. */
+	@Test
+	void raggedPartsAreLaid() {
+		SplittableRandom random = new SplittableRandom(4);
+		List<Part> parts = List.of(part("fine", Figures.ragged(random, 10_000, 40, 0.05), 2, Turning.HALF),
+				part("smooth", Figures.ragged(random, 10_000, 30, 0), 2, Turning.HALF),
+				part("coarse", Figures.ragged(random, 10_000, 35, 1.5), 2, Turning.HALF));
+		Layout layout = lay(new Imposition(parts, Ground.sheets(FOOT, FOOT), 2, 5), 20_000);
+		assertEquals(1, layout.sheets().size());
+		assertSound(layout, 2, 5);
+	}
+
 	@Test
 	void refusesWhatCannotBe() {
 		List<Part> parts = List.of(part("card", Figures.rectangle(60, 40), 1, Turning.NONE));

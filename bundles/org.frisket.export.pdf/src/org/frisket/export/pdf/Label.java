@@ -8,7 +8,7 @@ import org.eclipse.osgi.util.NLS;
 import org.frisket.export.Handoff;
 import org.frisket.geometry.Bounds;
 import org.frisket.model.Job;
-import org.frisket.model.Sheet;
+import org.frisket.sheets.SheetName;
 
 /** One line that tells which job and sheet this is, how large it has to come out, and when it is due. */
 final class Label {
@@ -25,21 +25,13 @@ final class Label {
 		if (job.getTitle() != null) {
 			parts.add(job.getTitle().lines().findFirst().orElse(""));
 		}
-		handoff.sheet().ifPresent(sheet -> parts.add(name(sheet)));
+		handoff.sheet().ifPresent(sheet -> parts.add(SheetName.of(sheet)));
 		Bounds page = handoff.page(0);
 		parts.add(NLS.bind(Messages.Label_size, number(page.width()), number(page.height())));
 		if (job.getDue() != null) {
 			parts.add(NLS.bind(Messages.Label_due, job.getDue()));
 		}
 		return String.join(" · ", parts);
-	}
-
-	private static String name(Sheet sheet) {
-		if (sheet.getName() != null) {
-			return sheet.getName();
-		}
-		int place = sheet.eContainer() instanceof Job job ? job.getSheets().indexOf(sheet) + 1 : 1;
-		return NLS.bind(Messages.Label_sheet, place);
 	}
 
 	private static String number(double mm) {

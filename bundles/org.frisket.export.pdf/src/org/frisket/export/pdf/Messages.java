@@ -7,7 +7,6 @@ final class Messages extends NLS {
 
 	public static String Label_due;
 	public static String Label_job;
-	public static String Label_sheet;
 	public static String Label_size;
 	public static String PdfExporter_artwork;
 	public static String PdfExporter_label;

@@ -39,6 +39,7 @@ final class SvgDocument {
 	private final double width;
 	private final double height;
 	private final Transform toPage;
+	private final UniqueIds ids = new UniqueIds();
 	private final StringBuilder text = new StringBuilder(1 << 16);
 
 	SvgDocument(Handoff handoff, OptionValues options) {
@@ -67,6 +68,7 @@ final class SvgDocument {
 			text.append("\t<title>").append(escaped(job.job().getTitle())).append("</title>\n");
 		}
 		if (prints()) {
+			ids.take(HATCH);
 			hatch();
 		}
 		int done = 0;
@@ -98,12 +100,17 @@ final class SvgDocument {
 
 	private void layer(PreparedLayer prepared) {
 		Layer layer = prepared.layer();
-		text.append("\t<g id=\"").append(escaped(layer.getId())).append("\" data-layer=\"")
-				.append(escaped(layer.getName())).append('"');
+		text.append("\t<g id=\"").append(escaped(ids.next(layer.getId()))).append('"');
+		if (layer.getName() != null) {
+			text.append(" data-layer=\"").append(escaped(layer.getName())).append('"');
+		}
 		if (layer.getStock() != null) {
 			text.append(" data-stock=\"").append(escaped(layer.getStock())).append('"');
 		}
-		text.append(">\n\t\t<title>").append(escaped(layer.getName())).append("</title>\n");
+		text.append(">\n");
+		if (layer.getName() != null) {
+			text.append("\t\t<title>").append(escaped(layer.getName())).append("</title>\n");
+		}
 		for (PreparedElement element : prepared.shown()) {
 			Map<OperationKind, Operation> operations = new LinkedHashMap<>();
 			element.operations().forEach(operation -> operations.putIfAbsent(operation.getKind(), operation));
@@ -150,7 +157,7 @@ final class SvgDocument {
 	/** The unit square taken to its place: a map takes whatever size it needs from there. */
 	private void picture(String id, String name, PreparedPicture picture) {
 		Transform place = picture.place().then(toPage);
-		text.append("\t\t<image id=\"").append(escaped(id)).append("\" data-operation=\"")
+		text.append("\t\t<image id=\"").append(escaped(ids.next(id))).append("\" data-operation=\"")
 				.append(OperationInk.word(OperationKind.PRINT)).append('"');
 		if (name != null) {
 			text.append(" data-name=\"").append(escaped(name)).append('"');
@@ -165,7 +172,7 @@ final class SvgDocument {
 	private void path(String id, String name, OperationKind operation, String fill, Outline outline,
 			List<Double> pattern) {
 		OperationInk ink = OperationInk.of(operation);
-		text.append("\t\t<path id=\"").append(escaped(id)).append("\" data-operation=\"")
+		text.append("\t\t<path id=\"").append(escaped(ids.next(id))).append("\" data-operation=\"")
 				.append(OperationInk.word(operation)).append('"');
 		if (name != null) {
 			text.append(" data-name=\"").append(escaped(name)).append('"');

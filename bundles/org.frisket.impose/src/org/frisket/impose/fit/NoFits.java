@@ -14,7 +14,7 @@ public final class NoFits {
 	private final int turns;
 	private final double slack;
 	/** By first, second and turn, as an index. */
-	private final ConcurrentHashMap<Integer, NoFit> fields = new ConcurrentHashMap<>();
+	private final ConcurrentHashMap<Long, NoFit> fields = new ConcurrentHashMap<>();
 
 	/**
 	 * @param turns into how many steps the full circle is parted
@@ -28,7 +28,7 @@ public final class NoFits {
 
 	/** @param turn of the second against the first, in steps from 0 */
 	public NoFit of(int first, int second, int turn) {
-		int key = (first * shapes.length + second) * turns + turn;
+		long key = ((long) first * shapes.length + second) * turns + turn;
 		NoFit field = fields.get(key);
 		return field != null ? field : fields.computeIfAbsent(key, k -> make(first, second, turn));
 	}

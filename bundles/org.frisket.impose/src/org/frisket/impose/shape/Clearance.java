@@ -28,6 +28,12 @@ public final class Clearance {
 	private static final double COARSE_OF_GAP = 0.15;
 	/** In mm: of curves that are to touch. */
 	private static final double LEAST_COARSE = 0.01;
+	/** An outline of more is smoothed outwards, and made coarser until its room has no more. */
+	private static final int MANY_CORNERS = 400;
+	/** The buffer of one of more takes too long to try. */
+	private static final int RAGGED_CORNERS = 3 * MANY_CORNERS;
+	/** Of a ragged part's size: at most so coarse. */
+	private static final double COARSEST_OF_RAGGED = 0.04;
 	/** Of arcs of the gap to a right angle. */
 	private static final int QUADRANT = 3;
 
@@ -61,18 +67,46 @@ public final class Clearance {
 		Region own = region.transformed(Transform.translation(-centre.x(), -centre.y()));
 		if (own.contours().stream().allMatch(Clearance::isStraight) && own.nodeCount() <= FEW_CORNERS) {
 			Geometry exact = Polygons.of(own, LEAST_COARSE);
-			return Solid.of(polygons(useful, gap == 0 ? exact : BufferOp.bufferOp(exact, isConvex(exact) ? gap / 2 : gap / 2 * INWARD_CORNERS, SHARP)));
+			double half = isConvex(exact) ? gap / 2 : gap / 2 * INWARD_CORNERS;
+			return Solid.of(polygons(useful, gap == 0 ? exact : BufferOp.bufferOp(exact, half, SHARP)));
 		}
 		double size = Math.hypot(region.bounds().width(), region.bounds().height());
-		double coarse = gap == 0 ? LEAST_COARSE : Math.max(LEAST_COARSE, Math.min(Math.min(MOST_COARSE, COARSE_OF_GAP * gap), size * COARSE));
+		double coarse = gap == 0 ? LEAST_COARSE
+				: Math.max(LEAST_COARSE, Math.min(Math.min(MOST_COARSE, COARSE_OF_GAP * gap), size * COARSE));
+		double coarsest = Math.max(coarse, size * COARSEST_OF_RAGGED);
+		Geometry room = null;
+		while (room == null || room.getNumPoints() > MANY_CORNERS && coarse <= coarsest) {
+			room = room(own, gap, coarse, 2 * coarse <= coarsest, useful);
+			coarse *= 2;
+		}
+		return Solid.of(polygons(useful, room));
+	}
+
+	/**
+	 * @param coarse in mm: by how much more than half the gap the room may reach, and half as much again
+	 * @param choosy whether it may be done again, coarser
+	 * @return null if it would have too many corners
+	 */
+	private static Geometry room(Region own, double gap, double coarse, boolean choosy,
+			BiPredicate<Double, Double> useful) {
 		// chords lie within curves by up to a quarter, arcs of the buffer as much, corners are left out by a half
 		Geometry fine = Polygons.of(own, coarse / 4);
 		double out = gap / 2 * INWARD_CORNERS + coarse;
+		if (fine.getNumPoints() > MANY_CORNERS) {
+			// a buffer of noise meets itself everywhere: fill what it hardly reaches into, then leave out what is straight
+			double within = 2 * out;
+			Geometry filled = Pockets.filled(fine, Pockets.mouth(out, coarse / 4),
+					(width, height) -> Math.min(width, height) > within && useful.test(width - within, height - within));
+			fine = TopologyPreservingSimplifier.simplify(filled, coarse / 4);
+			out += coarse / 4;
+			if (choosy && fine.getNumPoints() > RAGGED_CORNERS) {
+				return null;
+			}
+		}
 		BufferParameters parameters = new BufferParameters(quadrant(out, coarse / 4));
 		parameters.setSimplifyFactor(0);
 		Geometry wide = BufferOp.bufferOp(fine, out, parameters);
-		Geometry simple = TopologyPreservingSimplifier.simplify(wide, coarse / 2);
-		return Solid.of(polygons(useful, simple));
+		return TopologyPreservingSimplifier.simplify(wide, coarse / 2);
 	}
 
 	/** So many chords to a right angle that none lies deeper within the arc. */

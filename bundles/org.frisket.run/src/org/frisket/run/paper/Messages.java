@@ -48,7 +48,6 @@ final class Messages extends NLS {
 	public static String RunSheet_shareJob;
 	public static String RunSheet_shares;
 	public static String RunSheet_sheet;
-	public static String RunSheet_sheetNumber;
 	public static String RunSheet_signCounted;
 	public static String RunSheet_signDone;
 	public static String RunSheet_signSetUp;

@@ -9,11 +9,11 @@ import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Bounds;
 import org.frisket.material.tools.Machine;
 import org.frisket.model.Job;
-import org.frisket.model.Sheet;
 import org.frisket.page.flow.Column;
 import org.frisket.page.flow.Figures;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.run.MachineRun;
+import org.frisket.sheets.SheetName;
 
 /** Which job and sheet it is, in two columns. */
 final class SheetFacts {
@@ -26,7 +26,7 @@ final class SheetFacts {
 		Figures figures = new Figures(form.inches());
 		List<String[]> facts = new ArrayList<>();
 		fact(facts, Messages.RunSheet_job, job.getNumber());
-		fact(facts, Messages.RunSheet_sheet, form.sheet().map(SheetFacts::name).orElse(Messages.RunSheet_bench));
+		fact(facts, Messages.RunSheet_sheet, form.sheet().map(SheetName::of).orElse(Messages.RunSheet_bench));
 		fact(facts, Messages.RunSheet_customer, job.getCustomer());
 		fact(facts, Messages.RunSheet_size, size(content, form, figures));
 		fact(facts, Messages.RunSheet_due,
@@ -51,14 +51,6 @@ final class SheetFacts {
 		Bounds shown = content.visibleBounds();
 		return form.sheet().map(sheet -> figures.size(sheet.getWidth(), sheet.getHeight()))
 				.orElse(shown.isEmpty() ? null : figures.size(shown.width(), shown.height()));
-	}
-
-	private static String name(Sheet sheet) {
-		if (sheet.getName() != null) {
-			return sheet.getName();
-		}
-		int place = sheet.eContainer() instanceof Job job ? job.getSheets().indexOf(sheet) + 1 : 1;
-		return NLS.bind(Messages.RunSheet_sheetNumber, place);
 	}
 
 	private static String stock(MachineRun run, RunSheetForm form, Figures figures) {

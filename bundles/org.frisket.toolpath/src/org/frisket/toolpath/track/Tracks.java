@@ -72,6 +72,10 @@ public final class Tracks {
 	}
 
 	private void curve(Cubic cubic, int halvings) {
+		if (isNothing(cubic)) {
+			// no arcs would ever fit it, and there is nothing to follow
+			return;
+		}
 		List<Move> pair = Biarc.between(cubic.start(), cubic.startTangent(), cubic.end(), cubic.endTangent());
 		if (halvings >= MOST_HALVINGS || fits(cubic, pair)) {
 			pair.stream().filter(move -> move.length() > NOTHING).forEach(moves::add);
@@ -81,17 +85,27 @@ public final class Tracks {
 		curve((Cubic) cubic.between(0.5, 1), halvings + 1);
 	}
 
+	private static boolean isNothing(Cubic cubic) {
+		return far(cubic.start(), cubic.control1()) <= NOTHING && far(cubic.start(), cubic.control2()) <= NOTHING
+				&& far(cubic.start(), cubic.end()) <= NOTHING;
+	}
+
 	private boolean fits(Cubic cubic, List<Move> pair) {
 		for (Move move : pair) {
 			if (move instanceof Arc arc && Math.abs(arc.sweep()) > WIDEST) {
 				return false;
 			}
 		}
+		List<Nearness> near = pair.stream().map(Nearness::of).toList();
 		double way = 0;
 		Point last = cubic.start();
 		for (int i = 1; i <= PROBES; i++) {
 			Point probe = cubic.at((double) i / PROBES);
-			if (distance(probe, pair) > PROBED * tolerance) {
+			double least = Double.POSITIVE_INFINITY;
+			for (Nearness each : near) {
+				least = Math.min(least, each.distance(probe));
+			}
+			if (least > PROBED * tolerance) {
 				return false;
 			}
 			way += far(last, probe);
@@ -100,31 +114,6 @@ public final class Tracks {
 		// one that runs back on itself, or arcs that do not
 		double length = pair.stream().mapToDouble(Move::length).sum();
 		return way <= 2 * length && length <= MOST_DETOUR * way + 2 * tolerance;
-	}
-
-	private static double distance(Point p, List<Move> pair) {
-		double least = Double.POSITIVE_INFINITY;
-		for (Move move : pair) {
-			least = Math.min(least, distance(p, move));
-		}
-		return least;
-	}
-
-	private static double distance(Point p, Move move) {
-		if (move instanceof Arc arc) {
-			double angle = Math.atan2(p.y() - arc.centre().y(), p.x() - arc.centre().x());
-			double ahead = Math.IEEEremainder(angle - arc.from() - arc.sweep() / 2, 2 * Math.PI);
-			if (Math.abs(ahead) <= Math.abs(arc.sweep()) / 2) {
-				return Math.abs(Math.hypot(p.x() - arc.centre().x(), p.y() - arc.centre().y()) - arc.radius());
-			}
-			return Math.min(far(p, arc.start()), far(p, arc.end()));
-		}
-		double dx = move.end().x() - move.start().x();
-		double dy = move.end().y() - move.start().y();
-		double l2 = dx * dx + dy * dy;
-		double t = l2 == 0 ? 0
-				: Math.max(0, Math.min(1, ((p.x() - move.start().x()) * dx + (p.y() - move.start().y()) * dy) / l2));
-		return Math.hypot(p.x() - move.start().x() - t * dx, p.y() - move.start().y() - t * dy);
 	}
 
 	private static double far(Point a, Point b) {

@@ -10,19 +10,26 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
 
 import javax.xml.parsers.DocumentBuilderFactory;
 
 import org.frisket.export.Exporter;
 import org.frisket.export.Handoff;
 import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.options.OptionValues;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Operation;
 import org.frisket.model.OperationKind;
+import org.frisket.model.Sheet;
+import org.frisket.run.Workshop;
+import org.frisket.sheets.LaidSheets;
 import org.frisket.testkit.ExporterContract;
 import org.frisket.testkit.SampleJobs;
+import org.frisket.toolpath.RunChoices;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -36,8 +43,12 @@ class SvgExporterTest extends ExporterContract {
 	}
 
 	private Document document(Job job, Map<String, String> options) throws Exception {
+		return document(Handoff.of(SampleJobs.prepared(job)), options);
+	}
+
+	private Document document(Handoff handoff, Map<String, String> options) throws Exception {
 		ByteArrayOutputStream out = new ByteArrayOutputStream();
-		exporter().export(Handoff.of(SampleJobs.prepared(job)), OptionValues.of(exporter().options(), options), Monitor.NONE, out);
+		exporter().export(handoff, OptionValues.of(exporter().options(), options), Monitor.NONE, out);
 		DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
 		factory.setNamespaceAware(true);
 		return factory.newDocumentBuilder().parse(new ByteArrayInputStream(out.toByteArray()));
@@ -59,6 +70,42 @@ class SvgExporterTest extends ExporterContract {
 		assertEquals("104mm", root.getAttribute("width"));
 		assertEquals("54mm", root.getAttribute("height"));
 		assertEquals("0 0 104 54", root.getAttribute("viewBox"));
+	}
+
+	/** Twice worked and with lines, so that each copy is written in several pieces. */
+	@Test
+	void copiesOnASheetHaveIdsOfTheirOwn() throws Exception {
+		Job job = SampleJobs.outline("M0 0H20V20H0Z", OperationKind.CUT);
+		Jobs.addOperation(Jobs.elements(job).get(0), OperationKind.CREASE);
+		String part = Jobs.elements(job).get(0).getId();
+		Sheet sheet = Jobs.addSheet(job, null, 305, 210);
+		for (int i = 0; i < 8; i++) {
+			Jobs.addPlacement(sheet, part, 30 + 30 * i, 100, 0);
+		}
+		Handoff handoff = Handoff.of(LaidSheets.of(job, Map.of(job.getId(), SampleJobs.prepared(job)), Tolerance.DEFAULT,
+				Monitor.NONE).get(0), Workshop.plain(), RunChoices.plain());
+		Document document = document(handoff, Map.of());
+		List<String> ids = elements(document, "*").stream().map(e -> e.getAttribute("id")).filter(id -> !id.isEmpty()).toList();
+		assertEquals(17, ids.size());
+		assertEquals(ids.size(), Set.copyOf(ids).size(), ids::toString);
+		assertTrue(ids.containsAll(List.of(sheet.getId(), part + "-cut", part + "-cut-2", part + "-crease-8")), ids::toString);
+	}
+
+	@Test
+	void idsAreNamesOfXmlAndAreNotGivenTwice() {
+		UniqueIds ids = new UniqueIds();
+		ids.take("print-hatch");
+		assertEquals(List.of("e1", "e1-2", "e1-2-2", "e1-3", "print-hatch-2", "part-7", "a_b_", "part", "part-2"),
+				Stream.of("e1", "e1", "e1-2", "e1", "print-hatch", "7", "a b:", null, "").map(ids::next).toList());
+	}
+
+	@Test
+	void layerMayHaveNoName() throws Exception {
+		Job job = SampleJobs.outline("M0 0H20V20H0Z", OperationKind.CUT);
+		job.getLayers().get(0).setName(null);
+		Element group = elements(document(job, Map.of()), "g").get(0);
+		assertEquals(job.getLayers().get(0).getId(), group.getAttribute("id"));
+		assertFalse(group.hasAttribute("data-layer"));
 	}
 
 	@Test

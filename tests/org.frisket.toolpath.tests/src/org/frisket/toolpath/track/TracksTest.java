@@ -1,8 +1,10 @@
 package org.frisket.toolpath.track;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -66,6 +68,18 @@ class TracksTest {
 		check(new Cubic(p(0, 0), p(5, 1e-9), p(7, 1e-9), p(10, 0)), 0.01);
 		check(new Cubic(p(0, 0), p(0, 10), p(1e-6, 10), p(1e-6, 0)), 0.01);
 		check(new Cubic(p(1e5, 1e5), p(1e5 + 1, 1e5), p(1e5 + 2, 1e5 + 1), p(1e5 + 2, 1e5 + 2)), 0.01);
+	}
+
+	/** No arcs fit it, so that halving it would not end before millions of pieces. */
+	@Test
+	void aCurveWithoutSizeIsLeftOut() {
+		Point there = p(3, 4);
+		Cubic nothing = new Cubic(there, there, there, there);
+		Contour contour = Contour.open(List.of(new Cubic(p(0, 0), p(1, 3), p(2, 4), there), nothing,
+				new Cubic(there, p(5, 4), p(6, 2), p(7, 0))));
+		Contour without = Contour.open(List.of(contour.segments().get(0), contour.segments().get(2)));
+		assertTimeoutPreemptively(Duration.ofMinutes(1),
+				() -> assertEquals(Tracks.arcs(without, 0.01), Tracks.arcs(contour, 0.01)));
 	}
 
 	@Test

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 import org.eclipse.core.runtime.preferences.InstanceScope;
@@ -22,6 +23,8 @@ import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.ToolItem;
 import org.eclipse.ui.PlatformUI;
 import org.frisket.editing.AddElement;
+import org.frisket.material.desk.SettingsDesk;
+import org.frisket.material.tools.MachineOptions;
 import org.frisket.model.FrisketFactory;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
@@ -29,6 +32,8 @@ import org.frisket.model.Mat;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Outline;
 import org.frisket.model.Sheet;
+import org.frisket.studio.Studio;
+import org.frisket.ui.bench.ExportStart;
 import org.frisket.ui.bench.internal.editor.BenchEditor;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -235,6 +240,44 @@ class ExportUiTest extends OpenBench {
 		Screen.waitUntil("the sheet is there", () -> Files.exists(folder.resolve("2 film.svg")));
 		assertFalse(Files.exists(folder.resolve("1 card.svg")));
 		Screen.waitUntil("the window says so", () -> StatusText.shown().contains("Exported to "));
+	}
+
+	/** A file for a machine is for one of them; a sheet, a machine and the run's options may be chosen already. */
+	@Test
+	void machineIsAskedForWhereItMatters() throws Exception {
+		SettingsDesk.change(Studio.folder(), settings -> {
+			settings.save(MachineOptions.machine("ferry", Map.of("name", "Ferry cutter")));
+			settings.save(MachineOptions.machine("pier", Map.of("name", "Pier cutter")));
+			return null;
+		});
+		Job job = bench.document().job();
+		for (int i = 0; i < 2; i++) {
+			Jobs.addPlacement(Jobs.addSheet(job, "card", 300, 200), Jobs.elements(job).get(0).getId(), 100, 100, 0);
+		}
+		Shell plain = pressExport();
+		assertTrue(Dialogs.all(plain).filter(Control::isVisible).noneMatch(c -> "machine".equals(c.getData())));
+		Screen.key("Escape");
+		Screen.waitUntil("the form is gone", () -> !Dialogs.isOpen(TITLE));
+		new ExportStart(true, 2, "pier", Map.of("direction", "clockwise", "tabs", "0")).ask(page());
+		Screen.waitUntil("the form is there", () -> Dialogs.isOpen(TITLE));
+		Shell shell = Dialogs.shell(TITLE);
+		Combo machine = field(shell, Combo.class, "machine");
+		Screen.waitUntil("machines are looked up", () -> machine.getItemCount() == 3);
+		assertTrue(machine.isVisible());
+		assertEquals("Pier cutter", machine.getText());
+		assertEquals("2", field(shell, Text.class, "sheets").getText());
+		assertEquals("Run: which way round closed lines go: clockwise", field(shell, Label.class, "run").getText());
+		choose(field(shell, Combo.class, "to"), "Folder");
+		field(shell, Text.class, "names").setText("{sheet} {machine}");
+		Screen.settle();
+		assertEquals("2 pier.ngc", field(shell, Label.class, "preview").getText());
+		choose(machine, "Ferry cutter");
+		assertEquals("2 ferry.ngc", field(shell, Label.class, "preview").getText());
+		Screen.keep(Screen.picture(shell), "export-machine");
+		Dialogs.press(Dialogs.button(shell, "Export"));
+		Path file = folder.resolve("2 ferry.ngc");
+		Screen.waitUntil("the sheet is there", () -> Files.exists(file));
+		assertTrue(Files.readString(file).contains("G21"), "it is a program in mm");
 	}
 
 	/** The button of the progress bar at the foot of the window; null if there is none. */

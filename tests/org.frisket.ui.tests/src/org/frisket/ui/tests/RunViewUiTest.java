@@ -17,7 +17,10 @@ import org.eclipse.core.runtime.Adapters;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.RGB;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 import org.frisket.model.Jobs;
@@ -128,8 +131,27 @@ class RunViewUiTest extends OpenRoom {
 		assertTrue(run().size() > before.size(), "closed cuts are parted by bridges");
 		assertTrue(view.player().seconds() > 0, "and it is shown about where it was");
 		Playback parted = run();
+		exportIsAsChosen(tabs);
 		tabs.setText("0");
 		Screen.waitUntil("without them again", () -> run() != parted && view.isUpToDate());
+	}
+
+	/** The form of the export has the machine and the options of the run already, which are called by names. */
+	private void exportIsAsChosen(Text tabs) {
+		Combo direction = (Combo) Dialogs.all(tabs.getParent()).filter(each -> "direction".equals(each.getData())).findFirst()
+				.orElseThrow();
+		assertEquals(List.of("either", "clockwise", "counter-clockwise"), List.of(direction.getItems()));
+		Dialogs.press((Button) Dialogs.all(legs().getParent())
+				.filter(each -> each instanceof Button && Dialogs.text(each).startsWith("Export for Machine")).findFirst()
+				.orElseThrow());
+		Screen.waitUntil("the form is there", () -> Dialogs.isOpen("Export"));
+		Shell form = Dialogs.shell("Export");
+		Combo machine = (Combo) Dialogs.all(form).filter(each -> "machine".equals(each.getData())).findFirst().orElseThrow();
+		Screen.waitUntil("machines are looked up", () -> machine.getItemCount() > 0);
+		assertEquals("No particular machine", machine.getText());
+		assertTrue(Dialogs.all(form).anyMatch(each -> "run".equals(each.getData()) && Dialogs.text(each).endsWith(": 3")));
+		form.close();
+		Screen.settle();
 	}
 
 	private void paper() throws IOException {

@@ -15,6 +15,7 @@ import org.eclipse.draw2d.FigureCanvas;
 import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.frisket.editing.ChangeSheet;
 import org.frisket.editing.DeleteElements;
 import org.frisket.geometry.Bounds;
 import org.frisket.model.Job;
@@ -206,6 +207,53 @@ class SheetsUiTest extends OpenBench {
 	}
 
 	@Test
+	void sheetsAreAddedFilledByHandAndTakenAway() throws Exception {
+		lay();
+		int count = sheets().size();
+		surface().setFocus();
+		Screen.events("key", "ctrl+b", "a");
+		Screen.waitUntil("there is one more", () -> sheets().size() == count + 1);
+		settled();
+		Placement disk = placement(disc);
+		Point at = pixelOf(disk);
+		Screen.click(surface(), at.x, at.y);
+		Screen.key("ctrl+shift+d");
+		settled();
+		assertEquals(5, view.surface().shown());
+		Placement copy = view.surface().selection().get(0);
+		assertEquals(disc, copy.getPart());
+
+		// to the middle of the new sheet
+		Sheet added = sheets().get(count);
+		Point from = pixelOf(copy);
+		Bounds sheet = view.surface().spread().places().get(added);
+		Point to = view.surface().zoom().toPixel(sheet.centre());
+		Screen.moveTo(surface(), from.x, from.y);
+		Screen.pressButton();
+		Screen.moveTo(surface(), (from.x + to.x) / 2, (from.y + to.y) / 2);
+		Screen.moveTo(surface(), to.x, to.y);
+		Screen.releaseButton();
+		settled();
+		assertEquals(List.of(copy), added.getPlacements());
+		Screen.keep(Screen.picture(bench.getSite().getShell()), "sheets-second");
+
+		// the copy is selected, so its sheet is the current one
+		Screen.events("key", "ctrl+b", "x");
+		Screen.waitUntil("it is gone", () -> sheets().size() == count);
+		settled();
+		assertEquals(4, view.surface().shown());
+		Screen.key("ctrl+z");
+		settled();
+		assertEquals(5, view.surface().shown());
+
+		Path broken = folder.resolve("broken.frjob");
+		Files.writeString(broken, "no job");
+		List<String> told = Dialogs.answer("OK", () -> view.takeAlong(broken));
+		assertTrue(told.stream().anyMatch(text -> text.contains("broken.frjob")), told::toString);
+		assertTrue(bench.document().job().getGuests().isEmpty());
+	}
+
+	@Test
 	void guestsComeAlongMissingPartsAreForgottenAndOffcutsKept() throws Exception {
 		Path home = Files.createTempDirectory("home");
 		Studio.choose(Optional.of(home.resolve("studio")));
@@ -242,6 +290,17 @@ class SheetsUiTest extends OpenBench {
 				Leftover kept = new Leftovers(store).atHand().get(0);
 				assertEquals("#d9a441", kept.colour());
 				assertTrue(kept.width() * kept.height() > 210 * 100, kept.toString());
+			}
+
+			edits().execute(ChangeSheet.leftover(sheets().get(0), "leftover-1"));
+			settled();
+			surface().setFocus();
+			Dialogs.answer("Yes", () -> {
+				Screen.events("key", "ctrl+b", "u");
+				Screen.waitUntil("it is taken away", () -> view.said().contains("taken away"));
+			});
+			try (Store store = Store.openForReading(Studio.folder(), Leftovers.AREA)) {
+				assertEquals(List.of(), new Leftovers(store).atHand());
 			}
 		} finally {
 			StudioChoice.apply();

@@ -1,10 +1,10 @@
 package org.frisket.ui.bench.internal.export;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
@@ -30,10 +30,13 @@ import org.frisket.export.plan.Destination;
 import org.frisket.export.plan.HandoffRequest;
 import org.frisket.export.preset.Preset;
 import org.frisket.export.preset.Presets;
+import org.frisket.material.desk.DeskState;
+import org.frisket.material.desk.SettingsDesk;
 import org.frisket.model.Job;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.extension.Contribution;
 import org.frisket.studio.Studio;
+import org.frisket.ui.bench.ExportStart;
 import org.frisket.ui.bench.internal.options.OptionForm;
 
 /**
@@ -44,35 +47,34 @@ public final class ExportDialog extends TitleAreaDialog {
 
 	private static final int MARGIN_PX = 12;
 	private static final int SPACING_PX = 8;
-	/** What a job is most often exported for. */
-	private static final String USUAL_ENDING = "svg"; //$NON-NLS-1$
 
-	private final List<Contribution<Exporter>> formats = Exporters.all();
+	private final Formats formats = new Formats(Exporters.all());
 	private final ExportMemory memory = new ExportMemory();
 	private final Job job;
 	private final Path suggested;
+	private final ExportStart start;
 	private final Supplier<List<Finding>> findings;
 	private final Consumer<ExportRequest> accepted;
 	private Combo format;
 	private WhatPart what;
 	private PlacePart place;
 	private PresetPart presets;
+	private MachinePart machine;
 	private OptionForm options;
-	/** What a preset says beyond what the form shows. */
-	private String machine = ""; //$NON-NLS-1$
-	private Map<String, String> run = Map.of();
 
 	/**
 	 * @param job       that is exported
 	 * @param suggested where to write unless the user says otherwise, without an ending
+	 * @param start     what is chosen already
 	 * @param findings  what makeready says by now
 	 * @param accepted  called when the dialog is closed with what to do
 	 */
-	public ExportDialog(Shell parent, Job job, Path suggested, Supplier<List<Finding>> findings,
+	public ExportDialog(Shell parent, Job job, Path suggested, ExportStart start, Supplier<List<Finding>> findings,
 			Consumer<ExportRequest> accepted) {
 		super(parent);
 		this.job = job;
 		this.suggested = suggested;
+		this.start = start;
 		this.findings = findings;
 		this.accepted = accepted;
 		setShellStyle(SWT.CLOSE | SWT.TITLE | SWT.BORDER | SWT.RESIZE | SWT.PRIMARY_MODAL);
@@ -93,15 +95,16 @@ public final class ExportDialog extends TitleAreaDialog {
 		GridLayoutFactory.fillDefaults().numColumns(3).margins(MARGIN_PX, MARGIN_PX).spacing(SPACING_PX, SPACING_PX)
 				.applyTo(area);
 		presets = new PresetPart(area, this::use, this::preset, () -> Exporters.name(chosen()));
-		what = new WhatPart(area, job.getSheets().size(), this::validate);
+		what = new WhatPart(area, job.getSheets().size(), start.sheet(), this::validate);
 		createFormat(area);
+		machine = new MachinePart(area, start.machine(), start.run(), this::validate);
 		Path folder = memory.folder().orElse(suggested.getParent());
-		place = new PlacePart(area, job.getSheets().size() > 1,
-				Path.of(folder.resolve(suggested.getFileName()) + (formats.isEmpty() ? "" : dotEnding())), memory.names(), //$NON-NLS-1$
+		place = new PlacePart(area, job.getSheets().size() > 1 && start.sheet() < 0,
+				Path.of(folder.resolve(suggested.getFileName()) + (formats.all().isEmpty() ? "" : dotEnding())), memory.names(), //$NON-NLS-1$
 				() -> place.browse(dotEnding(), Exporters.name(chosen())), this::validate);
 		options = new OptionForm(area, memory.options(), this::validate);
 		GridDataFactory.fillDefaults().span(3, 1).grab(true, true).applyTo(options);
-		if (!formats.isEmpty()) {
+		if (!formats.all().isEmpty()) {
 			showOptions();
 		}
 		lookRound();
@@ -112,28 +115,14 @@ public final class ExportDialog extends TitleAreaDialog {
 		new Label(area, SWT.NONE).setText(Messages.ExportDialog_format);
 		format = new Combo(area, SWT.READ_ONLY);
 		format.setData("format"); //$NON-NLS-1$
-		formats.forEach(each -> format.add(Exporters.name(each)));
-		format.select(first());
+		formats.all().forEach(each -> format.add(Exporters.name(each)));
+		format.select(formats.first(memory.format().orElse(null), start.forMachine()));
 		format.addListener(SWT.Selection, event -> formatChosen());
 		GridDataFactory.fillDefaults().span(2, 1).grab(true, false).applyTo(format);
 	}
 
-	private int first() {
-		String last = memory.format().orElse(null);
-		int usual = 0;
-		for (int i = 0; i < formats.size(); i++) {
-			if (formats.get(i).id().equals(last)) {
-				return i;
-			}
-			if (Exporters.ending(formats.get(i)).equals(USUAL_ENDING)) {
-				usual = i;
-			}
-		}
-		return usual;
-	}
-
 	private Contribution<Exporter> chosen() {
-		return formats.get(format.getSelectionIndex());
+		return formats.all().get(format.getSelectionIndex());
 	}
 
 	/** Presets and drives come when they are found: a folder on another computer and a drive can be slow to answer. */
@@ -141,11 +130,14 @@ public final class ExportDialog extends TitleAreaDialog {
 		Display display = getShell().getDisplay();
 		org.eclipse.core.runtime.jobs.Job.createSystem(Messages.ExportDialog_title, monitor -> {
 			Presets found = Presets.in(Studio.folder().presets());
+			Optional<DeskState> desk = desk();
 			List<Drive> drives = Drives.ofThisComputer().mounted().stream().filter(Drive::writable).toList();
 			display.asyncExec(() -> {
 				if (getShell() != null && !getShell().isDisposed()) {
 					presets.offer(found);
 					place.offer(drives);
+					desk.ifPresent(machine::offer);
+					validate();
 					if (!found.problems().isEmpty()) {
 						setMessage(String.join("\n", found.problems()), IMessageProvider.WARNING); //$NON-NLS-1$
 					}
@@ -154,26 +146,33 @@ public final class ExportDialog extends TitleAreaDialog {
 		}).schedule();
 	}
 
-	private void use(Preset preset) {
-		for (int i = 0; i < formats.size(); i++) {
-			if (formats.get(i).id().equals(preset.format())) {
-				format.select(i);
-				showOptions();
-				options.fill(preset.options());
-				machine = preset.machine();
-				run = preset.run();
-				place.fileNamed(this::withEnding);
-				place.use(preset.folder(), preset.names());
-				refit();
-				return;
-			}
+	/** None if it cannot be looked up: that is told when a file is written that needs it. */
+	private static Optional<DeskState> desk() {
+		try {
+			return Optional.of(SettingsDesk.look(Studio.folder()));
+		} catch (IOException e) {
+			return Optional.empty();
 		}
-		setErrorMessage(NLS.bind(Messages.ExportDialog_noFormat, preset.name(), preset.format()));
+	}
+
+	private void use(Preset preset) {
+		int index = formats.indexOf(preset.format());
+		if (index < 0) {
+			setErrorMessage(NLS.bind(Messages.ExportDialog_noFormat, preset.name(), preset.format()));
+			return;
+		}
+		format.select(index);
+		showOptions();
+		options.fill(preset.options());
+		machine.use(preset.machine(), preset.run());
+		place.fileNamed(this::withEnding);
+		place.use(preset.folder(), preset.names());
+		refit();
 	}
 
 	private Preset preset(String name) {
 		Destination destination = place.destination();
-		return new Preset(name, chosen().id(), options.values(), run, machine,
+		return new Preset(name, chosen().id(), options.values(), machine.run(), machine.machine(),
 				destination.isFolder() ? destination.names().toString() : "", //$NON-NLS-1$
 				destination.isFolder() ? destination.path().toString() : ""); //$NON-NLS-1$
 	}
@@ -181,6 +180,7 @@ public final class ExportDialog extends TitleAreaDialog {
 	/** Loads the exporter. */
 	private void showOptions() {
 		Contribution<Exporter> chosen = chosen();
+		machine.show(Exporters.isForMachine(chosen));
 		options.show(chosen.id(), () -> {
 			Exporter exporter = chosen.create();
 			try {
@@ -207,28 +207,21 @@ public final class ExportDialog extends TitleAreaDialog {
 		getShell().pack();
 	}
 
-	/** In place of the ending of another format, or else after what there is. */
 	private String withEnding(String path) {
-		for (Contribution<Exporter> each : formats) {
-			String ending = "." + Exporters.ending(each); //$NON-NLS-1$
-			if (path.toLowerCase(Locale.ROOT).endsWith(ending)) {
-				return path.substring(0, path.length() - ending.length()) + dotEnding();
-			}
-		}
-		return path + dotEnding();
+		return formats.withEnding(path, dotEnding());
 	}
 
 	/** @throws IllegalArgumentException if something in the form does not do; the message says what */
 	private HandoffRequest request() {
-		if (formats.isEmpty()) {
+		if (formats.all().isEmpty()) {
 			throw new IllegalArgumentException(Messages.ExportDialog_noFormats);
 		}
-		return new HandoffRequest(what.choice(), chosen(), options.values(), place.destination(), run);
+		return new HandoffRequest(what.choice(), chosen(), options.values(), place.destination(), machine.run());
 	}
 
-	/** The same. A machine that nobody has chosen is shown as the field it is. */
+	/** The same. A machine that is not known yet is shown as the field it is. */
 	private List<Path> targets() {
-		return request().targets(job, machine.isEmpty() ? "{machine}" : machine); //$NON-NLS-1$
+		return request().targets(job, machine.machine().isEmpty() ? "{machine}" : machine.machine()); //$NON-NLS-1$
 	}
 
 	@Override
@@ -251,7 +244,7 @@ public final class ExportDialog extends TitleAreaDialog {
 		if (export == null || export.isDisposed()) {
 			return;
 		}
-		boolean valid = !formats.isEmpty() && options.validate();
+		boolean valid = !formats.all().isEmpty() && options.validate();
 		List<Path> targets = List.of();
 		String wrong = null;
 		try {
@@ -292,7 +285,7 @@ public final class ExportDialog extends TitleAreaDialog {
 	@Override
 	protected void okPressed() {
 		HandoffRequest handoff = request();
-		ExportRequest request = new ExportRequest(handoff, machine, blocking() > 0);
+		ExportRequest request = new ExportRequest(handoff, machine.machine(), blocking() > 0);
 		memory.keep(handoff);
 		super.okPressed();
 		accepted.accept(request);

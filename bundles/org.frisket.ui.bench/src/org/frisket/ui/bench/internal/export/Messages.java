@@ -36,6 +36,10 @@ final class Messages extends NLS {
 	public static String ExportRun_failedTitle;
 	public static String ExportRun_pull;
 	public static String ExportRun_someFailed;
+	public static String MachinePart_machine;
+	public static String MachinePart_option;
+	public static String MachinePart_plain;
+	public static String MachinePart_run;
 	public static String PlacePart_drive;
 	public static String PlacePart_file;
 	public static String PlacePart_folder;

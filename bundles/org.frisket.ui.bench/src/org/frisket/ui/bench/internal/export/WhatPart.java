@@ -14,13 +14,17 @@ final class WhatPart {
 
 	private static final int ALL = 0;
 	private static final int CHOSEN = 1;
+	private static final int BENCH = 2;
 	private static final int NUMBERS_PX = 100;
 
 	private Combo what;
 	private Text numbers;
 
-	/** @param parent of three columns */
-	WhatPart(Composite parent, int sheets, Runnable changed) {
+	/**
+	 * @param parent of three columns
+	 * @param chosen number of the sheet that is chosen already, from 1; 0 for the bench, below for none
+	 */
+	WhatPart(Composite parent, int sheets, int chosen, Runnable changed) {
 		if (sheets == 0) {
 			return;
 		}
@@ -30,12 +34,13 @@ final class WhatPart {
 		what.add(sheets == 1 ? Messages.WhatPart_theSheet : NLS.bind(Messages.WhatPart_all, sheets));
 		what.add(Messages.WhatPart_chosen);
 		what.add(Messages.WhatPart_bench);
-		what.select(ALL);
+		what.select(chosen < 0 ? ALL : chosen == 0 ? BENCH : CHOSEN);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(what);
 		numbers = new Text(parent, SWT.BORDER);
 		numbers.setData("sheets"); //$NON-NLS-1$
 		numbers.setMessage(Messages.WhatPart_numbers);
-		numbers.setEnabled(false);
+		numbers.setEnabled(chosen > 0);
+		numbers.setText(chosen > 0 ? Integer.toString(chosen) : ""); //$NON-NLS-1$
 		GridDataFactory.fillDefaults().hint(NUMBERS_PX, SWT.DEFAULT).applyTo(numbers);
 		what.addListener(SWT.Selection, event -> {
 			numbers.setEnabled(what.getSelectionIndex() == CHOSEN);

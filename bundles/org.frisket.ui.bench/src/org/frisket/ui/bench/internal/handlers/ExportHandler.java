@@ -9,6 +9,7 @@ import org.eclipse.jface.action.IStatusLineManager;
 import org.eclipse.swt.widgets.Shell;
 import org.frisket.model.JobFile;
 import org.frisket.prepare.Finding;
+import org.frisket.ui.bench.ExportStart;
 import org.frisket.ui.bench.internal.editor.BenchDocument;
 import org.frisket.ui.bench.internal.editor.BenchEditor;
 import org.frisket.ui.bench.internal.editor.JobNames;
@@ -20,11 +21,17 @@ public final class ExportHandler extends BenchHandler {
 
 	@Override
 	void execute(BenchEditor bench, ExecutionEvent event) {
+		ask(bench, ExportStart.USUAL);
+	}
+
+	/** @param start what is chosen already */
+	public static void ask(BenchEditor bench, ExportStart start) {
 		BenchDocument document = bench.document();
 		Shell shell = bench.getSite().getShell();
 		IStatusLineManager line = bench.getEditorSite().getActionBars().getStatusLineManager();
-		ExportDialog dialog = new ExportDialog(shell, document.job(), suggested(bench), () -> known(bench),
-				request -> new ExportRun(shell, line, document.snapshot(), Adapters.adapt(bench.getEditorInput(), Path.class), request).start());
+		ExportDialog dialog = new ExportDialog(shell, document.job(), suggested(bench), start, () -> known(bench),
+				request -> new ExportRun(shell, line, document.snapshot(),
+						Adapters.adapt(bench.getEditorInput(), Path.class), request).start());
 		dialog.open();
 		// findings may come in while the form is open
 		Runnable update = dialog::validate;

@@ -50,7 +50,7 @@ final class OptionField {
 	private Control choice(Composite parent, String value) {
 		Combo combo = new Combo(parent, SWT.READ_ONLY);
 		List<String> choices = option.choices();
-		combo.setItems(choices.toArray(String[]::new));
+		choices.forEach(word -> combo.add(ChoiceName.of(word)));
 		combo.select(Math.max(0, choices.indexOf(value)));
 		return combo;
 	}
@@ -66,7 +66,8 @@ final class OptionField {
 	}
 
 	String value() {
-		return input instanceof Combo combo ? combo.getText() : ((Text) input).getText();
+		return input instanceof Combo combo ? option.choices().get(Math.max(0, combo.getSelectionIndex()))
+				: ((Text) input).getText();
 	}
 
 	/** @param values by name; the option's own default if it is not among them */

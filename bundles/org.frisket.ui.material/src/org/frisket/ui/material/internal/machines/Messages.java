@@ -6,22 +6,6 @@ import org.eclipse.osgi.util.NLS;
 final class Messages extends NLS {
 
 	public static String Calibration_unknown;
-	public static String ChoiceName_area;
-	public static String ChoiceName_away;
-	public static String ChoiceName_blade;
-	public static String ChoiceName_centre;
-	public static String ChoiceName_foil;
-	public static String ChoiceName_laser;
-	public static String ChoiceName_left;
-	public static String ChoiceName_lowerLeft;
-	public static String ChoiceName_lowerRight;
-	public static String ChoiceName_margins;
-	public static String ChoiceName_near;
-	public static String ChoiceName_no;
-	public static String ChoiceName_right;
-	public static String ChoiceName_upperLeft;
-	public static String ChoiceName_upperRight;
-	public static String ChoiceName_yes;
 	public static String DeskBar_again;
 	public static String DeskBar_readOnly;
 	public static String DeskBar_trouble;

@@ -11,6 +11,7 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.frisket.geometry.options.Option;
+import org.frisket.ui.bench.internal.options.ChoiceName;
 
 /** One option: label, field and unit in a row, and what is wrong below the field. */
 final class OptionRow {

@@ -37,7 +37,6 @@ final class Messages extends NLS {
 	public static String RunJob_missing;
 	public static String RunJob_missingCure;
 	public static String RunJob_name;
-	public static String RunJob_sheet;
 	public static String RunNotices_finding;
 	public static String RunPage_time;
 	public static String RunPainter_caption;

@@ -20,7 +20,6 @@ import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.options.OptionValues;
-import org.frisket.model.Sheet;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
@@ -37,6 +36,7 @@ import org.frisket.run.play.Playback;
 import org.frisket.sheets.GuestFiles;
 import org.frisket.sheets.LaidSheet;
 import org.frisket.sheets.LaidSheets;
+import org.frisket.sheets.SheetName;
 import org.frisket.studio.Studio;
 
 /** Works out the runs of all sheets of a job; of one without sheets, that of the job as it lies on the bench. */
@@ -116,15 +116,10 @@ final class RunJob extends Job {
 		for (int i = 0; i < laid.size(); i++) {
 			LaidSheet each = laid.get(i);
 			Load load = Load.of(each);
-			runs.add(run(each.sheet().getId(), name(each.sheet(), i), load, load.page(), findings(each, guests.problems()),
+			runs.add(run(each.sheet().getId(), SheetName.of(each.sheet()), load, load.page(), findings(each, guests.problems()),
 					part(monitor, (double) i / laid.size(), (i + 1.0) / laid.size())));
 		}
 		return runs;
-	}
-
-	private static String name(Sheet sheet, int index) {
-		return sheet.getName() == null || sheet.getName().isBlank() ? NLS.bind(Messages.RunJob_sheet, index + 1)
-				: sheet.getName();
 	}
 
 	/** @param problems why guests could not be read */

@@ -52,6 +52,11 @@ final class RunSetup {
 
 	/** The options of a workshop as they are remembered; those that are no longer to be had are what they are at first. */
 	static OptionValues values(Workshop workshop) {
+		return OptionValues.of(RunOptions.options(workshop), texts(workshop));
+	}
+
+	/** The same as texts, by the name of their option. */
+	static Map<String, String> texts(Workshop workshop) {
 		List<Option> options = RunOptions.options(workshop);
 		Map<String, String> texts = new LinkedHashMap<>();
 		for (Option option : options) {
@@ -63,7 +68,7 @@ final class RunSetup {
 				texts.put(option.name(), option.initial());
 			}
 		}
-		return OptionValues.of(options, texts);
+		return texts;
 	}
 
 	static boolean showsTravel() {

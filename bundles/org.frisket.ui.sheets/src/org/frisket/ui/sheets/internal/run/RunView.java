@@ -13,8 +13,10 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.frisket.material.desk.DeskState;
 import org.frisket.material.tools.Machine;
+import org.frisket.model.Sheet;
+import org.frisket.run.Workshop;
 import org.frisket.run.play.Player;
-import org.frisket.ui.bench.Bench;
+import org.frisket.ui.bench.ExportStart;
 import org.frisket.ui.bench.JobOnBench;
 import org.frisket.ui.material.internal.machines.StudioDesk;
 import org.frisket.ui.views.Views;
@@ -233,7 +235,12 @@ public final class RunView extends BenchView implements StudioDesk.Listener, Run
 
 	@Override
 	public void export() {
-		execute(Bench.EXPORT_COMMAND_ID);
+		if (bench != null) {
+			Workshop workshop = RunSetup.workshop(StudioDesk.get().state());
+			List<String> sheets = bench().job().getSheets().stream().map(Sheet::getId).toList();
+			new ExportStart(true, shown == null ? -1 : sheets.indexOf(shown.sheet()) + 1, workshop.machine().id(),
+					RunSetup.texts(workshop)).ask(getSite().getPage());
+		}
 	}
 
 	@Override

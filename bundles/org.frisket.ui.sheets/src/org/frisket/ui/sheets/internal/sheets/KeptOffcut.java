@@ -12,7 +12,7 @@ import org.frisket.studio.store.Store;
 import org.frisket.ui.LengthText;
 import org.frisket.ui.material.internal.StoreJob;
 
-/** Puts a free piece of a sheet among the leftovers of the studio. */
+/** Puts a free piece of a sheet among the leftovers of the studio, and takes away one that was cut. */
 final class KeptOffcut {
 
 	private KeptOffcut() {
@@ -31,5 +31,17 @@ final class KeptOffcut {
 				kept -> told.accept(
 						NLS.bind(Messages.KeptOffcut_kept, LengthText.size(kept.width(), kept.height()), kept.id())),
 				told).schedule();
+	}
+
+	/** @param leftover its id @param told on the UI thread what has come of it, a little later */
+	static void use(String leftover, Consumer<String> told) {
+		StoreJob.Task<Boolean> task = () -> {
+			try (Store store = Store.open(Studio.folder(), Leftovers.AREA)) {
+				return new Leftovers(store).use(leftover);
+			}
+		};
+		new StoreJob<>(Messages.KeptOffcut_useJob, task,
+				was -> told.accept(NLS.bind(was ? Messages.KeptOffcut_used : Messages.KeptOffcut_wasUsed, leftover)), told)
+						.schedule();
 	}
 }

@@ -11,6 +11,9 @@ final class Messages extends NLS {
 	public static String BenchSheets_unlaid;
 	public static String KeptOffcut_job;
 	public static String KeptOffcut_kept;
+	public static String KeptOffcut_useJob;
+	public static String KeptOffcut_used;
+	public static String KeptOffcut_wasUsed;
 	public static String LayBar_apart;
 	public static String LayBar_apartTip;
 	public static String LayBar_byJob;
@@ -46,6 +49,9 @@ final class Messages extends NLS {
 	public static String Offcut_job;
 	public static String ReadJob_failed;
 	public static String ReadJob_name;
+	public static String SheetActions_leftover;
+	public static String SheetActions_leftoverAsk;
+	public static String SheetActions_noLeftover;
 	public static String SheetActions_noOffcut;
 	public static String SheetActions_offcut;
 	public static String SheetActions_offcutAsk;
@@ -55,7 +61,6 @@ final class Messages extends NLS {
 	public static String SheetsView_noBench;
 	public static String SheetsView_oneUnlaid;
 	public static String SheetsView_roll;
-	public static String SheetsView_sheet;
 	public static String SheetsView_title;
 	public static String SheetsView_titleCount;
 	public static String SheetsView_two;

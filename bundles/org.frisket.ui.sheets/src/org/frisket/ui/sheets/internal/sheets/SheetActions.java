@@ -187,4 +187,19 @@ final class SheetActions {
 		}
 		view.surface().setOffcutShown(false);
 	}
+
+	/** Takes the leftover the current sheet is cut from away. Laying alone does not: until it is cut, it is still there. */
+	void leftoverUsed() {
+		Sheet sheet = view.surface().current();
+		if (sheet == null) {
+			return;
+		}
+		String leftover = sheet.getLeftover();
+		if (leftover == null) {
+			view.bar().say(Messages.SheetActions_noLeftover);
+		} else if (MessageDialog.openQuestion(view.getSite().getShell(), Messages.SheetActions_leftover,
+				NLS.bind(Messages.SheetActions_leftoverAsk, leftover))) {
+			KeptOffcut.use(leftover, view.bar()::say);
+		}
+	}
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import org.eclipse.osgi.util.NLS;
 import org.frisket.model.Job;
 import org.frisket.model.Sheet;
+import org.frisket.sheets.SheetName;
 import org.frisket.ui.LengthText;
 
 /** What is written under a sheet: its name, how much of it is used, its stock and its size. */
@@ -14,9 +15,7 @@ final class SheetCaption {
 	}
 
 	static List<String> of(Sheet sheet, Job job, Reading reading) {
-		String name = sheet.getName() == null || sheet.getName().isBlank()
-				? NLS.bind(Messages.SheetsView_sheet, number(sheet, job))
-				: sheet.getName();
+		String name = SheetName.of(sheet);
 		String used = share(sheet, reading);
 		String size = sheet.isRoll()
 				? NLS.bind(Messages.SheetsView_roll, LengthText.of(sheet.getHeight()), LengthText.of(sheet.getWidth()))

@@ -37,6 +37,7 @@ public final class SheetsHandler extends AbstractHandler implements IExecutableE
 		case "removeSheet" -> view -> view.actions().removeSheet(); //$NON-NLS-1$
 		case "takeAlong" -> view -> view.actions().takeAlong(); //$NON-NLS-1$
 		case "keepOffcut" -> view -> view.actions().keepOffcut(); //$NON-NLS-1$
+		case "leftoverUsed" -> view -> view.actions().leftoverUsed(); //$NON-NLS-1$
 		case "selectAll" -> view -> view.surface().selectAll(); //$NON-NLS-1$
 		case "zoomIn" -> view -> view.surface().zoom().in(); //$NON-NLS-1$
 		case "zoomOut" -> view -> view.surface().zoom().out(); //$NON-NLS-1$

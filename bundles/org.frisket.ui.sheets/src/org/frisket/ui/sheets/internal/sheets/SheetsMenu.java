@@ -11,7 +11,8 @@ final class SheetsMenu {
 
 	private static final String OWN = "org.frisket.ui.sheets.command.sheets."; //$NON-NLS-1$
 	private static final String[][] GROUPS = { { "turnRight", "turnLeft", "pin" }, //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
-			{ "lay", "takeAlong", "keepOffcut" }, { "addSheet", "removeSheet", "forget" } }; //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$ //$NON-NLS-4$ //$NON-NLS-5$ //$NON-NLS-6$
+			{ "lay", "takeAlong", "keepOffcut", "leftoverUsed" }, //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$ //$NON-NLS-4$
+			{ "addSheet", "removeSheet", "forget" } }; //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
 
 	private SheetsMenu() {
 	}

@@ -1,13 +1,13 @@
-package org.frisket.ui.material.internal.machines;
+package org.frisket.ui.bench.internal.options;
 
-/** What the words of choices are called on the screen. */
-final class ChoiceName {
+/** What the words of choices are called on the screen: in files and on the command line they stay as they are. */
+public final class ChoiceName {
 
 	private ChoiceName() {
 	}
 
 	/** The word itself where there is no other name for it. */
-	static String of(String word) {
+	public static String of(String word) {
 		return switch (word) {
 		case "blade" -> Messages.ChoiceName_blade; //$NON-NLS-1$
 		case "foil" -> Messages.ChoiceName_foil; //$NON-NLS-1$
@@ -25,6 +25,11 @@ final class ChoiceName {
 		case "margins" -> Messages.ChoiceName_margins; //$NON-NLS-1$
 		case "yes" -> Messages.ChoiceName_yes; //$NON-NLS-1$
 		case "no" -> Messages.ChoiceName_no; //$NON-NLS-1$
+		case "part" -> Messages.ChoiceName_part; //$NON-NLS-1$
+		case "sheet" -> Messages.ChoiceName_sheet; //$NON-NLS-1$
+		case "either" -> Messages.ChoiceName_either; //$NON-NLS-1$
+		case "clockwise" -> Messages.ChoiceName_clockwise; //$NON-NLS-1$
+		case "counter-clockwise" -> Messages.ChoiceName_counterClockwise; //$NON-NLS-1$
 		default -> word;
 		};
 	}
