@@ -101,13 +101,21 @@ class ExportVerbTest {
 	}
 
 	@Test
+	void folderIsMadeForSheets() throws Exception {
+		Path fresh = out.resolve("fresh");
+		assertEquals(0, export(2, "--out", fresh.toString(), "--format", "svg").status());
+		assertEquals(2, fresh.toFile().list().length);
+	}
+
+	@Test
 	void whatDoesNotGoTogetherIsRefusedAndLeavesNothing() throws Exception {
 		assertRefused(export(2, "--out", out.toString()), "say with --format");
 		assertRefused(export(2, "--out", out.toString(), "--format", "svg", "--name", "{job}"), "{sheet}");
 		assertRefused(export(2, "--out", out.toString(), "--format", "svg", "--name", "{jobs}"), "character 1");
 		assertRefused(export(2, "--out", out.toString(), "--format", "svg", "--sheet", "3"), "There is no sheet 3");
 		assertRefused(export(2, "--out", out.toString(), "--format", "xyz"), "there is no format “xyz”");
-		assertRefused(export(2, "--out", out.resolve("no").toString(), "--format", "svg"), "there is no folder");
+		assertRefused(export(2, "--out", out.resolve("no/deeper").toString(), "--format", "svg"), "cannot be made");
+		assertRefused(export(2, "--out", out.resolve("no.txt").toString(), "--format", "svg"), "there is no folder");
 		assertRefused(export(2, "--out", out.toString(), "--format", "svg", "--machine", "cutter"), "--machine");
 		assertRefused(export(2, "--out", out.toString(), "--format", "svg", "--set", "margin=wide"), "margin");
 		assertRefused(export(2, "--out", out.toString(), "--format", "svg", "--run", "no-such=1"), "no-such");

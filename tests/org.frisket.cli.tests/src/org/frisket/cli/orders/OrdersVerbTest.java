@@ -90,6 +90,7 @@ class OrdersVerbTest {
 	@Test
 	void stagesTellWhoAndWhyAndCanBeTakenBack() {
 		String number = number(orders("add", "--title", "Banner"));
+		assertEquals(0, orders("rules", "proof-before-approval", "on").status());
 		Answer early = orders("stage", number, "approved");
 		assertEquals(2, early.status());
 		assertTrue(early.err().contains("--anyway"), early.err());
