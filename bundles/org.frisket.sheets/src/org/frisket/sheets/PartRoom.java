@@ -55,7 +55,7 @@ record PartRoom(List<Atom> atoms, boolean contact, Tolerance tolerance, Monitor 
 
 	private List<Region> beyond(List<Atom> roots) {
 		List<Region> beyond = new ArrayList<>();
-		Geometry silhouette = null;
+		Geometry covered = null;
 		for (Atom atom : atoms) {
 			if (atom.isCut() || atom.enclosed) {
 				continue;
@@ -64,10 +64,10 @@ record PartRoom(List<Atom> atoms, boolean contact, Tolerance tolerance, Monitor 
 				beyond.add(new Region(List.of(atom.piece)));
 				continue;
 			}
-			if (silhouette == null) {
-				silhouette = OverlayNGRobust.union(roots.stream().map(Atom::geometry).toList());
+			if (covered == null) {
+				covered = OverlayNGRobust.union(roots.stream().map(Atom::geometry).toList());
 			}
-			Geometry outside = OverlayNGRobust.overlay(atom.geometry(), silhouette, OverlayNG.DIFFERENCE);
+			Geometry outside = OverlayNGRobust.overlay(atom.geometry(), covered, OverlayNG.DIFFERENCE);
 			if (!outside.isEmpty()) {
 				beyond.add(Polygons.toRegion(outside.buffer(PEN)));
 			}
