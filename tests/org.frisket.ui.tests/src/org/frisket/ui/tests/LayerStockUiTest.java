@@ -98,7 +98,8 @@ class LayerStockUiTest extends OpenShelf {
 	@Test
 	void stockIsDraggedOntoALayer() throws Exception {
 		StackCanvas stack = stack();
-		Layer layer = bench.document().job().getLayers().get(0);
+		// the topmost is seen however low the view is
+		Layer layer = bench.document().job().getLayers().get(bench.document().job().getLayers().size() - 1);
 		Rectangle place = stack.boundsOf(layer);
 		assertTrue(place.height > 0);
 		Rectangle from = shelf.canvas().faceOf(0);
