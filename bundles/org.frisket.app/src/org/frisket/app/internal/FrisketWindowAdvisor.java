@@ -18,7 +18,7 @@ import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 /** The window: menu, tool bar, status line, and a title that names the job in front. */
 final class FrisketWindowAdvisor extends WorkbenchWindowAdvisor {
 
-	private static final Point FIRST_SIZE = new Point(1280, 820);
+	private static final Point FIRST_SIZE = new Point(1280, 850);
 
 	FrisketWindowAdvisor(IWorkbenchWindowConfigurer configurer) {
 		super(configurer);
