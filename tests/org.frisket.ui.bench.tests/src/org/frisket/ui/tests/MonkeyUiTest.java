@@ -68,8 +68,7 @@ class MonkeyUiTest extends OpenBench {
 			command(zoom);
 		}
 		for (String edit : List.of("selectAll", "delete", "copy", "cut", "paste", "undo", "redo", "undo", "redo")) {
-			commands.add(ParameterizedCommand.generateCommand(
-					service(ICommandService.class).getCommand("org.eclipse.ui.edit." + edit), null));
+			commands.add(edit(edit));
 		}
 	}
 
@@ -88,6 +87,11 @@ class MonkeyUiTest extends OpenBench {
 			values.put(OURS + name + "." + parameterAndValues[0], parameterAndValues[i]);
 			commands.add(ParameterizedCommand.generateCommand(command, values));
 		}
+	}
+
+	private ParameterizedCommand edit(String name) {
+		return ParameterizedCommand.generateCommand(
+				service(ICommandService.class).getCommand("org.eclipse.ui.edit." + name), null);
 	}
 
 	private <S> S service(Class<S> type) {
@@ -133,11 +137,12 @@ class MonkeyUiTest extends OpenBench {
 
 	/** Carries out a command; null if it is of no use just now. */
 	private String act() throws Exception {
-		ParameterizedCommand command = Jobs.elements(job()).size() > MOST_ELEMENTS
-				? ParameterizedCommand.generateCommand(
-						service(ICommandService.class).getCommand("org.eclipse.ui.edit.delete"), null)
-				: commands.get(random.nextInt(commands.size()));
-		if (Jobs.elements(job()).size() > MOST_ELEMENTS || random.nextInt(4) == 0) {
+		boolean full = Jobs.elements(job()).size() > MOST_ELEMENTS;
+		ParameterizedCommand command = full ? edit("delete")
+				// only just after an undo, so that among all others it would hardly ever be its turn
+				: bench.commandStack().canRedo() && random.nextInt(3) == 0 ? edit("redo")
+						: commands.get(random.nextInt(commands.size()));
+		if (full || random.nextInt(4) == 0) {
 			selectSome();
 		}
 		if (!command.getCommand().isEnabled()) {

@@ -122,6 +122,10 @@ class RepairsViewUiTest extends OpenBench {
 	/** Clicks the first line that is seen, and goes on by keys: a list is short in a small window. */
 	private static void goTo(Table table, int index) {
 		Rectangle place = table.getItem(table.getTopIndex()).getBounds(0);
+		if (place.y + place.height / 2 < table.getClientArea().y) {
+			// scrolled out of sight but for its foot
+			place = table.getItem(table.getTopIndex() + 1).getBounds(0);
+		}
 		Screen.click(table, place.x + place.width / 2, place.y + place.height / 2);
 		Screen.key("Home");
 		for (int i = 0; i < index; i++) {
