@@ -30,9 +30,4 @@ public final class StockIds {
 		}
 		return free;
 	}
-
-	/** Names that people would take for the same have the same key. */
-	public static String key(String name) {
-		return Normalizer.normalize(name, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT).replaceAll("\\s+", " ").strip();
-	}
 }

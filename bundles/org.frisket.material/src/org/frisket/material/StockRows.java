@@ -22,6 +22,7 @@ import org.frisket.material.sizes.Format;
 import org.frisket.material.weights.BasisWeight;
 import org.frisket.material.weights.Grade;
 import org.frisket.material.weights.Thickness;
+import org.frisket.studio.NameKey;
 import org.frisket.studio.store.Sql;
 
 /** Stock as rows of the tables {@code stock} and {@code stock_size}. */
@@ -61,7 +62,7 @@ final class StockRows {
 
 	static Optional<String> idOfName(Connection connection, String name) throws SQLException {
 		return Sql.first(connection, "SELECT id FROM stock WHERE name_key = ?", row -> row.getString(1),
-				StockIds.key(name));
+				NameKey.of(name));
 	}
 
 	static Set<String> ids(Connection connection) throws SQLException {
@@ -135,7 +136,7 @@ final class StockRows {
 
 	private static List<Object> values(Stock stock) {
 		OffsetDateTime now = OffsetDateTime.now(ZoneOffset.UTC).truncatedTo(ChronoUnit.SECONDS);
-		return List.of(stock.name(), StockIds.key(stock.name()), stock.description(), stock.family(),
+		return List.of(stock.name(), NameKey.of(stock.name()), stock.description(), stock.family(),
 				stock.statedGrammage(), stock.basisWeight().map(BasisWeight::pounds),
 				stock.basisWeight().map(weight -> weight.grade().name()),
 				stock.statedCaliper().map(caliper -> caliper.thickness().mm()),

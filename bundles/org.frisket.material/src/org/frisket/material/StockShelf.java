@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 import org.eclipse.osgi.util.NLS;
+import org.frisket.studio.NameKey;
 import org.frisket.studio.store.Area;
 import org.frisket.studio.store.Store;
 import org.frisket.studio.store.StoreException;
@@ -71,7 +72,7 @@ public final class StockShelf {
 			Set<String> ids = stocks.stream().map(Stock::id).collect(Collectors.toSet());
 			Set<String> others = StockRows.nameKeys(connection, id -> !ids.contains(id));
 			for (Stock stock : stocks) {
-				if (others.contains(StockIds.key(stock.name()))) {
+				if (others.contains(NameKey.of(stock.name()))) {
 					throw new ShelfException(NLS.bind(Messages.StockShelf_nameTaken, stock.name()));
 				}
 			}
@@ -135,7 +136,7 @@ public final class StockShelf {
 			Set<String> ids = exchanges.stream().map(StockExchange::id).collect(Collectors.toSet());
 			Set<String> names = StockRows.nameKeys(connection, id -> !ids.contains(id));
 			for (StockExchange each : exchanges) {
-				if (each.after().isPresent() && !names.add(StockIds.key(each.after().get().name()))) {
+				if (each.after().isPresent() && !names.add(NameKey.of(each.after().get().name()))) {
 					throw new ShelfException(NLS.bind(Messages.StockShelf_nameTaken, each.after().get().name()));
 				}
 			}

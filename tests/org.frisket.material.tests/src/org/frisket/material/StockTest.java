@@ -13,6 +13,7 @@ import org.frisket.material.weights.BasisWeight;
 import org.frisket.material.weights.Grade;
 import org.frisket.material.weights.MeasureException;
 import org.frisket.material.weights.Thickness;
+import org.frisket.studio.NameKey;
 import org.junit.jupiter.api.Test;
 
 class StockTest {
@@ -105,6 +106,6 @@ class StockTest {
 		assertEquals("weisser-karton-80-lb", StockIds.of("Weißer  Kartön 80 lb!"));
 		assertEquals("stock", StockIds.of("紙"));
 		assertEquals("card-3", StockIds.free("Card", List.of("card", "card-2")::contains));
-		assertEquals(StockIds.key("Harbour  White"), StockIds.key("HARBOUR WHITE "));
+		assertEquals(NameKey.of("Harbour  White"), NameKey.of("HARBOUR WHITE "));
 	}
 }

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 
+import org.frisket.cli.line.Json;
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Length;
 import org.frisket.geometry.Point;
@@ -12,7 +13,6 @@ import org.frisket.geometry.measure.Straying;
 import org.frisket.geometry.repair.Mend;
 import org.frisket.imports.Remark;
 
-import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 
@@ -89,7 +89,7 @@ record CleanReport(Path input, List<Path> outputs, List<CleanedLayer> layers, Li
 		JsonArray remarksJson = new JsonArray();
 		allRemarks().forEach(remarksJson::add);
 		root.add("remarks", remarksJson);
-		return new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().create().toJson(root);
+		return Json.text(root);
 	}
 
 	private static JsonObject json(CleanedLayer layer) {

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 
+import org.frisket.cli.line.Json;
 import org.frisket.cli.work.FindingsJson;
 import org.frisket.cli.work.Report;
 import org.frisket.geometry.Contour;
@@ -13,7 +14,6 @@ import org.frisket.geometry.Point;
 import org.frisket.imports.job.TakenArt;
 import org.frisket.prepare.Finding;
 
-import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 
@@ -62,7 +62,7 @@ record ImportReport(Path input, Path output, TakenArt taken, List<Finding> findi
 		taken.remarks().forEach(remark -> remarks.add(remark.toString()));
 		root.add("remarks", remarks);
 		root.add("findings", FindingsJson.of(findings));
-		return new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().create().toJson(root);
+		return Json.text(root);
 	}
 
 	private static JsonObject json(TakenArt.Layer layer) {

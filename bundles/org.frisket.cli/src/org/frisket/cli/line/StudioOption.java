@@ -17,6 +17,11 @@ public final class StudioOption {
 
 	/** To be called before anything is looked up. */
 	public void choose() throws Refusal {
+		choose(folder);
+	}
+
+	/** The same for a verb that has the option from the verb above it. @param folder null for the usual one */
+	public static void choose(Path folder) throws Refusal {
 		Studio.choose(Optional.ofNullable(folder));
 		if (folder != null) {
 			try {

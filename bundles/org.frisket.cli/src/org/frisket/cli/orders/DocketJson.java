@@ -6,21 +6,19 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
+import org.frisket.cli.line.Json;
 import org.frisket.orders.paper.DocketFacts;
 import org.frisket.orders.paper.quote.QuoteLine;
 import org.frisket.orders.paper.quote.QuoteSheet;
 import org.frisket.orders.paper.quote.QuoteSums;
 import org.frisket.orders.paper.quote.TaxLine;
 
-import com.google.gson.Gson;
-import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 
 /** What papers say, for machines: lengths in mm, times in seconds, money as decimals in quotes so that no digit is lost. */
 final class DocketJson {
 
-	private static final Gson JSON = new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().serializeNulls().create();
 
 	private DocketJson() {
 	}
@@ -36,9 +34,9 @@ final class DocketJson {
 		root.addProperty("quantity", facts.quantity());
 		root.addProperty("width", facts.width());
 		root.addProperty("height", facts.height());
-		root.add("parts", JSON.toJsonTree(facts.parts()));
-		root.add("work", JSON.toJsonTree(facts.work()));
-		root.add("sheets", JSON.toJsonTree(facts.sheets()));
+		root.add("parts", Json.GSON.toJsonTree(facts.parts()));
+		root.add("work", Json.GSON.toJsonTree(facts.work()));
+		root.add("sheets", Json.GSON.toJsonTree(facts.sheets()));
 		root.addProperty("seconds", facts.seconds());
 		root.add("blocking", texts(facts.blocking()));
 		root.add("cautions", texts(facts.cautions()));
@@ -53,7 +51,7 @@ final class DocketJson {
 		}
 		root.add("signed", signed);
 		quote.ifPresent(sheet -> root.add("quote", quote(sheet)));
-		return JSON.toJson(root);
+		return Json.text(root);
 	}
 
 	private static String day(Optional<LocalDate> day) {

@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
+import org.frisket.cli.line.Json;
 import org.frisket.cli.line.Refusal;
 import org.frisket.model.Stage;
 import org.frisket.model.StageChange;
 import org.frisket.orders.Entry;
 
-import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
@@ -99,6 +99,6 @@ record OrderReport(PrintWriter out, boolean json) {
 	}
 
 	private void print(JsonElement element) {
-		out.println(new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().serializeNulls().create().toJson(element));
+		out.println(Json.text(element));
 	}
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
+import org.frisket.cli.line.Json;
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.VerbGroup;
 import org.frisket.orders.OrderException;
@@ -11,7 +12,6 @@ import org.frisket.orders.customers.Customer;
 import org.frisket.orders.customers.CustomerField;
 import org.frisket.orders.customers.Customers;
 
-import com.google.gson.GsonBuilder;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 
@@ -67,6 +67,6 @@ final class OrdersCustomerVerb extends VerbGroup {
 
 	void print(JsonElement element) {
 		orders.out().println(
-				new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().serializeNulls().create().toJson(element));
+				Json.text(element));
 	}
 }

@@ -6,11 +6,11 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 import org.frisket.cli.line.Refusal;
+import org.frisket.cli.line.StudioOption;
 import org.frisket.cli.line.VerbGroup;
 import org.frisket.orders.OrderBook;
 import org.frisket.orders.OrderException;
 import org.frisket.studio.Studio;
-import org.frisket.studio.StudioException;
 import org.frisket.studio.StudioFolder;
 import org.frisket.studio.store.Databases;
 
@@ -86,14 +86,7 @@ public final class OrdersVerb extends VerbGroup {
 	}
 
 	void chooseStudio() throws Refusal {
-		Studio.choose(Optional.ofNullable(studio));
-		try {
-			if (studio != null) {
-				Studio.folder().open();
-			}
-		} catch (StudioException e) {
-			throw new Refusal("--studio: " + e.getMessage());
-		}
+		StudioOption.choose(studio);
 	}
 
 	Optional<String> address() {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
+import org.frisket.cli.line.Json;
 import org.frisket.cli.work.FindingsJson;
 import org.frisket.cli.work.SettingsJson;
 import org.frisket.material.Price;
@@ -13,15 +14,12 @@ import org.frisket.run.MachineRun;
 import org.frisket.run.RunCost;
 import org.frisket.toolpath.Leg;
 
-import com.google.gson.Gson;
-import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 
 /** Runs for machines: lengths of lines in metres, of all else in mm, times in seconds; what is not known is null. */
 final class RunJson {
 
-	private static final Gson JSON = new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().serializeNulls().create();
 
 	private RunJson() {
 	}
@@ -33,7 +31,7 @@ final class RunJson {
 		root.add("sheets", sheets);
 		root.add("findings", FindingsJson.of(makeready));
 		root.add("problems", SettingsJson.sentences(problems));
-		return JSON.toJson(root);
+		return Json.text(root);
 	}
 
 	private static JsonObject sheet(SheetRun run) {

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.Callable;
 
+import org.frisket.cli.line.Json;
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
 import org.frisket.cli.line.VerbOptions;
@@ -45,7 +46,7 @@ final class RulesVerb implements Callable<Integer> {
 			return changed;
 		}) : SettingsDesk.read(settings -> RulesOfThumb.of(settings.rules()));
 		if (json) {
-			verb.out().println(SettingsText.JSON.toJson(json(rules)));
+			verb.out().println(Json.text(json(rules)));
 		} else {
 			RulesOfThumb.options().forEach(option -> verb.out().printf("%s=%s: %s (%s)%n", option.name(),
 					rules.texts().get(option.name()), option.description(), rules.isOwn(option.name())

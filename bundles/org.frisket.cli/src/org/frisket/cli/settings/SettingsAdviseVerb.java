@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 
 import org.frisket.cli.line.Conversions;
+import org.frisket.cli.line.Json;
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
 import org.frisket.cli.line.VerbOptions;
@@ -71,7 +72,7 @@ final class SettingsAdviseVerb implements Callable<Integer> {
 		options.stock();
 		Answer answer = SettingsDesk.read(this::answer);
 		if (json) {
-			verb.out().println(SettingsText.JSON.toJson(json(answer)));
+			verb.out().println(Json.text(json(answer)));
 		} else {
 			print(answer, verb.out());
 		}

@@ -7,13 +7,8 @@ import org.frisket.geometry.Length;
 import org.frisket.material.tools.Machine;
 import org.frisket.material.trials.Settings;
 
-import com.google.gson.Gson;
-import com.google.gson.GsonBuilder;
-
 /** Settings as the verbs write them. */
 final class SettingsText {
-
-	static final Gson JSON = new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().serializeNulls().create();
 
 	private SettingsText() {
 	}

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
+import org.frisket.cli.line.Json;
 import org.frisket.geometry.Bounds;
 import org.frisket.model.Job;
 import org.frisket.model.Sheet;
@@ -13,8 +14,6 @@ import org.frisket.sheets.LaidSheet;
 import org.frisket.sheets.imposing.NoRoom;
 import org.frisket.sheets.imposing.SheetPlan;
 
-import com.google.gson.Gson;
-import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 
@@ -76,12 +75,7 @@ record GangReport(Map<String, Job> jobs, SheetPlan plan, List<LaidSheet> sheets,
 		json.add("left", left);
 		json.addProperty("seconds", seconds);
 		json.addProperty("seed", seed);
-		return gson().toJson(json);
-	}
-
-	/** What is null is said to be, so that machines need not guess. */
-	private static Gson gson() {
-		return new GsonBuilder().setPrettyPrinting().serializeNulls().create();
+		return Json.text(json);
 	}
 
 	private JsonObject sheet(int number) {

@@ -3,10 +3,10 @@ package org.frisket.cli.sheets;
 import java.io.PrintWriter;
 import java.util.Locale;
 
+import org.frisket.cli.line.Json;
 import org.frisket.impose.Layout;
 import org.frisket.impose.Part;
 
-import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 
@@ -61,6 +61,6 @@ record LayoutReport(Layout layout, double seconds, long seed) {
 			left.add(one);
 		}
 		json.add("left", left);
-		return new GsonBuilder().setPrettyPrinting().create().toJson(json);
+		return Json.text(json);
 	}
 }

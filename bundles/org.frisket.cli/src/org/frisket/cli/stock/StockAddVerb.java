@@ -3,6 +3,7 @@ package org.frisket.cli.stock;
 import java.io.IOException;
 import java.util.concurrent.Callable;
 
+import org.frisket.cli.line.Json;
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
 import org.frisket.material.ShelfException;
@@ -55,7 +56,7 @@ final class StockAddVerb implements Callable<Integer> {
 			throw new Refusal(e);
 		}
 		Stock added = shelf.change(there -> add(there, builder));
-		spec.commandLine().getOut().println(json ? StockJson.text(StockJson.stock(added))
+		spec.commandLine().getOut().println(json ? Json.text(StockJson.stock(added))
 				: "added “" + added.name() + "” as " + added.id());
 		return Status.DONE;
 	}

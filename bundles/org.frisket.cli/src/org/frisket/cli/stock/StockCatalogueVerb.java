@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import org.frisket.cli.line.Json;
 import org.frisket.cli.line.Status;
 import org.frisket.prepare.StockCatalogues;
 
@@ -37,7 +38,7 @@ final class StockCatalogueVerb implements Callable<Integer> {
 				object.addProperty("bundle", entry.bundle());
 				return object;
 			}).toList();
-			out.println(StockJson.text(StockJson.list("stock", stocks)));
+			out.println(Json.text(StockJson.list("stock", stocks)));
 		} else {
 			StockReport.list(out, catalogues.entries().stream().map(StockCatalogues.Entry::stock).toList());
 		}

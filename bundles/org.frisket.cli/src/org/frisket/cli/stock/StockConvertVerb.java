@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 
+import org.frisket.cli.line.Json;
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
 import org.frisket.material.shelf.PackStudy;
@@ -59,7 +60,7 @@ final class StockConvertVerb implements Callable<Integer> {
 			throw new Refusal(e);
 		}
 		if (json) {
-			spec.commandLine().getOut().println(StockJson.text(answer));
+			spec.commandLine().getOut().println(Json.text(answer));
 		}
 		return Status.DONE;
 	}

@@ -8,9 +8,7 @@ import org.frisket.material.StockField;
 import org.frisket.material.weights.Measures;
 import org.frisket.material.weights.Thickness;
 
-import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
-import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 
 /** Stock for machines; weights in g/m² and lb, lengths in mm. What is not known is null. */
@@ -20,10 +18,6 @@ final class StockJson {
 	static final int DECIMALS = 6;
 
 	private StockJson() {
-	}
-
-	static String text(JsonElement element) {
-		return new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().serializeNulls().create().toJson(element);
 	}
 
 	static void caliper(JsonObject object, Thickness caliper) {

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
 
+import org.frisket.cli.line.Json;
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
 import org.frisket.material.ShelvedStock;
@@ -38,7 +39,7 @@ final class StockListVerb implements Callable<Integer> {
 				.filter(stock -> !low || stock.isLow()).toList();
 		PrintWriter out = spec.commandLine().getOut();
 		if (json) {
-			out.println(StockJson.text(StockJson.list("stock", stocks.stream().map(StockJson::stock).toList())));
+			out.println(Json.text(StockJson.list("stock", stocks.stream().map(StockJson::stock).toList())));
 		} else if (stocks.isEmpty()) {
 			out.println("there is no stock" + (low ? " that is low" : "; frisket stock catalogue shows what could be added"));
 		} else {

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.math.BigDecimal;
 import java.util.concurrent.Callable;
 
+import org.frisket.cli.line.Json;
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
 import org.frisket.material.weights.Bulk;
@@ -59,7 +60,7 @@ final class StockMeasureVerb implements Callable<Integer> {
 				text += "; bulk %s cm³/g, density %s g/cm³".formatted(Measures.text(bulk.value(), 3),
 						Measures.text(bulk.density(), 3));
 			}
-			out.println(json ? StockJson.text(answer) : text);
+			out.println(json ? Json.text(answer) : text);
 		} catch (MeasureException e) {
 			throw new Refusal(e);
 		}

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.concurrent.Callable;
 
+import org.frisket.cli.line.Json;
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
 import org.frisket.material.ShelfException;
@@ -49,7 +50,7 @@ final class StockSetVerb implements Callable<Integer> {
 		amount("--more", more);
 		amount("--take", take);
 		Stock changed = shelf.change(this::change);
-		spec.commandLine().getOut().println(json ? StockJson.text(StockJson.stock(changed))
+		spec.commandLine().getOut().println(json ? Json.text(StockJson.stock(changed))
 				: "changed “" + changed.name() + "”; on hand: " + changed.onHand().toPlainString()
 						+ (changed.isLow() ? ", low" : ""));
 		return Status.DONE;

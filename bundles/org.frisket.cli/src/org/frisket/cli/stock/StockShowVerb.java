@@ -2,6 +2,7 @@ package org.frisket.cli.stock;
 
 import java.util.concurrent.Callable;
 
+import org.frisket.cli.line.Json;
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
 import org.frisket.material.Stock;
@@ -33,7 +34,7 @@ final class StockShowVerb implements Callable<Integer> {
 	public Integer call() throws Refusal {
 		Stock found = shelf.read(there -> ShelfOption.find(there, stock)).stock();
 		if (json) {
-			spec.commandLine().getOut().println(StockJson.text(StockJson.stock(found)));
+			spec.commandLine().getOut().println(Json.text(StockJson.stock(found)));
 		} else {
 			StockReport.show(spec.commandLine().getOut(), found);
 		}

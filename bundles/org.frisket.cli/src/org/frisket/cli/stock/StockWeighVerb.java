@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 
+import org.frisket.cli.line.Json;
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
 import org.frisket.material.sizes.Format;
@@ -62,7 +63,7 @@ final class StockWeighVerb implements Callable<Integer> {
 			BigDecimal grammage = new Pack(sheet.width(), sheet.height(), sheets).grammage(shown);
 			List<GradeMatch> matches = matches(grammage, shown.uncertainty());
 			if (json) {
-				out.println(StockJson.text(answer(grammage, shown, matches)));
+				out.println(Json.text(answer(grammage, shown, matches)));
 			} else {
 				print(out, grammage, shown, matches);
 			}

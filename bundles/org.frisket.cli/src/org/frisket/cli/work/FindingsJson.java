@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
+import org.frisket.cli.line.Json;
 import org.frisket.geometry.measure.RegionMeasures;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.Fitness;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.Unit;
 
-import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 
@@ -62,6 +62,6 @@ public final class FindingsJson {
 			measures.forEach((element, each) -> all.add(MeasuresReport.json(element, each)));
 			root.add("measures", all);
 		}
-		return new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().serializeNulls().create().toJson(root);
+		return Json.text(root);
 	}
 }

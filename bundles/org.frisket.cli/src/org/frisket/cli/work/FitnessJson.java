@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
+import org.frisket.cli.line.Json;
 import org.frisket.prepare.Fitness;
 import org.frisket.prepare.FontFitness;
 import org.frisket.prepare.PreparedElement;
 
-import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonNull;
@@ -37,7 +37,7 @@ public final class FitnessJson {
 		}
 		JsonObject root = new JsonObject();
 		root.add("fonts", array);
-		return new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().serializeNulls().create().toJson(root);
+		return Json.text(root);
 	}
 
 	/** With places in the job's frame. */

@@ -24,6 +24,7 @@ import org.frisket.material.StockBuilder;
 import org.frisket.material.StockField;
 import org.frisket.material.StockIds;
 import org.frisket.model.WholeFile;
+import org.frisket.studio.NameKey;
 import org.frisket.studio.csv.CsvProblem;
 import org.frisket.studio.csv.CsvTable;
 import org.frisket.studio.csv.CsvText;
@@ -156,7 +157,7 @@ public final class StockCsv {
 				used.add(stock.id());
 			}
 			if (isOnce(headers, StockField.ID, ids, stock.id(), row)
-					&& isOnce(headers, StockField.NAME, names, StockIds.key(stock.name()), row)) {
+					&& isOnce(headers, StockField.NAME, names, NameKey.of(stock.name()), row)) {
 				rows.add(new CsvReading.Row(row.number(), stock));
 			}
 		} catch (InvalidStockException wrong) {

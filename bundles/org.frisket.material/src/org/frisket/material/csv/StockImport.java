@@ -13,8 +13,8 @@ import org.frisket.material.ShelfException;
 import org.frisket.material.ShelvedStock;
 import org.frisket.material.Stock;
 import org.frisket.material.StockField;
-import org.frisket.material.StockIds;
 import org.frisket.material.StockShelf;
+import org.frisket.studio.NameKey;
 import org.frisket.studio.csv.CsvProblem;
 import org.frisket.studio.store.StoreException;
 
@@ -35,7 +35,7 @@ public record StockImport(List<CsvReading.Row> rows, List<CsvProblem> problems, 
 		Map<String, String> idsByName = new HashMap<>();
 		Map<String, String> namesById = new HashMap<>();
 		for (ShelvedStock shelved : shelf.list()) {
-			idsByName.put(StockIds.key(shelved.stock().name()), shelved.stock().id());
+			idsByName.put(NameKey.of(shelved.stock().name()), shelved.stock().id());
 			namesById.put(shelved.stock().id(), shelved.stock().name());
 		}
 		CsvReading reading = StockCsv.read(file, namesById.keySet());
@@ -47,7 +47,7 @@ public record StockImport(List<CsvReading.Row> rows, List<CsvProblem> problems, 
 		}
 		for (CsvReading.Row row : reading.rows()) {
 			Stock stock = row.stock();
-			String sameName = idsByName.get(StockIds.key(stock.name()));
+			String sameName = idsByName.get(NameKey.of(stock.name()));
 			if (!replace && namesById.containsKey(stock.id())) {
 				problems.add(new CsvProblem(row.number(), StockField.ID.word(),
 						NLS.bind(Messages.StockImport_idTaken, stock.id())));

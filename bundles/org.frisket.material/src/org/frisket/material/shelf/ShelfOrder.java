@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.util.Comparator;
 
 import org.frisket.material.Stock;
-import org.frisket.material.StockIds;
+import org.frisket.studio.NameKey;
 
 /** By what the stocks on a shelf are sorted; those that are equal in it, by name. */
 public enum ShelfOrder {
@@ -22,7 +22,7 @@ public enum ShelfOrder {
 	private final Comparator<Stock> order;
 
 	ShelfOrder(Comparator<Stock> first) {
-		order = first.thenComparing(stock -> StockIds.key(stock.name()));
+		order = first.thenComparing(stock -> NameKey.of(stock.name()));
 	}
 
 	public Comparator<Stock> order() {

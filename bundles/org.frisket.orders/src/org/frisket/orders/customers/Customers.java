@@ -20,7 +20,7 @@ import org.frisket.orders.internal.CustomerRows;
 import org.frisket.orders.internal.JobRows;
 import org.frisket.orders.internal.KeptJobs;
 import org.frisket.orders.internal.Transactions;
-import org.frisket.orders.internal.Words;
+import org.frisket.studio.NameKey;
 import org.frisket.studio.StudioFolder;
 
 /**
@@ -52,7 +52,7 @@ public final class Customers {
 	}
 
 	static Customer named(Connection connection, String name) throws SQLException, OrderException {
-		return CustomerRows.find(connection, Words.key(name))
+		return CustomerRows.find(connection, NameKey.of(name))
 				.orElseThrow(() -> new OrderException(NLS.bind(Messages.Customers_none, name.strip())));
 	}
 
@@ -75,7 +75,7 @@ public final class Customers {
 	}
 
 	private static void free(Connection connection, String name, String id) throws SQLException, OrderException {
-		Customer taken = CustomerRows.find(connection, Words.key(name)).orElse(null);
+		Customer taken = CustomerRows.find(connection, NameKey.of(name)).orElse(null);
 		if (taken != null && !taken.id().equals(id)) {
 			throw new OrderException(NLS.bind(Messages.Customers_taken, taken.name()));
 		}

@@ -17,7 +17,7 @@ import org.frisket.model.Wording;
 import org.frisket.orders.Entry;
 import org.frisket.orders.internal.CustomerRows;
 import org.frisket.orders.internal.RemarkRows;
-import org.frisket.orders.internal.Words;
+import org.frisket.studio.NameKey;
 
 /** Takes a customer's name, and how to reach it, out of its jobs. */
 final class Eraser {
@@ -53,7 +53,7 @@ final class Eraser {
 	static Customer blank(Connection connection, Customer before) throws SQLException {
 		int number = 1;
 		String name = NLS.bind(Messages.Eraser_name, number);
-		while (CustomerRows.find(connection, Words.key(name)).isPresent()) {
+		while (CustomerRows.find(connection, NameKey.of(name)).isPresent()) {
 			name = NLS.bind(Messages.Eraser_name, ++number);
 		}
 		return new Customer(before.id(), before.revision(), name, "", "", "", "", "", "", Instant.EPOCH);

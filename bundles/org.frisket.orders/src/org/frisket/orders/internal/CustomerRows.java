@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.UUID;
 
 import org.frisket.orders.customers.Customer;
+import org.frisket.studio.NameKey;
 import org.frisket.studio.store.Sql;
 
 /** Customers as rows. */
@@ -22,7 +23,7 @@ public final class CustomerRows {
 
 	/** The id of the customer of a name, who is made if there is none; empty for no name. */
 	public static Optional<String> named(Connection connection, String name, Instant at) throws SQLException {
-		String key = Words.key(name);
+		String key = NameKey.of(name);
 		if (key.isEmpty()) {
 			return Optional.empty();
 		}
@@ -56,7 +57,7 @@ public final class CustomerRows {
 	public static Customer insert(Connection connection, String id, Customer customer, Instant at) throws SQLException {
 		Sql.update(connection, "INSERT INTO orders_customer (id, revision, name, name_key, contact, mail, phone, address, "
 				+ "agreement, notes, changed) VALUES (?, 1, ?, ?, ?, ?, ?, ?, ?, ?, ?)", id, customer.name(),
-				Words.key(customer.name()), customer.contact(), customer.mail(), customer.phone(), customer.address(),
+				NameKey.of(customer.name()), customer.contact(), customer.mail(), customer.phone(), customer.address(),
 				customer.agreement(), customer.notes(), JobRows.time(at));
 		return byId(connection, id).orElseThrow();
 	}
@@ -65,7 +66,7 @@ public final class CustomerRows {
 	public static Customer update(Connection connection, Customer customer, Instant at) throws SQLException {
 		Sql.update(connection, "UPDATE orders_customer SET revision = revision + 1, name = ?, name_key = ?, contact = ?, "
 				+ "mail = ?, phone = ?, address = ?, agreement = ?, notes = ?, changed = ? WHERE id = ?", customer.name(),
-				Words.key(customer.name()), customer.contact(), customer.mail(), customer.phone(), customer.address(),
+				NameKey.of(customer.name()), customer.contact(), customer.mail(), customer.phone(), customer.address(),
 				customer.agreement(), customer.notes(), JobRows.time(at), customer.id());
 		return byId(connection, customer.id()).orElseThrow();
 	}

@@ -1,8 +1,6 @@
 package org.frisket.orders.internal;
 
-import java.text.Normalizer;
 import java.util.LinkedHashSet;
-import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -10,6 +8,7 @@ import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 import org.frisket.model.Wording;
+import org.frisket.studio.NameKey;
 
 /** What of a job is listed and searched. */
 public final class Words {
@@ -18,11 +17,6 @@ public final class Words {
 	private static final int LONGEST_STOCK = 2000;
 
 	private Words() {
-	}
-
-	/** Names that people would take for the same have the same key; texts are searched by it. */
-	public static String key(String text) {
-		return Normalizer.normalize(text, Normalizer.Form.NFKC).toLowerCase(Locale.ROOT).replaceAll("\\s+", " ").strip();
 	}
 
 	/** All that somebody may look a job up by: title, customer, notes, and what it says. */
@@ -43,7 +37,7 @@ public final class Words {
 
 	private static void add(String text, Set<String> words) {
 		if (text != null && !text.isBlank()) {
-			words.add(key(text));
+			words.add(NameKey.of(text));
 		}
 	}
 

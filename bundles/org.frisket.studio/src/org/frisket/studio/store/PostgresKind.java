@@ -28,11 +28,9 @@ public final class PostgresKind implements DatabaseKind {
 		}
 		source.setConnectTimeout(CONNECT_WITHIN);
 		source.setTcpKeepAlive(true);
-		return new ServerDatabase(Databases.withoutSecrets(address), () -> {
-			if (source.getPassword() == null) {
-				password.get().ifPresent(source::setPassword);
-			}
-			return source.getConnection();
-		});
+		String own = source.getPassword();
+		// asked for anew each time, since the one before may have been wrong
+		return new ServerDatabase(Databases.withoutSecrets(address),
+				() -> source.getConnection(source.getUser(), own != null ? own : password.get().orElse(null)));
 	}
 }

@@ -4,14 +4,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
-import org.eclipse.core.runtime.Adapters;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.ui.IEditorPart;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Point;
 import org.frisket.model.Job;
@@ -21,6 +19,7 @@ import org.frisket.model.Sheet;
 import org.frisket.sheets.imposing.LayingChoices;
 import org.frisket.ui.LengthText;
 import org.frisket.ui.LengthUnit;
+import org.frisket.ui.bench.Bench;
 import org.frisket.ui.bench.JobOnBench;
 import org.frisket.ui.material.internal.StudioShelf;
 import org.frisket.ui.sheets.internal.sheets.surface.Board;
@@ -127,8 +126,7 @@ public final class SheetsView extends BenchView implements Board {
 
 	/** Where the job's file is; null if it has none yet. */
 	Path file() {
-		IEditorPart editor = getSite().getPage().getActiveEditor();
-		return editor == null ? null : Adapters.adapt(editor.getEditorInput(), Path.class);
+		return bench() == null ? null : Bench.fileOf(bench());
 	}
 
 	private void read(Reading news) {
