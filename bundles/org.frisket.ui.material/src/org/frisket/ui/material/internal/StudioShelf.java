@@ -1,7 +1,6 @@
 package org.frisket.ui.material.internal;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +22,8 @@ import org.frisket.material.shelf.StockChange;
 import org.frisket.studio.Studio;
 import org.frisket.studio.StudioFolder;
 import org.frisket.studio.store.Store;
+import org.frisket.ui.studio.StoreJob;
+import org.frisket.ui.studio.StoreWatch;
 
 /**
  * The studio's shelf as the screen knows it: what lay on it when it was looked at last, and whether it could be looked
@@ -122,10 +123,6 @@ public final class StudioShelf {
 	private static Sight look() throws IOException {
 		StudioFolder folder = Studio.folder();
 		StoreWatch.Mark mark = StoreWatch.Mark.now();
-		if (!Files.exists(Store.file(folder))) {
-			// a studio that never had any stock is not made by somebody who only looks
-			return new Sight(mark, List.of());
-		}
 		try (Store store = Store.openForReading(folder, StockShelf.AREA)) {
 			return new Sight(mark, new StockShelf(store).list());
 		}

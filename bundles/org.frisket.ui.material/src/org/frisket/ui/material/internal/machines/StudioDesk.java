@@ -10,8 +10,8 @@ import org.eclipse.ui.PlatformUI;
 import org.frisket.material.desk.DeskState;
 import org.frisket.material.desk.SettingsDesk;
 import org.frisket.studio.Studio;
-import org.frisket.ui.material.internal.StoreJob;
-import org.frisket.ui.material.internal.StoreWatch;
+import org.frisket.ui.studio.StoreJob;
+import org.frisket.ui.studio.StoreWatch;
 
 /**
  * The studio's settings as the screen knows them. They are read and kept on other threads, one thing after the other; only

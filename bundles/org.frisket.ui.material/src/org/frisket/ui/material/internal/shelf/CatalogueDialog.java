@@ -19,8 +19,8 @@ import org.frisket.material.shelf.ShelfList;
 import org.frisket.material.shelf.ShelfOrder;
 import org.frisket.material.shelf.StockChange;
 import org.frisket.prepare.StockCatalogues;
-import org.frisket.ui.material.internal.StoreJob;
 import org.frisket.ui.material.internal.StudioShelf;
+import org.frisket.ui.studio.StoreJob;
 
 /** The stock of all catalogues at hand, built in or brought by bundles, to be taken over one by one or as it is found. */
 public final class CatalogueDialog extends TitleAreaDialog {

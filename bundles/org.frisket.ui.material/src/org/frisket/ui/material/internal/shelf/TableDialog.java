@@ -23,8 +23,8 @@ import org.frisket.material.csv.StockImport;
 import org.frisket.material.shelf.StockChange;
 import org.frisket.studio.Studio;
 import org.frisket.studio.store.Store;
-import org.frisket.ui.material.internal.StoreJob;
 import org.frisket.ui.material.internal.StudioShelf;
+import org.frisket.ui.studio.StoreJob;
 
 /** A table on its way to the shelf: how many rows are good, and what is wrong with the others, row by row. */
 public final class TableDialog extends TitleAreaDialog {

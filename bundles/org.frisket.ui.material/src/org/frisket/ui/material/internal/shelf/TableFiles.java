@@ -19,7 +19,7 @@ import org.frisket.material.csv.StockCsv;
 import org.frisket.model.WholeFile;
 import org.frisket.studio.Studio;
 import org.frisket.studio.store.Store;
-import org.frisket.ui.material.internal.StoreJob;
+import org.frisket.ui.studio.StoreJob;
 
 /** Tables of stock as files. */
 final class TableFiles {

@@ -10,7 +10,7 @@ import org.frisket.sheets.leftovers.Leftovers;
 import org.frisket.studio.Studio;
 import org.frisket.studio.store.Store;
 import org.frisket.ui.LengthText;
-import org.frisket.ui.material.internal.StoreJob;
+import org.frisket.ui.studio.StoreJob;
 
 /** Puts a free piece of a sheet among the leftovers of the studio, and takes away one that was cut. */
 final class KeptOffcut {

@@ -1,6 +1,5 @@
-package org.frisket.ui.material.internal;
+package org.frisket.ui.studio;
 
-import java.io.IOException;
 import java.util.function.Consumer;
 
 import org.eclipse.core.runtime.ILog;
@@ -11,7 +10,6 @@ import org.eclipse.core.runtime.jobs.ISchedulingRule;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.PlatformUI;
-import org.frisket.material.ShelfException;
 
 /**
  * A piece of work at the studio's store, off the UI thread. Such pieces come one after the other. What cannot be done is
@@ -24,8 +22,8 @@ public final class StoreJob<T> extends Job {
 	/** What is done. */
 	public interface Task<T> {
 
-		/** @throws IOException if the store cannot be used; the message is for people */
-		T run() throws IOException, ShelfException;
+		/** @throws Exception if it cannot be done; the message of a checked one is for people */
+		T run() throws Exception;
 	}
 
 	private static final ISchedulingRule ONE_AT_A_TIME = new ISchedulingRule() {
@@ -64,10 +62,10 @@ public final class StoreJob<T> extends Job {
 		try {
 			T result = task.run();
 			onUi(() -> done.accept(result));
-		} catch (IOException | ShelfException | IllegalArgumentException e) {
-			onUi(() -> refused.accept(e.getMessage()));
-		} catch (RuntimeException e) {
-			ILog.of(StoreJob.class).error(getName(), e);
+		} catch (Exception e) {
+			if (e instanceof RuntimeException && !(e instanceof IllegalArgumentException)) {
+				ILog.of(StoreJob.class).error(getName(), e);
+			}
 			onUi(() -> refused.accept(String.valueOf(e.getMessage())));
 		}
 		return Status.OK_STATUS;

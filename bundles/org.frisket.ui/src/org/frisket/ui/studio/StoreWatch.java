@@ -1,4 +1,4 @@
-package org.frisket.ui.material.internal;
+package org.frisket.ui.studio;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -44,7 +44,7 @@ public final class StoreWatch extends Job {
 	private final List<Looker> lookers = new CopyOnWriteArrayList<>();
 
 	private StoreWatch() {
-		super(Messages.StudioShelf_reading);
+		super(Messages.StoreWatch_name);
 		setSystem(true);
 		setPriority(DECORATE);
 	}
