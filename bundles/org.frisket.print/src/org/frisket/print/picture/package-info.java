@@ -1,0 +1,2 @@
+/** Pictures as they come: how large, how they are turned, how fine. */
+package org.frisket.print.picture;

@@ -1,0 +1,2 @@
+/** From designed to measured places: how a sheet lies, and what that makes of its cuts. */
+package org.frisket.print.register;

@@ -1,0 +1,2 @@
+/** Whom the studio works for. */
+package org.frisket.ui.orders.internal.customers;
