@@ -56,6 +56,24 @@ public interface FrisketFactory {
 	Placement createPlacement();
 
 	/**
+	 * Returns a new object of class '<em>Register Mark</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Register Mark</em>'.
+	 * @generated
+	 */
+	RegisterMark createRegisterMark();
+
+	/**
+	 * Returns a new object of class '<em>Measured Mark</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Measured Mark</em>'.
+	 * @generated
+	 */
+	MeasuredMark createMeasuredMark();
+
+	/**
 	 * Returns a new object of class '<em>Guest</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -198,6 +216,15 @@ public interface FrisketFactory {
 	 * @generated
 	 */
 	Picture createPicture();
+
+	/**
+	 * Returns a new object of class '<em>Picture Edge</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Picture Edge</em>'.
+	 * @generated
+	 */
+	PictureEdge createPictureEdge();
 
 	/**
 	 * Returns a new object of class '<em>Mat</em>'.

@@ -26,6 +26,7 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link org.frisket.model.Layer#isVisible <em>Visible</em>}</li>
  *   <li>{@link org.frisket.model.Layer#isLocked <em>Locked</em>}</li>
  *   <li>{@link org.frisket.model.Layer#getElements <em>Elements</em>}</li>
+ *   <li>{@link org.frisket.model.Layer#isBack <em>Back</em>}</li>
  * </ul>
  *
  * @generated
@@ -183,5 +184,29 @@ public interface Layer extends EObject {
 	 * @generated
 	 */
 	List<Element> getElements();
+
+	/**
+	 * Returns the value of the '<em><b>Back</b></em>' attribute.
+	 * The default value is <code>"false"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Whether it is on the back of its stock, seen from the front.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Back</em>' attribute.
+	 * @see #setBack(boolean)
+	 * @generated
+	 */
+	boolean isBack();
+
+	/**
+	 * Sets the value of the '{@link org.frisket.model.Layer#isBack <em>Back</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Back</em>' attribute.
+	 * @see #isBack()
+	 * @generated
+	 */
+	void setBack(boolean value);
 
 } // Layer

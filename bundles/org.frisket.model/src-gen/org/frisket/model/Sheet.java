@@ -30,6 +30,11 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link org.frisket.model.Sheet#isRoll <em>Roll</em>}</li>
  *   <li>{@link org.frisket.model.Sheet#getLeftover <em>Leftover</em>}</li>
  *   <li>{@link org.frisket.model.Sheet#getPlacements <em>Placements</em>}</li>
+ *   <li>{@link org.frisket.model.Sheet#getPrintMargin <em>Print Margin</em>}</li>
+ *   <li>{@link org.frisket.model.Sheet#getPrinter <em>Printer</em>}</li>
+ *   <li>{@link org.frisket.model.Sheet#getMarks <em>Marks</em>}</li>
+ *   <li>{@link org.frisket.model.Sheet#getFit <em>Fit</em>}</li>
+ *   <li>{@link org.frisket.model.Sheet#getMeasured <em>Measured</em>}</li>
  * </ul>
  *
  * @generated
@@ -282,5 +287,105 @@ public interface Sheet extends EObject {
 	 * @generated
 	 */
 	List<Placement> getPlacements();
+
+	/**
+	 * Returns the value of the '<em><b>Print Margin</b></em>' attribute.
+	 * The default value is <code>"5"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * In mm along the edges, what the printer leaves bare.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Print Margin</em>' attribute.
+	 * @see #setPrintMargin(double)
+	 * @generated
+	 */
+	double getPrintMargin();
+
+	/**
+	 * Sets the value of the '{@link org.frisket.model.Sheet#getPrintMargin <em>Print Margin</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Print Margin</em>' attribute.
+	 * @see #getPrintMargin()
+	 * @generated
+	 */
+	void setPrintMargin(double value);
+
+	/**
+	 * Returns the value of the '<em><b>Printer</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The name of the printer profile it is printed with; null for none.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Printer</em>' attribute.
+	 * @see #setPrinter(String)
+	 * @generated
+	 */
+	String getPrinter();
+
+	/**
+	 * Sets the value of the '{@link org.frisket.model.Sheet#getPrinter <em>Printer</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Printer</em>' attribute.
+	 * @see #getPrinter()
+	 * @generated
+	 */
+	void setPrinter(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Marks</b></em>' containment reference list.
+	 * The list contents are of type {@link org.frisket.model.RegisterMark}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Marks that are printed so that a blade finds the print; none on a sheet that is not printed.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Marks</em>' containment reference list.
+	 * @generated
+	 */
+	List<RegisterMark> getMarks();
+
+	/**
+	 * Returns the value of the '<em><b>Fit</b></em>' attribute.
+	 * The default value is <code>"similarity"</code>.
+	 * The literals are from the enumeration {@link org.frisket.model.SheetFit}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * What the printed sheet may have done between its design and its measure.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Fit</em>' attribute.
+	 * @see org.frisket.model.SheetFit
+	 * @see #setFit(SheetFit)
+	 * @generated
+	 */
+	SheetFit getFit();
+
+	/**
+	 * Sets the value of the '{@link org.frisket.model.Sheet#getFit <em>Fit</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Fit</em>' attribute.
+	 * @see org.frisket.model.SheetFit
+	 * @see #getFit()
+	 * @generated
+	 */
+	void setFit(SheetFit value);
+
+	/**
+	 * Returns the value of the '<em><b>Measured</b></em>' containment reference list.
+	 * The list contents are of type {@link org.frisket.model.MeasuredMark}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Where marks were found on the printed sheet; nothing while it was not measured.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Measured</em>' containment reference list.
+	 * @generated
+	 */
+	List<MeasuredMark> getMeasured();
 
 } // Sheet

@@ -56,6 +56,8 @@ public final class Samples {
 		crease.setGap(1.5);
 		Picture picture = Jobs.addPicture(backing, ImageBytes.of(new byte[] { 1, 2, 3 }), "image/png", 30, 20);
 		picture.setName("Quay");
+		cutOut(picture);
+		backing.setBack(true);
 		Mat outer = Jobs.addMat(backing, -6.5, List.of(mat));
 		outer.setCorners(CornerJoin.BEVEL);
 		shapes(outline, outer, backing);
@@ -156,6 +158,43 @@ public final class Samples {
 		addBridges(wording);
 	}
 
+	private static void cutOut(Picture picture) {
+		picture.setLink("quay.png");
+		picture.setBleed(3);
+		picture.setBleedKind(BleedKind.ENLARGE);
+		PictureEdge edge = FrisketFactory.INSTANCE.createPictureEdge();
+		edge.setBackdrop(BackdropRule.COLOUR);
+		edge.setColour("#fdfdf8");
+		edge.setDifference(12.5);
+		edge.setShadow(20);
+		edge.setSpecks(1);
+		edge.setHoles(EdgeHoles.KEEP);
+		edge.setSmoothing(0.4);
+		edge.setBorder(-0.25);
+		edge.setWhole(true);
+		picture.setEdge(edge);
+	}
+
+	private static void marks(Sheet sheet) {
+		sheet.setPrintMargin(4.2);
+		sheet.setPrinter("By the window");
+		RegisterMark mark = FrisketFactory.INSTANCE.createRegisterMark();
+		mark.setKind(MarkKind.PENNANT);
+		mark.setX(12);
+		mark.setY(285);
+		mark.setTurn(90);
+		mark.setSize(6);
+		mark.setWeight(0.75);
+		mark.setQuiet(2);
+		sheet.getMarks().addAll(List.of(FrisketFactory.INSTANCE.createRegisterMark(), mark));
+		sheet.setFit(SheetFit.AFFINE);
+		MeasuredMark measured = FrisketFactory.INSTANCE.createMeasuredMark();
+		measured.setMark(1);
+		measured.setX(12.4);
+		measured.setY(284.1);
+		sheet.getMeasured().add(measured);
+	}
+
 	private static void sheets(Job job) {
 		Sheet sheet = Jobs.addSheet(job, "card-270-white", 420, 297);
 		sheet.setName("First");
@@ -164,6 +203,7 @@ public final class Samples {
 		sheet.setGap(2.5);
 		sheet.setRoll(true);
 		sheet.setLeftover("left-3");
+		marks(sheet);
 		Placement placement = Jobs.addPlacement(sheet, "e1#2", 30.5, 41.25, 180);
 		placement.setJob("77-tags");
 		placement.setCopy(4);

@@ -72,6 +72,8 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 			case FrisketPackageImpl.STAGE_CHANGE: return createStageChange();
 			case FrisketPackageImpl.SHEET: return createSheet();
 			case FrisketPackageImpl.PLACEMENT: return createPlacement();
+			case FrisketPackageImpl.REGISTER_MARK: return createRegisterMark();
+			case FrisketPackageImpl.MEASURED_MARK: return createMeasuredMark();
 			case FrisketPackageImpl.GUEST: return createGuest();
 			case FrisketPackageImpl.LAYING: return createLaying();
 			case FrisketPackageImpl.LAYER: return createLayer();
@@ -88,6 +90,7 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 			case FrisketPackageImpl.FONT_REF: return createFontRef();
 			case FrisketPackageImpl.OUTLINE: return createOutline();
 			case FrisketPackageImpl.PICTURE: return createPicture();
+			case FrisketPackageImpl.PICTURE_EDGE: return createPictureEdge();
 			case FrisketPackageImpl.MAT: return createMat();
 			case FrisketPackageImpl.COMBINATION: return createCombination();
 			case FrisketPackageImpl.WEED_LINES: return createWeedLines();
@@ -106,6 +109,10 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 		switch (eDataType.getClassifierID()) {
 			case FrisketPackageImpl.STAGE:
 				return createStageFromString(eDataType, initialValue);
+			case FrisketPackageImpl.MARK_KIND:
+				return createMarkKindFromString(eDataType, initialValue);
+			case FrisketPackageImpl.SHEET_FIT:
+				return createSheetFitFromString(eDataType, initialValue);
 			case FrisketPackageImpl.TURNING:
 				return createTurningFromString(eDataType, initialValue);
 			case FrisketPackageImpl.OPERATION_KIND:
@@ -118,6 +125,12 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 				return createPenStyleFromString(eDataType, initialValue);
 			case FrisketPackageImpl.BAR_KIND:
 				return createBarKindFromString(eDataType, initialValue);
+			case FrisketPackageImpl.BACKDROP_RULE:
+				return createBackdropRuleFromString(eDataType, initialValue);
+			case FrisketPackageImpl.EDGE_HOLES:
+				return createEdgeHolesFromString(eDataType, initialValue);
+			case FrisketPackageImpl.BLEED_KIND:
+				return createBleedKindFromString(eDataType, initialValue);
 			case FrisketPackageImpl.CORNER_JOIN:
 				return createCornerJoinFromString(eDataType, initialValue);
 			case FrisketPackageImpl.HOLE_RULE:
@@ -153,6 +166,10 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 		switch (eDataType.getClassifierID()) {
 			case FrisketPackageImpl.STAGE:
 				return convertStageToString(eDataType, instanceValue);
+			case FrisketPackageImpl.MARK_KIND:
+				return convertMarkKindToString(eDataType, instanceValue);
+			case FrisketPackageImpl.SHEET_FIT:
+				return convertSheetFitToString(eDataType, instanceValue);
 			case FrisketPackageImpl.TURNING:
 				return convertTurningToString(eDataType, instanceValue);
 			case FrisketPackageImpl.OPERATION_KIND:
@@ -165,6 +182,12 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 				return convertPenStyleToString(eDataType, instanceValue);
 			case FrisketPackageImpl.BAR_KIND:
 				return convertBarKindToString(eDataType, instanceValue);
+			case FrisketPackageImpl.BACKDROP_RULE:
+				return convertBackdropRuleToString(eDataType, instanceValue);
+			case FrisketPackageImpl.EDGE_HOLES:
+				return convertEdgeHolesToString(eDataType, instanceValue);
+			case FrisketPackageImpl.BLEED_KIND:
+				return convertBleedKindToString(eDataType, instanceValue);
 			case FrisketPackageImpl.CORNER_JOIN:
 				return convertCornerJoinToString(eDataType, instanceValue);
 			case FrisketPackageImpl.HOLE_RULE:
@@ -232,6 +255,28 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 	public Placement createPlacement() {
 		PlacementImpl placement = new PlacementImpl();
 		return placement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public RegisterMark createRegisterMark() {
+		RegisterMarkImpl registerMark = new RegisterMarkImpl();
+		return registerMark;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public MeasuredMark createMeasuredMark() {
+		MeasuredMarkImpl measuredMark = new MeasuredMarkImpl();
+		return measuredMark;
 	}
 
 	/**
@@ -416,6 +461,17 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 	 * @generated
 	 */
 	@Override
+	public PictureEdge createPictureEdge() {
+		PictureEdgeImpl pictureEdge = new PictureEdgeImpl();
+		return pictureEdge;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Mat createMat() {
 		MatImpl mat = new MatImpl();
 		return mat;
@@ -460,6 +516,46 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 	 * @generated
 	 */
 	public String convertStageToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public MarkKind createMarkKindFromString(EDataType eDataType, String initialValue) {
+		MarkKind result = MarkKind.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertMarkKindToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public SheetFit createSheetFitFromString(EDataType eDataType, String initialValue) {
+		SheetFit result = SheetFit.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertSheetFitToString(EDataType eDataType, Object instanceValue) {
 		return instanceValue == null ? null : instanceValue.toString();
 	}
 
@@ -580,6 +676,66 @@ public class FrisketFactoryImpl extends EFactoryImpl implements FrisketFactory {
 	 * @generated
 	 */
 	public String convertBarKindToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public BackdropRule createBackdropRuleFromString(EDataType eDataType, String initialValue) {
+		BackdropRule result = BackdropRule.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertBackdropRuleToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public EdgeHoles createEdgeHolesFromString(EDataType eDataType, String initialValue) {
+		EdgeHoles result = EdgeHoles.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertEdgeHolesToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public BleedKind createBleedKindFromString(EDataType eDataType, String initialValue) {
+		BleedKind result = BleedKind.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertBleedKindToString(EDataType eDataType, Object instanceValue) {
 		return instanceValue == null ? null : instanceValue.toString();
 	}
 

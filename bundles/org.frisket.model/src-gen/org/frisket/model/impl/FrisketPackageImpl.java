@@ -16,13 +16,16 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.impl.EPackageImpl;
 
 import org.frisket.model.Alignment;
+import org.frisket.model.BackdropRule;
 import org.frisket.model.Bar;
 import org.frisket.model.BarKind;
+import org.frisket.model.BleedKind;
 import org.frisket.model.Bridge;
 import org.frisket.model.BridgeAngle;
 import org.frisket.model.Combination;
 import org.frisket.model.CombinationRule;
 import org.frisket.model.CornerJoin;
+import org.frisket.model.EdgeHoles;
 import org.frisket.model.Element;
 import org.frisket.model.Flow;
 import org.frisket.model.FontRef;
@@ -37,17 +40,22 @@ import org.frisket.model.IslandBridges;
 import org.frisket.model.Job;
 import org.frisket.model.Layer;
 import org.frisket.model.Laying;
+import org.frisket.model.MarkKind;
 import org.frisket.model.Mat;
 import org.frisket.model.MatForm;
 import org.frisket.model.Matrix;
+import org.frisket.model.MeasuredMark;
 import org.frisket.model.Nudge;
 import org.frisket.model.Operation;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Outline;
 import org.frisket.model.PenStyle;
 import org.frisket.model.Picture;
+import org.frisket.model.PictureEdge;
 import org.frisket.model.Placement;
+import org.frisket.model.RegisterMark;
 import org.frisket.model.Sheet;
+import org.frisket.model.SheetFit;
 import org.frisket.model.Stage;
 import org.frisket.model.StageChange;
 import org.frisket.model.TextSpan;
@@ -430,13 +438,58 @@ public class FrisketPackageImpl extends EPackageImpl {
 	public static final int SHEET__PLACEMENTS = 10;
 
 	/**
+	 * The feature id for the '<em><b>Print Margin</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int SHEET__PRINT_MARGIN = 11;
+
+	/**
+	 * The feature id for the '<em><b>Printer</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int SHEET__PRINTER = 12;
+
+	/**
+	 * The feature id for the '<em><b>Marks</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int SHEET__MARKS = 13;
+
+	/**
+	 * The feature id for the '<em><b>Fit</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int SHEET__FIT = 14;
+
+	/**
+	 * The feature id for the '<em><b>Measured</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int SHEET__MEASURED = 15;
+
+	/**
 	 * The number of structural features of the '<em>Sheet</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	public static final int SHEET_FEATURE_COUNT = 11;
+	public static final int SHEET_FEATURE_COUNT = 16;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.impl.PlacementImpl <em>Placement</em>}' class.
@@ -521,6 +574,134 @@ public class FrisketPackageImpl extends EPackageImpl {
 	public static final int PLACEMENT_FEATURE_COUNT = 7;
 
 	/**
+	 * The meta object id for the '{@link org.frisket.model.impl.RegisterMarkImpl <em>Register Mark</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.RegisterMarkImpl
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getRegisterMark()
+	 * @generated
+	 */
+	public static final int REGISTER_MARK = 4;
+
+	/**
+	 * The feature id for the '<em><b>Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int REGISTER_MARK__KIND = 0;
+
+	/**
+	 * The feature id for the '<em><b>X</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int REGISTER_MARK__X = 1;
+
+	/**
+	 * The feature id for the '<em><b>Y</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int REGISTER_MARK__Y = 2;
+
+	/**
+	 * The feature id for the '<em><b>Turn</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int REGISTER_MARK__TURN = 3;
+
+	/**
+	 * The feature id for the '<em><b>Size</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int REGISTER_MARK__SIZE = 4;
+
+	/**
+	 * The feature id for the '<em><b>Weight</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int REGISTER_MARK__WEIGHT = 5;
+
+	/**
+	 * The feature id for the '<em><b>Quiet</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int REGISTER_MARK__QUIET = 6;
+
+	/**
+	 * The number of structural features of the '<em>Register Mark</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int REGISTER_MARK_FEATURE_COUNT = 7;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.impl.MeasuredMarkImpl <em>Measured Mark</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.MeasuredMarkImpl
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getMeasuredMark()
+	 * @generated
+	 */
+	public static final int MEASURED_MARK = 5;
+
+	/**
+	 * The feature id for the '<em><b>Mark</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MEASURED_MARK__MARK = 0;
+
+	/**
+	 * The feature id for the '<em><b>X</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MEASURED_MARK__X = 1;
+
+	/**
+	 * The feature id for the '<em><b>Y</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MEASURED_MARK__Y = 2;
+
+	/**
+	 * The number of structural features of the '<em>Measured Mark</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MEASURED_MARK_FEATURE_COUNT = 3;
+
+	/**
 	 * The meta object id for the '{@link org.frisket.model.impl.GuestImpl <em>Guest</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -528,7 +709,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getGuest()
 	 * @generated
 	 */
-	public static final int GUEST = 4;
+	public static final int GUEST = 6;
 
 	/**
 	 * The feature id for the '<em><b>Job</b></em>' attribute.
@@ -583,7 +764,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getLaying()
 	 * @generated
 	 */
-	public static final int LAYING = 5;
+	public static final int LAYING = 7;
 
 	/**
 	 * The feature id for the '<em><b>Width</b></em>' attribute.
@@ -683,7 +864,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getLayer()
 	 * @generated
 	 */
-	public static final int LAYER = 6;
+	public static final int LAYER = 8;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -749,13 +930,22 @@ public class FrisketPackageImpl extends EPackageImpl {
 	public static final int LAYER__ELEMENTS = 6;
 
 	/**
+	 * The feature id for the '<em><b>Back</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int LAYER__BACK = 7;
+
+	/**
 	 * The number of structural features of the '<em>Layer</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	public static final int LAYER_FEATURE_COUNT = 7;
+	public static final int LAYER_FEATURE_COUNT = 8;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.impl.ElementImpl <em>Element</em>}' class.
@@ -765,7 +955,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getElement()
 	 * @generated
 	 */
-	public static final int ELEMENT = 7;
+	public static final int ELEMENT = 9;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -838,7 +1028,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getGroup()
 	 * @generated
 	 */
-	public static final int GROUP = 8;
+	public static final int GROUP = 10;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -893,7 +1083,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getGuide()
 	 * @generated
 	 */
-	public static final int GUIDE = 9;
+	public static final int GUIDE = 11;
 
 	/**
 	 * The feature id for the '<em><b>Across</b></em>' attribute.
@@ -930,7 +1120,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getOperation()
 	 * @generated
 	 */
-	public static final int OPERATION = 10;
+	public static final int OPERATION = 12;
 
 	/**
 	 * The feature id for the '<em><b>Kind</b></em>' attribute.
@@ -994,7 +1184,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getWording()
 	 * @generated
 	 */
-	public static final int WORDING = 11;
+	public static final int WORDING = 13;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1409,7 +1599,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getTextSpan()
 	 * @generated
 	 */
-	public static final int TEXT_SPAN = 12;
+	public static final int TEXT_SPAN = 14;
 
 	/**
 	 * The feature id for the '<em><b>Start</b></em>' attribute.
@@ -1473,7 +1663,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getNudge()
 	 * @generated
 	 */
-	public static final int NUDGE = 13;
+	public static final int NUDGE = 15;
 
 	/**
 	 * The feature id for the '<em><b>Index</b></em>' attribute.
@@ -1537,7 +1727,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getBar()
 	 * @generated
 	 */
-	public static final int BAR = 14;
+	public static final int BAR = 16;
 
 	/**
 	 * The feature id for the '<em><b>Kind</b></em>' attribute.
@@ -1592,7 +1782,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getBridge()
 	 * @generated
 	 */
-	public static final int BRIDGE = 15;
+	public static final int BRIDGE = 17;
 
 	/**
 	 * The feature id for the '<em><b>One</b></em>' attribute.
@@ -1683,7 +1873,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getIslandBridges()
 	 * @generated
 	 */
-	public static final int ISLAND_BRIDGES = 16;
+	public static final int ISLAND_BRIDGES = 18;
 
 	/**
 	 * The feature id for the '<em><b>Index</b></em>' attribute.
@@ -1738,7 +1928,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getBridgeAngle()
 	 * @generated
 	 */
-	public static final int BRIDGE_ANGLE = 17;
+	public static final int BRIDGE_ANGLE = 19;
 
 	/**
 	 * The feature id for the '<em><b>Angle</b></em>' attribute.
@@ -1766,7 +1956,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getFontRef()
 	 * @generated
 	 */
-	public static final int FONT_REF = 18;
+	public static final int FONT_REF = 20;
 
 	/**
 	 * The feature id for the '<em><b>Name</b></em>' attribute.
@@ -1821,7 +2011,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getOutline()
 	 * @generated
 	 */
-	public static final int OUTLINE = 19;
+	public static final int OUTLINE = 21;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1912,7 +2102,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getPicture()
 	 * @generated
 	 */
-	public static final int PICTURE = 20;
+	public static final int PICTURE = 22;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2005,13 +2195,149 @@ public class FrisketPackageImpl extends EPackageImpl {
 	public static final int PICTURE__HEIGHT = ELEMENT_FEATURE_COUNT + 3;
 
 	/**
+	 * The feature id for the '<em><b>Link</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PICTURE__LINK = ELEMENT_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Edge</b></em>' containment reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PICTURE__EDGE = ELEMENT_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Bleed</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PICTURE__BLEED = ELEMENT_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Bleed Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PICTURE__BLEED_KIND = ELEMENT_FEATURE_COUNT + 7;
+
+	/**
 	 * The number of structural features of the '<em>Picture</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	public static final int PICTURE_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 4;
+	public static final int PICTURE_FEATURE_COUNT = ELEMENT_FEATURE_COUNT + 8;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.impl.PictureEdgeImpl <em>Picture Edge</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.impl.PictureEdgeImpl
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getPictureEdge()
+	 * @generated
+	 */
+	public static final int PICTURE_EDGE = 23;
+
+	/**
+	 * The feature id for the '<em><b>Backdrop</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PICTURE_EDGE__BACKDROP = 0;
+
+	/**
+	 * The feature id for the '<em><b>Colour</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PICTURE_EDGE__COLOUR = 1;
+
+	/**
+	 * The feature id for the '<em><b>Difference</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PICTURE_EDGE__DIFFERENCE = 2;
+
+	/**
+	 * The feature id for the '<em><b>Shadow</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PICTURE_EDGE__SHADOW = 3;
+
+	/**
+	 * The feature id for the '<em><b>Specks</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PICTURE_EDGE__SPECKS = 4;
+
+	/**
+	 * The feature id for the '<em><b>Holes</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PICTURE_EDGE__HOLES = 5;
+
+	/**
+	 * The feature id for the '<em><b>Smoothing</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PICTURE_EDGE__SMOOTHING = 6;
+
+	/**
+	 * The feature id for the '<em><b>Border</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PICTURE_EDGE__BORDER = 7;
+
+	/**
+	 * The feature id for the '<em><b>Whole</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PICTURE_EDGE__WHOLE = 8;
+
+	/**
+	 * The number of structural features of the '<em>Picture Edge</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int PICTURE_EDGE_FEATURE_COUNT = 9;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.impl.MatImpl <em>Mat</em>}' class.
@@ -2021,7 +2347,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getMat()
 	 * @generated
 	 */
-	public static final int MAT = 21;
+	public static final int MAT = 24;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2229,7 +2555,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getCombination()
 	 * @generated
 	 */
-	public static final int COMBINATION = 22;
+	public static final int COMBINATION = 25;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2329,7 +2655,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getWeedLines()
 	 * @generated
 	 */
-	public static final int WEED_LINES = 23;
+	public static final int WEED_LINES = 26;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2447,7 +2773,27 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getStage()
 	 * @generated
 	 */
-	public static final int STAGE = 24;
+	public static final int STAGE = 27;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.MarkKind <em>Mark Kind</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.MarkKind
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getMarkKind()
+	 * @generated
+	 */
+	public static final int MARK_KIND = 28;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.SheetFit <em>Sheet Fit</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.SheetFit
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getSheetFit()
+	 * @generated
+	 */
+	public static final int SHEET_FIT = 29;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.Turning <em>Turning</em>}' enum.
@@ -2457,7 +2803,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getTurning()
 	 * @generated
 	 */
-	public static final int TURNING = 25;
+	public static final int TURNING = 30;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.OperationKind <em>Operation Kind</em>}' enum.
@@ -2467,7 +2813,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getOperationKind()
 	 * @generated
 	 */
-	public static final int OPERATION_KIND = 26;
+	public static final int OPERATION_KIND = 31;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.Alignment <em>Alignment</em>}' enum.
@@ -2477,7 +2823,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getAlignment()
 	 * @generated
 	 */
-	public static final int ALIGNMENT = 27;
+	public static final int ALIGNMENT = 32;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.Flow <em>Flow</em>}' enum.
@@ -2487,7 +2833,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getFlow()
 	 * @generated
 	 */
-	public static final int FLOW = 28;
+	public static final int FLOW = 33;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.PenStyle <em>Pen Style</em>}' enum.
@@ -2497,7 +2843,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getPenStyle()
 	 * @generated
 	 */
-	public static final int PEN_STYLE = 29;
+	public static final int PEN_STYLE = 34;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.BarKind <em>Bar Kind</em>}' enum.
@@ -2507,7 +2853,37 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getBarKind()
 	 * @generated
 	 */
-	public static final int BAR_KIND = 30;
+	public static final int BAR_KIND = 35;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.BackdropRule <em>Backdrop Rule</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.BackdropRule
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getBackdropRule()
+	 * @generated
+	 */
+	public static final int BACKDROP_RULE = 36;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.EdgeHoles <em>Edge Holes</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.EdgeHoles
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getEdgeHoles()
+	 * @generated
+	 */
+	public static final int EDGE_HOLES = 37;
+
+	/**
+	 * The meta object id for the '{@link org.frisket.model.BleedKind <em>Bleed Kind</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see org.frisket.model.BleedKind
+	 * @see org.frisket.model.impl.FrisketPackageImpl#getBleedKind()
+	 * @generated
+	 */
+	public static final int BLEED_KIND = 38;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.CornerJoin <em>Corner Join</em>}' enum.
@@ -2517,7 +2893,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getCornerJoin()
 	 * @generated
 	 */
-	public static final int CORNER_JOIN = 31;
+	public static final int CORNER_JOIN = 39;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.HoleRule <em>Hole Rule</em>}' enum.
@@ -2527,7 +2903,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getHoleRule()
 	 * @generated
 	 */
-	public static final int HOLE_RULE = 32;
+	public static final int HOLE_RULE = 40;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.MatForm <em>Mat Form</em>}' enum.
@@ -2537,7 +2913,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getMatForm()
 	 * @generated
 	 */
-	public static final int MAT_FORM = 33;
+	public static final int MAT_FORM = 41;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.FrameKind <em>Frame Kind</em>}' enum.
@@ -2547,7 +2923,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getFrameKind()
 	 * @generated
 	 */
-	public static final int FRAME_KIND = 34;
+	public static final int FRAME_KIND = 42;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.CombinationRule <em>Combination Rule</em>}' enum.
@@ -2557,7 +2933,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getCombinationRule()
 	 * @generated
 	 */
-	public static final int COMBINATION_RULE = 35;
+	public static final int COMBINATION_RULE = 43;
 
 	/**
 	 * The meta object id for the '<em>Date</em>' data type.
@@ -2567,7 +2943,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getDate()
 	 * @generated
 	 */
-	public static final int DATE = 36;
+	public static final int DATE = 44;
 
 	/**
 	 * The meta object id for the '<em>Moment</em>' data type.
@@ -2577,7 +2953,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getMoment()
 	 * @generated
 	 */
-	public static final int MOMENT = 37;
+	public static final int MOMENT = 45;
 
 	/**
 	 * The meta object id for the '<em>Matrix</em>' data type.
@@ -2587,7 +2963,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getMatrix()
 	 * @generated
 	 */
-	public static final int MATRIX = 38;
+	public static final int MATRIX = 46;
 
 	/**
 	 * The meta object id for the '<em>Image Bytes</em>' data type.
@@ -2597,7 +2973,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getImageBytes()
 	 * @generated
 	 */
-	public static final int IMAGE_BYTES = 39;
+	public static final int IMAGE_BYTES = 47;
 
 	/**
 	 * The meta object id for the '<em>Number</em>' data type.
@@ -2606,7 +2982,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @see org.frisket.model.impl.FrisketPackageImpl#getNumber()
 	 * @generated
 	 */
-	public static final int NUMBER = 40;
+	public static final int NUMBER = 48;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -2635,6 +3011,20 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @generated
 	 */
 	private EClass placementEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass registerMarkEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass measuredMarkEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -2760,6 +3150,13 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	private EClass pictureEdgeEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	private EClass matEClass = null;
 
 	/**
@@ -2782,6 +3179,20 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @generated
 	 */
 	private EEnum stageEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum markKindEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum sheetFitEEnum = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -2824,6 +3235,27 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 * @generated
 	 */
 	private EEnum barKindEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum backdropRuleEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum edgeHolesEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum bleedKindEEnum = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -3396,6 +3828,71 @@ public class FrisketPackageImpl extends EPackageImpl {
 	}
 
 	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Sheet#getPrintMargin <em>Print Margin</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Print Margin</em>'.
+	 * @see org.frisket.model.Sheet#getPrintMargin()
+	 * @see #getSheet()
+	 * @generated
+	 */
+	public EAttribute getSheet_PrintMargin() {
+		return (EAttribute)sheetEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Sheet#getPrinter <em>Printer</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Printer</em>'.
+	 * @see org.frisket.model.Sheet#getPrinter()
+	 * @see #getSheet()
+	 * @generated
+	 */
+	public EAttribute getSheet_Printer() {
+		return (EAttribute)sheetEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.frisket.model.Sheet#getMarks <em>Marks</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Marks</em>'.
+	 * @see org.frisket.model.Sheet#getMarks()
+	 * @see #getSheet()
+	 * @generated
+	 */
+	public EReference getSheet_Marks() {
+		return (EReference)sheetEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Sheet#getFit <em>Fit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Fit</em>'.
+	 * @see org.frisket.model.Sheet#getFit()
+	 * @see #getSheet()
+	 * @generated
+	 */
+	public EAttribute getSheet_Fit() {
+		return (EAttribute)sheetEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link org.frisket.model.Sheet#getMeasured <em>Measured</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Measured</em>'.
+	 * @see org.frisket.model.Sheet#getMeasured()
+	 * @see #getSheet()
+	 * @generated
+	 */
+	public EReference getSheet_Measured() {
+		return (EReference)sheetEClass.getEStructuralFeatures().get(15);
+	}
+
+	/**
 	 * Returns the meta object for class '{@link org.frisket.model.Placement <em>Placement</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -3496,6 +3993,160 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 */
 	public EAttribute getPlacement_Pinned() {
 		return (EAttribute)placementEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * Returns the meta object for class '{@link org.frisket.model.RegisterMark <em>Register Mark</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Register Mark</em>'.
+	 * @see org.frisket.model.RegisterMark
+	 * @generated
+	 */
+	public EClass getRegisterMark() {
+		return registerMarkEClass;
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.RegisterMark#getKind <em>Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Kind</em>'.
+	 * @see org.frisket.model.RegisterMark#getKind()
+	 * @see #getRegisterMark()
+	 * @generated
+	 */
+	public EAttribute getRegisterMark_Kind() {
+		return (EAttribute)registerMarkEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.RegisterMark#getX <em>X</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>X</em>'.
+	 * @see org.frisket.model.RegisterMark#getX()
+	 * @see #getRegisterMark()
+	 * @generated
+	 */
+	public EAttribute getRegisterMark_X() {
+		return (EAttribute)registerMarkEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.RegisterMark#getY <em>Y</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Y</em>'.
+	 * @see org.frisket.model.RegisterMark#getY()
+	 * @see #getRegisterMark()
+	 * @generated
+	 */
+	public EAttribute getRegisterMark_Y() {
+		return (EAttribute)registerMarkEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.RegisterMark#getTurn <em>Turn</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Turn</em>'.
+	 * @see org.frisket.model.RegisterMark#getTurn()
+	 * @see #getRegisterMark()
+	 * @generated
+	 */
+	public EAttribute getRegisterMark_Turn() {
+		return (EAttribute)registerMarkEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.RegisterMark#getSize <em>Size</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Size</em>'.
+	 * @see org.frisket.model.RegisterMark#getSize()
+	 * @see #getRegisterMark()
+	 * @generated
+	 */
+	public EAttribute getRegisterMark_Size() {
+		return (EAttribute)registerMarkEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.RegisterMark#getWeight <em>Weight</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Weight</em>'.
+	 * @see org.frisket.model.RegisterMark#getWeight()
+	 * @see #getRegisterMark()
+	 * @generated
+	 */
+	public EAttribute getRegisterMark_Weight() {
+		return (EAttribute)registerMarkEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.RegisterMark#getQuiet <em>Quiet</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Quiet</em>'.
+	 * @see org.frisket.model.RegisterMark#getQuiet()
+	 * @see #getRegisterMark()
+	 * @generated
+	 */
+	public EAttribute getRegisterMark_Quiet() {
+		return (EAttribute)registerMarkEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * Returns the meta object for class '{@link org.frisket.model.MeasuredMark <em>Measured Mark</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Measured Mark</em>'.
+	 * @see org.frisket.model.MeasuredMark
+	 * @generated
+	 */
+	public EClass getMeasuredMark() {
+		return measuredMarkEClass;
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.MeasuredMark#getMark <em>Mark</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Mark</em>'.
+	 * @see org.frisket.model.MeasuredMark#getMark()
+	 * @see #getMeasuredMark()
+	 * @generated
+	 */
+	public EAttribute getMeasuredMark_Mark() {
+		return (EAttribute)measuredMarkEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.MeasuredMark#getX <em>X</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>X</em>'.
+	 * @see org.frisket.model.MeasuredMark#getX()
+	 * @see #getMeasuredMark()
+	 * @generated
+	 */
+	public EAttribute getMeasuredMark_X() {
+		return (EAttribute)measuredMarkEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.MeasuredMark#getY <em>Y</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Y</em>'.
+	 * @see org.frisket.model.MeasuredMark#getY()
+	 * @see #getMeasuredMark()
+	 * @generated
+	 */
+	public EAttribute getMeasuredMark_Y() {
+		return (EAttribute)measuredMarkEClass.getEStructuralFeatures().get(2);
 	}
 
 	/**
@@ -3792,6 +4443,19 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 */
 	public EReference getLayer_Elements() {
 		return (EReference)layerEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Layer#isBack <em>Back</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Back</em>'.
+	 * @see org.frisket.model.Layer#isBack()
+	 * @see #getLayer()
+	 * @generated
+	 */
+	public EAttribute getLayer_Back() {
+		return (EAttribute)layerEClass.getEStructuralFeatures().get(7);
 	}
 
 	/**
@@ -5159,6 +5823,187 @@ public class FrisketPackageImpl extends EPackageImpl {
 	}
 
 	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Picture#getLink <em>Link</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Link</em>'.
+	 * @see org.frisket.model.Picture#getLink()
+	 * @see #getPicture()
+	 * @generated
+	 */
+	public EAttribute getPicture_Link() {
+		return (EAttribute)pictureEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * Returns the meta object for the containment reference '{@link org.frisket.model.Picture#getEdge <em>Edge</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference '<em>Edge</em>'.
+	 * @see org.frisket.model.Picture#getEdge()
+	 * @see #getPicture()
+	 * @generated
+	 */
+	public EReference getPicture_Edge() {
+		return (EReference)pictureEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Picture#getBleed <em>Bleed</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Bleed</em>'.
+	 * @see org.frisket.model.Picture#getBleed()
+	 * @see #getPicture()
+	 * @generated
+	 */
+	public EAttribute getPicture_Bleed() {
+		return (EAttribute)pictureEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.Picture#getBleedKind <em>Bleed Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Bleed Kind</em>'.
+	 * @see org.frisket.model.Picture#getBleedKind()
+	 * @see #getPicture()
+	 * @generated
+	 */
+	public EAttribute getPicture_BleedKind() {
+		return (EAttribute)pictureEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * Returns the meta object for class '{@link org.frisket.model.PictureEdge <em>Picture Edge</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Picture Edge</em>'.
+	 * @see org.frisket.model.PictureEdge
+	 * @generated
+	 */
+	public EClass getPictureEdge() {
+		return pictureEdgeEClass;
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.PictureEdge#getBackdrop <em>Backdrop</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Backdrop</em>'.
+	 * @see org.frisket.model.PictureEdge#getBackdrop()
+	 * @see #getPictureEdge()
+	 * @generated
+	 */
+	public EAttribute getPictureEdge_Backdrop() {
+		return (EAttribute)pictureEdgeEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.PictureEdge#getColour <em>Colour</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Colour</em>'.
+	 * @see org.frisket.model.PictureEdge#getColour()
+	 * @see #getPictureEdge()
+	 * @generated
+	 */
+	public EAttribute getPictureEdge_Colour() {
+		return (EAttribute)pictureEdgeEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.PictureEdge#getDifference <em>Difference</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Difference</em>'.
+	 * @see org.frisket.model.PictureEdge#getDifference()
+	 * @see #getPictureEdge()
+	 * @generated
+	 */
+	public EAttribute getPictureEdge_Difference() {
+		return (EAttribute)pictureEdgeEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.PictureEdge#getShadow <em>Shadow</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Shadow</em>'.
+	 * @see org.frisket.model.PictureEdge#getShadow()
+	 * @see #getPictureEdge()
+	 * @generated
+	 */
+	public EAttribute getPictureEdge_Shadow() {
+		return (EAttribute)pictureEdgeEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.PictureEdge#getSpecks <em>Specks</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Specks</em>'.
+	 * @see org.frisket.model.PictureEdge#getSpecks()
+	 * @see #getPictureEdge()
+	 * @generated
+	 */
+	public EAttribute getPictureEdge_Specks() {
+		return (EAttribute)pictureEdgeEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.PictureEdge#getHoles <em>Holes</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Holes</em>'.
+	 * @see org.frisket.model.PictureEdge#getHoles()
+	 * @see #getPictureEdge()
+	 * @generated
+	 */
+	public EAttribute getPictureEdge_Holes() {
+		return (EAttribute)pictureEdgeEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.PictureEdge#getSmoothing <em>Smoothing</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Smoothing</em>'.
+	 * @see org.frisket.model.PictureEdge#getSmoothing()
+	 * @see #getPictureEdge()
+	 * @generated
+	 */
+	public EAttribute getPictureEdge_Smoothing() {
+		return (EAttribute)pictureEdgeEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.PictureEdge#getBorder <em>Border</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Border</em>'.
+	 * @see org.frisket.model.PictureEdge#getBorder()
+	 * @see #getPictureEdge()
+	 * @generated
+	 */
+	public EAttribute getPictureEdge_Border() {
+		return (EAttribute)pictureEdgeEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.PictureEdge#isWhole <em>Whole</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Whole</em>'.
+	 * @see org.frisket.model.PictureEdge#isWhole()
+	 * @see #getPictureEdge()
+	 * @generated
+	 */
+	public EAttribute getPictureEdge_Whole() {
+		return (EAttribute)pictureEdgeEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
 	 * Returns the meta object for class '{@link org.frisket.model.Mat <em>Mat</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -5506,6 +6351,30 @@ public class FrisketPackageImpl extends EPackageImpl {
 	}
 
 	/**
+	 * Returns the meta object for enum '{@link org.frisket.model.MarkKind <em>Mark Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Mark Kind</em>'.
+	 * @see org.frisket.model.MarkKind
+	 * @generated
+	 */
+	public EEnum getMarkKind() {
+		return markKindEEnum;
+	}
+
+	/**
+	 * Returns the meta object for enum '{@link org.frisket.model.SheetFit <em>Sheet Fit</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Sheet Fit</em>'.
+	 * @see org.frisket.model.SheetFit
+	 * @generated
+	 */
+	public EEnum getSheetFit() {
+		return sheetFitEEnum;
+	}
+
+	/**
 	 * Returns the meta object for enum '{@link org.frisket.model.Turning <em>Turning</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -5575,6 +6444,42 @@ public class FrisketPackageImpl extends EPackageImpl {
 	 */
 	public EEnum getBarKind() {
 		return barKindEEnum;
+	}
+
+	/**
+	 * Returns the meta object for enum '{@link org.frisket.model.BackdropRule <em>Backdrop Rule</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Backdrop Rule</em>'.
+	 * @see org.frisket.model.BackdropRule
+	 * @generated
+	 */
+	public EEnum getBackdropRule() {
+		return backdropRuleEEnum;
+	}
+
+	/**
+	 * Returns the meta object for enum '{@link org.frisket.model.EdgeHoles <em>Edge Holes</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Edge Holes</em>'.
+	 * @see org.frisket.model.EdgeHoles
+	 * @generated
+	 */
+	public EEnum getEdgeHoles() {
+		return edgeHolesEEnum;
+	}
+
+	/**
+	 * Returns the meta object for enum '{@link org.frisket.model.BleedKind <em>Bleed Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Bleed Kind</em>'.
+	 * @see org.frisket.model.BleedKind
+	 * @generated
+	 */
+	public EEnum getBleedKind() {
+		return bleedKindEEnum;
 	}
 
 	/**
@@ -5777,6 +6682,11 @@ public class FrisketPackageImpl extends EPackageImpl {
 		createEAttribute(sheetEClass, SHEET__ROLL);
 		createEAttribute(sheetEClass, SHEET__LEFTOVER);
 		createEReference(sheetEClass, SHEET__PLACEMENTS);
+		createEAttribute(sheetEClass, SHEET__PRINT_MARGIN);
+		createEAttribute(sheetEClass, SHEET__PRINTER);
+		createEReference(sheetEClass, SHEET__MARKS);
+		createEAttribute(sheetEClass, SHEET__FIT);
+		createEReference(sheetEClass, SHEET__MEASURED);
 
 		placementEClass = createEClass(PLACEMENT);
 		createEAttribute(placementEClass, PLACEMENT__JOB);
@@ -5786,6 +6696,20 @@ public class FrisketPackageImpl extends EPackageImpl {
 		createEAttribute(placementEClass, PLACEMENT__Y);
 		createEAttribute(placementEClass, PLACEMENT__TURN);
 		createEAttribute(placementEClass, PLACEMENT__PINNED);
+
+		registerMarkEClass = createEClass(REGISTER_MARK);
+		createEAttribute(registerMarkEClass, REGISTER_MARK__KIND);
+		createEAttribute(registerMarkEClass, REGISTER_MARK__X);
+		createEAttribute(registerMarkEClass, REGISTER_MARK__Y);
+		createEAttribute(registerMarkEClass, REGISTER_MARK__TURN);
+		createEAttribute(registerMarkEClass, REGISTER_MARK__SIZE);
+		createEAttribute(registerMarkEClass, REGISTER_MARK__WEIGHT);
+		createEAttribute(registerMarkEClass, REGISTER_MARK__QUIET);
+
+		measuredMarkEClass = createEClass(MEASURED_MARK);
+		createEAttribute(measuredMarkEClass, MEASURED_MARK__MARK);
+		createEAttribute(measuredMarkEClass, MEASURED_MARK__X);
+		createEAttribute(measuredMarkEClass, MEASURED_MARK__Y);
 
 		guestEClass = createEClass(GUEST);
 		createEAttribute(guestEClass, GUEST__JOB);
@@ -5812,6 +6736,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 		createEAttribute(layerEClass, LAYER__VISIBLE);
 		createEAttribute(layerEClass, LAYER__LOCKED);
 		createEReference(layerEClass, LAYER__ELEMENTS);
+		createEAttribute(layerEClass, LAYER__BACK);
 
 		elementEClass = createEClass(ELEMENT);
 		createEAttribute(elementEClass, ELEMENT__ID);
@@ -5932,6 +6857,21 @@ public class FrisketPackageImpl extends EPackageImpl {
 		createEAttribute(pictureEClass, PICTURE__MEDIA_TYPE);
 		createEAttribute(pictureEClass, PICTURE__WIDTH);
 		createEAttribute(pictureEClass, PICTURE__HEIGHT);
+		createEAttribute(pictureEClass, PICTURE__LINK);
+		createEReference(pictureEClass, PICTURE__EDGE);
+		createEAttribute(pictureEClass, PICTURE__BLEED);
+		createEAttribute(pictureEClass, PICTURE__BLEED_KIND);
+
+		pictureEdgeEClass = createEClass(PICTURE_EDGE);
+		createEAttribute(pictureEdgeEClass, PICTURE_EDGE__BACKDROP);
+		createEAttribute(pictureEdgeEClass, PICTURE_EDGE__COLOUR);
+		createEAttribute(pictureEdgeEClass, PICTURE_EDGE__DIFFERENCE);
+		createEAttribute(pictureEdgeEClass, PICTURE_EDGE__SHADOW);
+		createEAttribute(pictureEdgeEClass, PICTURE_EDGE__SPECKS);
+		createEAttribute(pictureEdgeEClass, PICTURE_EDGE__HOLES);
+		createEAttribute(pictureEdgeEClass, PICTURE_EDGE__SMOOTHING);
+		createEAttribute(pictureEdgeEClass, PICTURE_EDGE__BORDER);
+		createEAttribute(pictureEdgeEClass, PICTURE_EDGE__WHOLE);
 
 		matEClass = createEClass(MAT);
 		createEReference(matEClass, MAT__BEHIND);
@@ -5964,12 +6904,17 @@ public class FrisketPackageImpl extends EPackageImpl {
 
 		// Create enums
 		stageEEnum = createEEnum(STAGE);
+		markKindEEnum = createEEnum(MARK_KIND);
+		sheetFitEEnum = createEEnum(SHEET_FIT);
 		turningEEnum = createEEnum(TURNING);
 		operationKindEEnum = createEEnum(OPERATION_KIND);
 		alignmentEEnum = createEEnum(ALIGNMENT);
 		flowEEnum = createEEnum(FLOW);
 		penStyleEEnum = createEEnum(PEN_STYLE);
 		barKindEEnum = createEEnum(BAR_KIND);
+		backdropRuleEEnum = createEEnum(BACKDROP_RULE);
+		edgeHolesEEnum = createEEnum(EDGE_HOLES);
+		bleedKindEEnum = createEEnum(BLEED_KIND);
 		cornerJoinEEnum = createEEnum(CORNER_JOIN);
 		holeRuleEEnum = createEEnum(HOLE_RULE);
 		matFormEEnum = createEEnum(MAT_FORM);
@@ -6056,6 +7001,11 @@ public class FrisketPackageImpl extends EPackageImpl {
 		initEAttribute(getSheet_Roll(), ecorePackage.getEBoolean(), "roll", "false", 0, 1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSheet_Leftover(), ecorePackage.getEString(), "leftover", null, 0, 1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getSheet_Placements(), this.getPlacement(), null, "placements", null, 0, -1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSheet_PrintMargin(), this.getNumber(), "printMargin", "5", 0, 1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSheet_Printer(), ecorePackage.getEString(), "printer", null, 0, 1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSheet_Marks(), this.getRegisterMark(), null, "marks", null, 0, -1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSheet_Fit(), this.getSheetFit(), "fit", "similarity", 0, 1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getSheet_Measured(), this.getMeasuredMark(), null, "measured", null, 0, -1, Sheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(placementEClass, Placement.class, "Placement", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getPlacement_Job(), ecorePackage.getEString(), "job", null, 0, 1, Placement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -6065,6 +7015,20 @@ public class FrisketPackageImpl extends EPackageImpl {
 		initEAttribute(getPlacement_Y(), this.getNumber(), "y", "0", 0, 1, Placement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPlacement_Turn(), this.getNumber(), "turn", "0", 0, 1, Placement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPlacement_Pinned(), ecorePackage.getEBoolean(), "pinned", "false", 0, 1, Placement.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(registerMarkEClass, RegisterMark.class, "RegisterMark", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getRegisterMark_Kind(), this.getMarkKind(), "kind", "disc", 0, 1, RegisterMark.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRegisterMark_X(), this.getNumber(), "x", "0", 0, 1, RegisterMark.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRegisterMark_Y(), this.getNumber(), "y", "0", 0, 1, RegisterMark.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRegisterMark_Turn(), this.getNumber(), "turn", "0", 0, 1, RegisterMark.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRegisterMark_Size(), this.getNumber(), "size", "5", 0, 1, RegisterMark.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRegisterMark_Weight(), this.getNumber(), "weight", "1", 0, 1, RegisterMark.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getRegisterMark_Quiet(), this.getNumber(), "quiet", "3", 0, 1, RegisterMark.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(measuredMarkEClass, MeasuredMark.class, "MeasuredMark", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getMeasuredMark_Mark(), ecorePackage.getEInt(), "mark", "0", 0, 1, MeasuredMark.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMeasuredMark_X(), this.getNumber(), "x", "0", 0, 1, MeasuredMark.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMeasuredMark_Y(), this.getNumber(), "y", "0", 0, 1, MeasuredMark.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(guestEClass, Guest.class, "Guest", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getGuest_Job(), ecorePackage.getEString(), "job", null, 0, 1, Guest.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -6091,6 +7055,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 		initEAttribute(getLayer_Visible(), ecorePackage.getEBoolean(), "visible", "true", 0, 1, Layer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getLayer_Locked(), ecorePackage.getEBoolean(), "locked", "false", 0, 1, Layer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getLayer_Elements(), this.getElement(), null, "elements", null, 0, -1, Layer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getLayer_Back(), ecorePackage.getEBoolean(), "back", "false", 0, 1, Layer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(elementEClass, Element.class, "Element", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getElement_Id(), ecorePackage.getEString(), "id", null, 0, 1, Element.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -6211,6 +7176,21 @@ public class FrisketPackageImpl extends EPackageImpl {
 		initEAttribute(getPicture_MediaType(), ecorePackage.getEString(), "mediaType", null, 0, 1, Picture.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPicture_Width(), this.getNumber(), "width", "0", 0, 1, Picture.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPicture_Height(), this.getNumber(), "height", "0", 0, 1, Picture.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPicture_Link(), ecorePackage.getEString(), "link", null, 0, 1, Picture.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getPicture_Edge(), this.getPictureEdge(), null, "edge", null, 0, 1, Picture.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPicture_Bleed(), this.getNumber(), "bleed", "0", 0, 1, Picture.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPicture_BleedKind(), this.getBleedKind(), "bleedKind", "extend", 0, 1, Picture.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(pictureEdgeEClass, PictureEdge.class, "PictureEdge", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getPictureEdge_Backdrop(), this.getBackdropRule(), "backdrop", "auto", 0, 1, PictureEdge.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPictureEdge_Colour(), ecorePackage.getEString(), "colour", null, 0, 1, PictureEdge.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPictureEdge_Difference(), this.getNumber(), "difference", "10", 0, 1, PictureEdge.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPictureEdge_Shadow(), this.getNumber(), "shadow", "0", 0, 1, PictureEdge.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPictureEdge_Specks(), this.getNumber(), "specks", "0.5", 0, 1, PictureEdge.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPictureEdge_Holes(), this.getEdgeHoles(), "holes", "asTold", 0, 1, PictureEdge.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPictureEdge_Smoothing(), this.getNumber(), "smoothing", "0", 0, 1, PictureEdge.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPictureEdge_Border(), this.getNumber(), "border", "0", 0, 1, PictureEdge.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPictureEdge_Whole(), ecorePackage.getEBoolean(), "whole", "false", 0, 1, PictureEdge.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(matEClass, Mat.class, "Mat", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getMat_Behind(), this.getElement(), null, "behind", null, 0, -1, Mat.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -6254,6 +7234,18 @@ public class FrisketPackageImpl extends EPackageImpl {
 		addEEnumLiteral(stageEEnum, Stage.ON_HOLD);
 		addEEnumLiteral(stageEEnum, Stage.CANCELLED);
 
+		initEEnum(markKindEEnum, MarkKind.class, "MarkKind");
+		addEEnumLiteral(markKindEEnum, MarkKind.CORNER);
+		addEEnumLiteral(markKindEEnum, MarkKind.CROSS);
+		addEEnumLiteral(markKindEEnum, MarkKind.DISC);
+		addEEnumLiteral(markKindEEnum, MarkKind.PENNANT);
+
+		initEEnum(sheetFitEEnum, SheetFit.class, "SheetFit");
+		addEEnumLiteral(sheetFitEEnum, SheetFit.RIGID);
+		addEEnumLiteral(sheetFitEEnum, SheetFit.SIMILARITY);
+		addEEnumLiteral(sheetFitEEnum, SheetFit.AFFINE);
+		addEEnumLiteral(sheetFitEEnum, SheetFit.PROJECTIVE);
+
 		initEEnum(turningEEnum, Turning.class, "Turning");
 		addEEnumLiteral(turningEEnum, Turning.NONE);
 		addEEnumLiteral(turningEEnum, Turning.HALF);
@@ -6289,6 +7281,20 @@ public class FrisketPackageImpl extends EPackageImpl {
 		addEEnumLiteral(barKindEEnum, BarKind.UNDERLINE);
 		addEEnumLiteral(barKindEEnum, BarKind.BASELINE);
 		addEEnumLiteral(barKindEEnum, BarKind.FRAME);
+
+		initEEnum(backdropRuleEEnum, BackdropRule.class, "BackdropRule");
+		addEEnumLiteral(backdropRuleEEnum, BackdropRule.AUTO);
+		addEEnumLiteral(backdropRuleEEnum, BackdropRule.TRANSPARENT);
+		addEEnumLiteral(backdropRuleEEnum, BackdropRule.COLOUR);
+
+		initEEnum(edgeHolesEEnum, EdgeHoles.class, "EdgeHoles");
+		addEEnumLiteral(edgeHolesEEnum, EdgeHoles.AS_TOLD);
+		addEEnumLiteral(edgeHolesEEnum, EdgeHoles.KEEP);
+		addEEnumLiteral(edgeHolesEEnum, EdgeHoles.FILL);
+
+		initEEnum(bleedKindEEnum, BleedKind.class, "BleedKind");
+		addEEnumLiteral(bleedKindEEnum, BleedKind.EXTEND);
+		addEEnumLiteral(bleedKindEEnum, BleedKind.ENLARGE);
 
 		initEEnum(cornerJoinEEnum, CornerJoin.class, "CornerJoin");
 		addEEnumLiteral(cornerJoinEEnum, CornerJoin.ROUND);
@@ -6622,6 +7628,46 @@ public class FrisketPackageImpl extends EPackageImpl {
 		public static final EReference SHEET__PLACEMENTS = eINSTANCE.getSheet_Placements();
 
 		/**
+		 * The meta object literal for the '<em><b>Print Margin</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute SHEET__PRINT_MARGIN = eINSTANCE.getSheet_PrintMargin();
+
+		/**
+		 * The meta object literal for the '<em><b>Printer</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute SHEET__PRINTER = eINSTANCE.getSheet_Printer();
+
+		/**
+		 * The meta object literal for the '<em><b>Marks</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EReference SHEET__MARKS = eINSTANCE.getSheet_Marks();
+
+		/**
+		 * The meta object literal for the '<em><b>Fit</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute SHEET__FIT = eINSTANCE.getSheet_Fit();
+
+		/**
+		 * The meta object literal for the '<em><b>Measured</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EReference SHEET__MEASURED = eINSTANCE.getSheet_Measured();
+
+		/**
 		 * The meta object literal for the '{@link org.frisket.model.impl.PlacementImpl <em>Placement</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -6686,6 +7732,106 @@ public class FrisketPackageImpl extends EPackageImpl {
 		 * @generated
 		 */
 		public static final EAttribute PLACEMENT__PINNED = eINSTANCE.getPlacement_Pinned();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.impl.RegisterMarkImpl <em>Register Mark</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.RegisterMarkImpl
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getRegisterMark()
+		 * @generated
+		 */
+		public static final EClass REGISTER_MARK = eINSTANCE.getRegisterMark();
+
+		/**
+		 * The meta object literal for the '<em><b>Kind</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute REGISTER_MARK__KIND = eINSTANCE.getRegisterMark_Kind();
+
+		/**
+		 * The meta object literal for the '<em><b>X</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute REGISTER_MARK__X = eINSTANCE.getRegisterMark_X();
+
+		/**
+		 * The meta object literal for the '<em><b>Y</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute REGISTER_MARK__Y = eINSTANCE.getRegisterMark_Y();
+
+		/**
+		 * The meta object literal for the '<em><b>Turn</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute REGISTER_MARK__TURN = eINSTANCE.getRegisterMark_Turn();
+
+		/**
+		 * The meta object literal for the '<em><b>Size</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute REGISTER_MARK__SIZE = eINSTANCE.getRegisterMark_Size();
+
+		/**
+		 * The meta object literal for the '<em><b>Weight</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute REGISTER_MARK__WEIGHT = eINSTANCE.getRegisterMark_Weight();
+
+		/**
+		 * The meta object literal for the '<em><b>Quiet</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute REGISTER_MARK__QUIET = eINSTANCE.getRegisterMark_Quiet();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.impl.MeasuredMarkImpl <em>Measured Mark</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.MeasuredMarkImpl
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getMeasuredMark()
+		 * @generated
+		 */
+		public static final EClass MEASURED_MARK = eINSTANCE.getMeasuredMark();
+
+		/**
+		 * The meta object literal for the '<em><b>Mark</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute MEASURED_MARK__MARK = eINSTANCE.getMeasuredMark_Mark();
+
+		/**
+		 * The meta object literal for the '<em><b>X</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute MEASURED_MARK__X = eINSTANCE.getMeasuredMark_X();
+
+		/**
+		 * The meta object literal for the '<em><b>Y</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute MEASURED_MARK__Y = eINSTANCE.getMeasuredMark_Y();
 
 		/**
 		 * The meta object literal for the '{@link org.frisket.model.impl.GuestImpl <em>Guest</em>}' class.
@@ -6876,6 +8022,14 @@ public class FrisketPackageImpl extends EPackageImpl {
 		 * @generated
 		 */
 		public static final EReference LAYER__ELEMENTS = eINSTANCE.getLayer_Elements();
+
+		/**
+		 * The meta object literal for the '<em><b>Back</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute LAYER__BACK = eINSTANCE.getLayer_Back();
 
 		/**
 		 * The meta object literal for the '{@link org.frisket.model.impl.ElementImpl <em>Element</em>}' class.
@@ -7754,6 +8908,120 @@ public class FrisketPackageImpl extends EPackageImpl {
 		public static final EAttribute PICTURE__HEIGHT = eINSTANCE.getPicture_Height();
 
 		/**
+		 * The meta object literal for the '<em><b>Link</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute PICTURE__LINK = eINSTANCE.getPicture_Link();
+
+		/**
+		 * The meta object literal for the '<em><b>Edge</b></em>' containment reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EReference PICTURE__EDGE = eINSTANCE.getPicture_Edge();
+
+		/**
+		 * The meta object literal for the '<em><b>Bleed</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute PICTURE__BLEED = eINSTANCE.getPicture_Bleed();
+
+		/**
+		 * The meta object literal for the '<em><b>Bleed Kind</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute PICTURE__BLEED_KIND = eINSTANCE.getPicture_BleedKind();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.impl.PictureEdgeImpl <em>Picture Edge</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.impl.PictureEdgeImpl
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getPictureEdge()
+		 * @generated
+		 */
+		public static final EClass PICTURE_EDGE = eINSTANCE.getPictureEdge();
+
+		/**
+		 * The meta object literal for the '<em><b>Backdrop</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute PICTURE_EDGE__BACKDROP = eINSTANCE.getPictureEdge_Backdrop();
+
+		/**
+		 * The meta object literal for the '<em><b>Colour</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute PICTURE_EDGE__COLOUR = eINSTANCE.getPictureEdge_Colour();
+
+		/**
+		 * The meta object literal for the '<em><b>Difference</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute PICTURE_EDGE__DIFFERENCE = eINSTANCE.getPictureEdge_Difference();
+
+		/**
+		 * The meta object literal for the '<em><b>Shadow</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute PICTURE_EDGE__SHADOW = eINSTANCE.getPictureEdge_Shadow();
+
+		/**
+		 * The meta object literal for the '<em><b>Specks</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute PICTURE_EDGE__SPECKS = eINSTANCE.getPictureEdge_Specks();
+
+		/**
+		 * The meta object literal for the '<em><b>Holes</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute PICTURE_EDGE__HOLES = eINSTANCE.getPictureEdge_Holes();
+
+		/**
+		 * The meta object literal for the '<em><b>Smoothing</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute PICTURE_EDGE__SMOOTHING = eINSTANCE.getPictureEdge_Smoothing();
+
+		/**
+		 * The meta object literal for the '<em><b>Border</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute PICTURE_EDGE__BORDER = eINSTANCE.getPictureEdge_Border();
+
+		/**
+		 * The meta object literal for the '<em><b>Whole</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute PICTURE_EDGE__WHOLE = eINSTANCE.getPictureEdge_Whole();
+
+		/**
 		 * The meta object literal for the '{@link org.frisket.model.impl.MatImpl <em>Mat</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -7978,6 +9246,26 @@ public class FrisketPackageImpl extends EPackageImpl {
 		public static final EEnum STAGE = eINSTANCE.getStage();
 
 		/**
+		 * The meta object literal for the '{@link org.frisket.model.MarkKind <em>Mark Kind</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.MarkKind
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getMarkKind()
+		 * @generated
+		 */
+		public static final EEnum MARK_KIND = eINSTANCE.getMarkKind();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.SheetFit <em>Sheet Fit</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.SheetFit
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getSheetFit()
+		 * @generated
+		 */
+		public static final EEnum SHEET_FIT = eINSTANCE.getSheetFit();
+
+		/**
 		 * The meta object literal for the '{@link org.frisket.model.Turning <em>Turning</em>}' enum.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -8036,6 +9324,36 @@ public class FrisketPackageImpl extends EPackageImpl {
 		 * @generated
 		 */
 		public static final EEnum BAR_KIND = eINSTANCE.getBarKind();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.BackdropRule <em>Backdrop Rule</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.BackdropRule
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getBackdropRule()
+		 * @generated
+		 */
+		public static final EEnum BACKDROP_RULE = eINSTANCE.getBackdropRule();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.EdgeHoles <em>Edge Holes</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.EdgeHoles
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getEdgeHoles()
+		 * @generated
+		 */
+		public static final EEnum EDGE_HOLES = eINSTANCE.getEdgeHoles();
+
+		/**
+		 * The meta object literal for the '{@link org.frisket.model.BleedKind <em>Bleed Kind</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see org.frisket.model.BleedKind
+		 * @see org.frisket.model.impl.FrisketPackageImpl#getBleedKind()
+		 * @generated
+		 */
+		public static final EEnum BLEED_KIND = eINSTANCE.getBleedKind();
 
 		/**
 		 * The meta object literal for the '{@link org.frisket.model.CornerJoin <em>Corner Join</em>}' enum.

@@ -37,6 +37,7 @@ import org.frisket.model.Layer;
  *   <li>{@link org.frisket.model.impl.LayerImpl#isVisible <em>Visible</em>}</li>
  *   <li>{@link org.frisket.model.impl.LayerImpl#isLocked <em>Locked</em>}</li>
  *   <li>{@link org.frisket.model.impl.LayerImpl#getElements <em>Elements</em>}</li>
+ *   <li>{@link org.frisket.model.impl.LayerImpl#isBack <em>Back</em>}</li>
  * </ul>
  *
  * @generated
@@ -171,6 +172,26 @@ public class LayerImpl extends MinimalEObjectImpl.Container implements Layer {
 	 * @ordered
 	 */
 	protected EList<Element> elements;
+
+	/**
+	 * The default value of the '{@link #isBack() <em>Back</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isBack()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final boolean BACK_EDEFAULT = false;
+
+	/**
+	 * The cached value of the '{@link #isBack() <em>Back</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isBack()
+	 * @generated
+	 * @ordered
+	 */
+	protected boolean back = BACK_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -348,6 +369,29 @@ public class LayerImpl extends MinimalEObjectImpl.Container implements Layer {
 	 * @generated
 	 */
 	@Override
+	public boolean isBack() {
+		return back;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setBack(boolean newBack) {
+		boolean oldBack = back;
+		back = newBack;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, FrisketPackageImpl.LAYER__BACK, oldBack, back));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case FrisketPackageImpl.LAYER__ELEMENTS:
@@ -378,6 +422,8 @@ public class LayerImpl extends MinimalEObjectImpl.Container implements Layer {
 				return isLocked();
 			case FrisketPackageImpl.LAYER__ELEMENTS:
 				return getElements();
+			case FrisketPackageImpl.LAYER__BACK:
+				return isBack();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -413,6 +459,9 @@ public class LayerImpl extends MinimalEObjectImpl.Container implements Layer {
 				getElements().clear();
 				getElements().addAll((Collection<? extends Element>)newValue);
 				return;
+			case FrisketPackageImpl.LAYER__BACK:
+				setBack((Boolean)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -446,6 +495,9 @@ public class LayerImpl extends MinimalEObjectImpl.Container implements Layer {
 			case FrisketPackageImpl.LAYER__ELEMENTS:
 				getElements().clear();
 				return;
+			case FrisketPackageImpl.LAYER__BACK:
+				setBack(BACK_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -472,6 +524,8 @@ public class LayerImpl extends MinimalEObjectImpl.Container implements Layer {
 				return locked != LOCKED_EDEFAULT;
 			case FrisketPackageImpl.LAYER__ELEMENTS:
 				return elements != null && !elements.isEmpty();
+			case FrisketPackageImpl.LAYER__BACK:
+				return back != BACK_EDEFAULT;
 		}
 		return super.eIsSet(featureID);
 	}
@@ -498,6 +552,8 @@ public class LayerImpl extends MinimalEObjectImpl.Container implements Layer {
 		result.append(visible);
 		result.append(", locked: ");
 		result.append(locked);
+		result.append(", back: ");
+		result.append(back);
 		result.append(')');
 		return result.toString();
 	}

@@ -19,8 +19,11 @@ import org.eclipse.emf.ecore.impl.MinimalEObjectImpl;
 import org.eclipse.emf.ecore.util.EObjectContainmentEList;
 import org.eclipse.emf.ecore.util.InternalEList;
 
+import org.frisket.model.MeasuredMark;
 import org.frisket.model.Placement;
+import org.frisket.model.RegisterMark;
 import org.frisket.model.Sheet;
+import org.frisket.model.SheetFit;
 
 /**
  * <!-- begin-user-doc -->
@@ -41,6 +44,11 @@ import org.frisket.model.Sheet;
  *   <li>{@link org.frisket.model.impl.SheetImpl#isRoll <em>Roll</em>}</li>
  *   <li>{@link org.frisket.model.impl.SheetImpl#getLeftover <em>Leftover</em>}</li>
  *   <li>{@link org.frisket.model.impl.SheetImpl#getPlacements <em>Placements</em>}</li>
+ *   <li>{@link org.frisket.model.impl.SheetImpl#getPrintMargin <em>Print Margin</em>}</li>
+ *   <li>{@link org.frisket.model.impl.SheetImpl#getPrinter <em>Printer</em>}</li>
+ *   <li>{@link org.frisket.model.impl.SheetImpl#getMarks <em>Marks</em>}</li>
+ *   <li>{@link org.frisket.model.impl.SheetImpl#getFit <em>Fit</em>}</li>
+ *   <li>{@link org.frisket.model.impl.SheetImpl#getMeasured <em>Measured</em>}</li>
  * </ul>
  *
  * @generated
@@ -255,6 +263,86 @@ public class SheetImpl extends MinimalEObjectImpl.Container implements Sheet {
 	 * @ordered
 	 */
 	protected EList<Placement> placements;
+
+	/**
+	 * The default value of the '{@link #getPrintMargin() <em>Print Margin</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPrintMargin()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final double PRINT_MARGIN_EDEFAULT = 5.0;
+
+	/**
+	 * The cached value of the '{@link #getPrintMargin() <em>Print Margin</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPrintMargin()
+	 * @generated
+	 * @ordered
+	 */
+	protected double printMargin = PRINT_MARGIN_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getPrinter() <em>Printer</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPrinter()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String PRINTER_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getPrinter() <em>Printer</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPrinter()
+	 * @generated
+	 * @ordered
+	 */
+	protected String printer = PRINTER_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getMarks() <em>Marks</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMarks()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<RegisterMark> marks;
+
+	/**
+	 * The default value of the '{@link #getFit() <em>Fit</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFit()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final SheetFit FIT_EDEFAULT = SheetFit.SIMILARITY;
+
+	/**
+	 * The cached value of the '{@link #getFit() <em>Fit</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFit()
+	 * @generated
+	 * @ordered
+	 */
+	protected SheetFit fit = FIT_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getMeasured() <em>Measured</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMeasured()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<MeasuredMark> measured;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -524,10 +612,109 @@ public class SheetImpl extends MinimalEObjectImpl.Container implements Sheet {
 	 * @generated
 	 */
 	@Override
+	public double getPrintMargin() {
+		return printMargin;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setPrintMargin(double newPrintMargin) {
+		double oldPrintMargin = printMargin;
+		printMargin = newPrintMargin;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, FrisketPackageImpl.SHEET__PRINT_MARGIN, oldPrintMargin, printMargin));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getPrinter() {
+		return printer;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setPrinter(String newPrinter) {
+		String oldPrinter = printer;
+		printer = newPrinter;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, FrisketPackageImpl.SHEET__PRINTER, oldPrinter, printer));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public List<RegisterMark> getMarks() {
+		if (marks == null) {
+			marks = new EObjectContainmentEList<RegisterMark>(RegisterMark.class, this, FrisketPackageImpl.SHEET__MARKS);
+		}
+		return marks;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public SheetFit getFit() {
+		return fit;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setFit(SheetFit newFit) {
+		SheetFit oldFit = fit;
+		fit = newFit == null ? FIT_EDEFAULT : newFit;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, FrisketPackageImpl.SHEET__FIT, oldFit, fit));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public List<MeasuredMark> getMeasured() {
+		if (measured == null) {
+			measured = new EObjectContainmentEList<MeasuredMark>(MeasuredMark.class, this, FrisketPackageImpl.SHEET__MEASURED);
+		}
+		return measured;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case FrisketPackageImpl.SHEET__PLACEMENTS:
 				return ((InternalEList<?>)getPlacements()).basicRemove(otherEnd, msgs);
+			case FrisketPackageImpl.SHEET__MARKS:
+				return ((InternalEList<?>)getMarks()).basicRemove(otherEnd, msgs);
+			case FrisketPackageImpl.SHEET__MEASURED:
+				return ((InternalEList<?>)getMeasured()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -562,6 +749,16 @@ public class SheetImpl extends MinimalEObjectImpl.Container implements Sheet {
 				return getLeftover();
 			case FrisketPackageImpl.SHEET__PLACEMENTS:
 				return getPlacements();
+			case FrisketPackageImpl.SHEET__PRINT_MARGIN:
+				return getPrintMargin();
+			case FrisketPackageImpl.SHEET__PRINTER:
+				return getPrinter();
+			case FrisketPackageImpl.SHEET__MARKS:
+				return getMarks();
+			case FrisketPackageImpl.SHEET__FIT:
+				return getFit();
+			case FrisketPackageImpl.SHEET__MEASURED:
+				return getMeasured();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -609,6 +806,23 @@ public class SheetImpl extends MinimalEObjectImpl.Container implements Sheet {
 				getPlacements().clear();
 				getPlacements().addAll((Collection<? extends Placement>)newValue);
 				return;
+			case FrisketPackageImpl.SHEET__PRINT_MARGIN:
+				setPrintMargin((Double)newValue);
+				return;
+			case FrisketPackageImpl.SHEET__PRINTER:
+				setPrinter((String)newValue);
+				return;
+			case FrisketPackageImpl.SHEET__MARKS:
+				getMarks().clear();
+				getMarks().addAll((Collection<? extends RegisterMark>)newValue);
+				return;
+			case FrisketPackageImpl.SHEET__FIT:
+				setFit((SheetFit)newValue);
+				return;
+			case FrisketPackageImpl.SHEET__MEASURED:
+				getMeasured().clear();
+				getMeasured().addAll((Collection<? extends MeasuredMark>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -654,6 +868,21 @@ public class SheetImpl extends MinimalEObjectImpl.Container implements Sheet {
 			case FrisketPackageImpl.SHEET__PLACEMENTS:
 				getPlacements().clear();
 				return;
+			case FrisketPackageImpl.SHEET__PRINT_MARGIN:
+				setPrintMargin(PRINT_MARGIN_EDEFAULT);
+				return;
+			case FrisketPackageImpl.SHEET__PRINTER:
+				setPrinter(PRINTER_EDEFAULT);
+				return;
+			case FrisketPackageImpl.SHEET__MARKS:
+				getMarks().clear();
+				return;
+			case FrisketPackageImpl.SHEET__FIT:
+				setFit(FIT_EDEFAULT);
+				return;
+			case FrisketPackageImpl.SHEET__MEASURED:
+				getMeasured().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -688,6 +917,16 @@ public class SheetImpl extends MinimalEObjectImpl.Container implements Sheet {
 				return LEFTOVER_EDEFAULT == null ? leftover != null : !LEFTOVER_EDEFAULT.equals(leftover);
 			case FrisketPackageImpl.SHEET__PLACEMENTS:
 				return placements != null && !placements.isEmpty();
+			case FrisketPackageImpl.SHEET__PRINT_MARGIN:
+				return printMargin != PRINT_MARGIN_EDEFAULT;
+			case FrisketPackageImpl.SHEET__PRINTER:
+				return PRINTER_EDEFAULT == null ? printer != null : !PRINTER_EDEFAULT.equals(printer);
+			case FrisketPackageImpl.SHEET__MARKS:
+				return marks != null && !marks.isEmpty();
+			case FrisketPackageImpl.SHEET__FIT:
+				return fit != FIT_EDEFAULT;
+			case FrisketPackageImpl.SHEET__MEASURED:
+				return measured != null && !measured.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}
@@ -722,6 +961,12 @@ public class SheetImpl extends MinimalEObjectImpl.Container implements Sheet {
 		result.append(roll);
 		result.append(", leftover: ");
 		result.append(leftover);
+		result.append(", printMargin: ");
+		result.append(printMargin);
+		result.append(", printer: ");
+		result.append(printer);
+		result.append(", fit: ");
+		result.append(fit);
 		result.append(')');
 		return result.toString();
 	}

@@ -86,6 +86,14 @@ public class FrisketAdapterFactory extends AdapterFactoryImpl {
 				return createPlacementAdapter();
 			}
 			@Override
+			public Adapter caseRegisterMark(RegisterMark object) {
+				return createRegisterMarkAdapter();
+			}
+			@Override
+			public Adapter caseMeasuredMark(MeasuredMark object) {
+				return createMeasuredMarkAdapter();
+			}
+			@Override
 			public Adapter caseGuest(Guest object) {
 				return createGuestAdapter();
 			}
@@ -152,6 +160,10 @@ public class FrisketAdapterFactory extends AdapterFactoryImpl {
 			@Override
 			public Adapter casePicture(Picture object) {
 				return createPictureAdapter();
+			}
+			@Override
+			public Adapter casePictureEdge(PictureEdge object) {
+				return createPictureEdgeAdapter();
 			}
 			@Override
 			public Adapter caseMat(Mat object) {
@@ -238,6 +250,34 @@ public class FrisketAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createPlacementAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.frisket.model.RegisterMark <em>Register Mark</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.frisket.model.RegisterMark
+	 * @generated
+	 */
+	public Adapter createRegisterMarkAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.frisket.model.MeasuredMark <em>Measured Mark</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.frisket.model.MeasuredMark
+	 * @generated
+	 */
+	public Adapter createMeasuredMarkAdapter() {
 		return null;
 	}
 
@@ -476,6 +516,20 @@ public class FrisketAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createPictureAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link org.frisket.model.PictureEdge <em>Picture Edge</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see org.frisket.model.PictureEdge
+	 * @generated
+	 */
+	public Adapter createPictureEdgeAdapter() {
 		return null;
 	}
 

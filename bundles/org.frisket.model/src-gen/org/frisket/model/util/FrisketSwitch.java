@@ -92,6 +92,18 @@ public class FrisketSwitch<T> extends Switch<T> {
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
+			case FrisketPackageImpl.REGISTER_MARK: {
+				RegisterMark registerMark = (RegisterMark)theEObject;
+				T result = caseRegisterMark(registerMark);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case FrisketPackageImpl.MEASURED_MARK: {
+				MeasuredMark measuredMark = (MeasuredMark)theEObject;
+				T result = caseMeasuredMark(measuredMark);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
 			case FrisketPackageImpl.GUEST: {
 				Guest guest = (Guest)theEObject;
 				T result = caseGuest(guest);
@@ -197,6 +209,12 @@ public class FrisketSwitch<T> extends Switch<T> {
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
+			case FrisketPackageImpl.PICTURE_EDGE: {
+				PictureEdge pictureEdge = (PictureEdge)theEObject;
+				T result = casePictureEdge(pictureEdge);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
 			case FrisketPackageImpl.MAT: {
 				Mat mat = (Mat)theEObject;
 				T result = caseMat(mat);
@@ -279,6 +297,36 @@ public class FrisketSwitch<T> extends Switch<T> {
 	 * @generated
 	 */
 	public T casePlacement(Placement object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Register Mark</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Register Mark</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseRegisterMark(RegisterMark object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Measured Mark</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Measured Mark</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseMeasuredMark(MeasuredMark object) {
 		return null;
 	}
 
@@ -534,6 +582,21 @@ public class FrisketSwitch<T> extends Switch<T> {
 	 * @generated
 	 */
 	public T casePicture(Picture object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Picture Edge</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Picture Edge</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T casePictureEdge(PictureEdge object) {
 		return null;
 	}
 
