@@ -15,6 +15,7 @@ import org.frisket.cli.line.Conversions;
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
 import org.frisket.cli.orders.OrdersVerb;
+import org.frisket.cli.print.RegisterVerb;
 import org.frisket.cli.runs.RunVerb;
 import org.frisket.cli.settings.SettingsVerb;
 import org.frisket.cli.sheets.ImposeVerb;
@@ -32,7 +33,8 @@ import picocli.CommandLine.Spec;
 @Command(name = "frisket", description = "Carries a studio's job from wording to cut-ready sheets.", //
 		synopsisSubcommandLabel = "VERB", subcommands = { ComposeVerb.class, InspectVerb.class, FontsVerb.class,
 				GlyphsVerb.class, ExportVerb.class, CleanVerb.class, ImportVerb.class, StockVerb.class,
-				SettingsVerb.class, ImposeVerb.class, RunVerb.class, OrdersVerb.class }, //
+				SettingsVerb.class, ImposeVerb.class, RunVerb.class, OrdersVerb.class,
+				RegisterVerb.class }, //
 		footer = { "", "Exit status: 0 done; 1 done, but blocking findings remain; 2 wrong use or unreadable input." })
 public final class Frisket implements Runnable {
 
