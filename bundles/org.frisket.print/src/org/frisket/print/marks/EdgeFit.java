@@ -8,6 +8,7 @@ import org.frisket.geometry.Contour;
 import org.frisket.geometry.Piece;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Segment;
+import org.frisket.model.MarkKind;
 import org.frisket.print.picture.Grey;
 import org.frisket.print.register.Projection;
 

@@ -8,6 +8,7 @@ import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Length;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Transform;
+import org.frisket.model.MarkKind;
 import org.frisket.print.register.RegisterFinding;
 import org.frisket.print.register.RegisterFinding.Severity;
 

@@ -11,6 +11,7 @@ import org.frisket.geometry.Piece;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Region;
 import org.frisket.geometry.Transform;
+import org.frisket.model.MarkKind;
 
 /**
  * How a register mark is drawn.

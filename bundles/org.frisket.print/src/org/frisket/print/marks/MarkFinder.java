@@ -7,6 +7,7 @@ import java.util.Optional;
 
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Point;
+import org.frisket.model.MarkKind;
 import org.frisket.print.marks.LayoutSearch.Layout;
 import org.frisket.print.picture.Grey;
 import org.frisket.print.register.FitKind;

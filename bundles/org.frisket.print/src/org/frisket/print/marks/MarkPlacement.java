@@ -6,6 +6,7 @@ import java.util.List;
 import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Point;
+import org.frisket.model.MarkKind;
 import org.frisket.print.register.RegisterException;
 
 /**

@@ -4,7 +4,7 @@ import org.eclipse.osgi.util.NLS;
 
 final class Messages extends NLS {
 
-	static String StoreWatch_name;
+	public static String StoreWatch_name;
 
 	static {
 		NLS.initializeMessages(Messages.class.getPackageName() + ".messages", Messages.class); //$NON-NLS-1$

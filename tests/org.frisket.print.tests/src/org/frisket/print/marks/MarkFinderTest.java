@@ -14,6 +14,7 @@ import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Transform;
+import org.frisket.model.MarkKind;
 import org.frisket.print.picture.Grey;
 import org.frisket.print.register.FitKind;
 import org.frisket.print.register.Projection;

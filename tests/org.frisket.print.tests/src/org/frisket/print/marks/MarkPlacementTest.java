@@ -13,6 +13,7 @@ import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Region;
+import org.frisket.model.MarkKind;
 import org.frisket.print.picture.Grey;
 import org.frisket.print.register.RegisterException;
 import org.frisket.print.register.RegisterFinding;

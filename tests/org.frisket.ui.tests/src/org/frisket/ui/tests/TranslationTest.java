@@ -49,7 +49,7 @@ class TranslationTest {
 
 	private static List<Path> bundles() throws IOException {
 		try (Stream<Path> all = Files.list(Path.of("..", "..", "bundles").toRealPath())) {
-			return all.filter(bundle -> bundle.getFileName().toString().matches("org\\.frisket\\.(ui|app|editing|help|prepare|studio|page|imports|export|material|sheets|run|orders)(\\..*)?"))
+			return all.filter(bundle -> bundle.getFileName().toString().matches("org\\.frisket\\.(ui|app|editing|help|prepare|studio|page|print|imports|export|material|sheets|run|orders)(\\..*)?"))
 					.sorted().toList();
 		}
 	}
