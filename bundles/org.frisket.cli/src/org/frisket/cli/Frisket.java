@@ -16,6 +16,7 @@ import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
 import org.frisket.cli.orders.OrdersVerb;
 import org.frisket.cli.print.RegisterVerb;
+import org.frisket.cli.print.TraceVerb;
 import org.frisket.cli.runs.RunVerb;
 import org.frisket.cli.settings.SettingsVerb;
 import org.frisket.cli.sheets.ImposeVerb;
@@ -33,8 +34,8 @@ import picocli.CommandLine.Spec;
 @Command(name = "frisket", description = "Carries a studio's job from wording to cut-ready sheets.", //
 		synopsisSubcommandLabel = "VERB", subcommands = { ComposeVerb.class, InspectVerb.class, FontsVerb.class,
 				GlyphsVerb.class, ExportVerb.class, CleanVerb.class, ImportVerb.class, StockVerb.class,
-				SettingsVerb.class, ImposeVerb.class, RunVerb.class, OrdersVerb.class,
-				RegisterVerb.class }, //
+				SettingsVerb.class, ImposeVerb.class, RunVerb.class, TraceVerb.class, RegisterVerb.class,
+				OrdersVerb.class }, //
 		footer = { "", "Exit status: 0 done; 1 done, but blocking findings remain; 2 wrong use or unreadable input." })
 public final class Frisket implements Runnable {
 

@@ -27,6 +27,7 @@ public final class Benchmarks implements IApplication {
 		all.put("clean", CleanBenchmark::run);
 		all.put("refit", RefitBenchmark::run);
 		all.put("outset", OutsetBenchmark::run);
+		all.put("trace", TraceBenchmark::run);
 		all.put("impose", ImposeBenchmark::run);
 		all.put("tour", TourBenchmark::run);
 		all.put("run", RunBenchmark::run);

@@ -1,2 +1,2 @@
-/** Verbs for what is printed and then cut out. */
+/** Verbs for what is printed and cut. */
 package org.frisket.cli.print;

@@ -1,0 +1,6 @@
+package org.frisket.print.picture;
+
+/** Kinds of files that are read. */
+public enum PictureFormat {
+	PNG, JPEG, GIF, BMP, TIFF
+}
