@@ -165,8 +165,9 @@ public final class OrderBook {
 	private Entry staged(Connection connection, Entry before, Stage to, String person, String remark)
 			throws SQLException, OrderException {
 		Instant now = transactions.now();
-		StageRows.add(connection, before.id(), now, person, before.stage(), to, remark);
+		// first, so that two desks meet here
 		JobRows.stage(connection, before.id(), to, now, person);
+		StageRows.add(connection, before.id(), now, person, before.stage(), to, remark);
 		return KeptJobs.find(connection, before.number());
 	}
 

@@ -164,4 +164,37 @@ class BackupTest {
 		assertThrows(ArchiveException.class, () -> archive(other).restore(text, false));
 		assertThrows(ArchiveException.class, () -> archive(other).restore(home.resolve("nowhere.zip"), false));
 	}
+
+	/** The last bytes of the name of one entry become those of another, in the directory and before the file. */
+	private static byte[] renamed(byte[] zip, String from, String to) {
+		assertEquals(from.length(), to.length());
+		return new String(zip, StandardCharsets.ISO_8859_1).replace(from, to).getBytes(StandardCharsets.ISO_8859_1);
+	}
+
+	@Test
+	void namesThatAreThereTwiceLinksAndWhatGrowsOutOfAllProportionAreRefused() throws Exception {
+		Path first = backup(busy(), "first.zip");
+		StudioFolder other = studio("deep/other");
+		byte[] twice = renamed(Files.readAllBytes(forged(first, Map.of("files/fonts/a.ttf", "x", "files/fonts/b.ttf", "y"))),
+				"files/fonts/a.ttf", "files/fonts/b.ttf");
+		assertRefused(twice, other, "twice");
+		byte[] link = Files.readAllBytes(forged(first, Map.of("files/fonts/a.ttf", "/etc/passwd")));
+		int entry = new String(link, StandardCharsets.ISO_8859_1).lastIndexOf("files/fonts/a.ttf") - 46;
+		link[entry + 5] = 3;
+		link[entry + 41] = (byte) 0xa1;
+		assertRefused(link, other, "is a link");
+		String jobs = texts(first, "").get("tables/orders_job.jsonl");
+		for (Map<String, String> bomb : List.of(Map.of("tables/orders_job.jsonl", jobs + " ".repeat(40 << 20)),
+				Map.of("versions.txt", " ".repeat(40 << 20)))) {
+			assertRefused(Files.readAllBytes(forged(first, bomb)), other, "out of all proportion");
+		}
+	}
+
+	private void assertRefused(byte[] zip, StudioFolder studio, String why) throws Exception {
+		Path file = Files.write(home.resolve("hostile.zip"), zip);
+		ArchiveException refused = assertThrows(ArchiveException.class, () -> archive(studio).restore(file, false));
+		assertTrue(refused.getMessage().contains(why) && refused.getMessage().contains("hostile.zip"), refused.getMessage());
+		assertEquals(List.of(), new OrderBook(studio).list(10));
+		assertFalse(Files.exists(studio.fonts().resolve("own.ttf")));
+	}
 }

@@ -4,27 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.BufferedReader;
-import java.io.File;
 import java.io.IOException;
 import java.io.InputStreamReader;
-import java.net.URI;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
-import java.util.List;
+import java.sql.SQLException;
 import java.util.Optional;
 import java.util.Random;
-import java.util.Set;
 
-import org.eclipse.core.runtime.CoreException;
-import org.eclipse.core.runtime.RegistryFactory;
-import org.eclipse.emf.common.util.EList;
-import org.eclipse.emf.ecore.EObject;
-import org.eclipse.emf.ecore.xmi.XMLResource;
-import org.eclipse.osgi.util.NLS;
-import org.frisket.model.Job;
 import org.frisket.studio.StudioFolder;
-import org.h2.jdbcx.JdbcDataSource;
+import org.frisket.studio.store.Databases;
+import org.frisket.studio.store.Sql;
+import org.frisket.testkit.PostgresServer;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -39,8 +30,25 @@ class KilledTest {
 	@TempDir
 	Path home;
 
+	@AfterEach
+	void folderAgain() {
+		Databases.choose(Optional.empty());
+	}
+
 	@Test
 	void whatWasKeptIsThereWheneverTheProgramIsKilled() throws Exception {
+		killAgainAndAgain("");
+	}
+
+	@Test
+	void whatWasKeptOnAServerIsThereWheneverTheProgramIsKilled() throws Exception {
+		try (PostgresServer server = PostgresServer.start()) {
+			killAgainAndAgain(server.address());
+		}
+	}
+
+	private void killAgainAndAgain(String address) throws Exception {
+		Databases.choose(Optional.of(address));
 		StudioFolder studio = new StudioFolder(home.resolve("studio"));
 		OrderBook book = new OrderBook(studio);
 		long number = book.add(new NewOrder("Banner", "Brindle Sound Ferries", Optional.empty(), 1, ""), "Ottoline").number();
@@ -48,7 +56,8 @@ class KilledTest {
 		Random random = new Random(31);
 		long saved = 1;
 		for (int kill = 0; kill < kills; kill++) {
-			long told = runAndKill(studio, number, 1 + random.nextInt(3), random.nextInt(30));
+			long told = runAndKill(studio, address, number, 1 + random.nextInt(3), random.nextInt(30));
+			settle(address);
 			StoredJob job = book.open(number);
 			long there = job.entry().revision();
 			// one more may have been kept that the program had no time to tell of
@@ -60,11 +69,20 @@ class KilledTest {
 		}
 	}
 
+	/** Waits until the server is done with what the killed program had sent it. */
+	private static void settle(String address) throws Exception {
+		boolean busy = !address.isEmpty();
+		while (busy) {
+			busy = Databases.<Boolean, SQLException>look(address, Optional.empty(), connection -> Sql.first(connection,
+					"SELECT COUNT(*) > 0 FROM pg_stat_activity WHERE state <> 'idle' AND pid <> pg_backend_pid()",
+					row -> row.getBoolean(1)).orElseThrow());
+		}
+	}
+
 	/** @return the revision it told of last */
-	private static long runAndKill(StudioFolder studio, long number, int after, int pauseMs) throws Exception {
-		Process saver = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-				"-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmx256m", "-cp", classPath(), Saver.class.getName(),
-				studio.path().toString(), Long.toString(number)).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+	private static long runAndKill(StudioFolder studio, String address, long number, int after, int pauseMs)
+			throws Exception {
+		Process saver = OtherProgram.of(Saver.class, studio.path().toString(), address, Long.toString(number)).start();
 		long told = 0;
 		try (BufferedReader out = new BufferedReader(new InputStreamReader(saver.getInputStream()))) {
 			for (int i = 0; i < after; i++) {
@@ -88,24 +106,5 @@ class KilledTest {
 	private static String rest(BufferedReader out) throws IOException {
 		String line = out.readLine();
 		return line == null || !line.matches("\\d+") ? null : line;
-	}
-
-	/** Where the classes are that the program needs. */
-	private static String classPath() throws Exception {
-		Set<String> places = new LinkedHashSet<>();
-		List<Class<?>> needed = new ArrayList<>(List.of(OrderBook.class, Saver.class, StudioFolder.class, Job.class, EList.class,
-				EObject.class, XMLResource.class, NLS.class, RegistryFactory.class, CoreException.class, JdbcDataSource.class));
-		for (Class<?> each : needed) {
-			URI place = each.getProtectionDomain().getCodeSource().getLocation().toURI();
-			Path path = Path.of(place);
-			places.add(path.toString());
-			// as compiled, not yet packed
-			for (String classes : List.of("target/classes", "bin")) {
-				if (path.resolve(classes).toFile().isDirectory()) {
-					places.add(path.resolve(classes).toString());
-				}
-			}
-		}
-		return String.join(File.pathSeparator, places);
 	}
 }

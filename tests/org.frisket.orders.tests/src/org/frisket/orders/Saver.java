@@ -2,8 +2,10 @@ package org.frisket.orders;
 
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.util.Optional;
 
 import org.frisket.studio.StudioFolder;
+import org.frisket.studio.store.Databases;
 
 /** A program of its own that saves a job again and again, and says so, until it is killed. */
 final class Saver {
@@ -11,10 +13,12 @@ final class Saver {
 	private Saver() {
 	}
 
+	/** @param arguments folder, address or "", number of the job */
 	public static void main(String[] arguments) throws Exception {
 		PrintStream out = System.out;
 		OrderBook book = new OrderBook(new StudioFolder(Path.of(arguments[0])));
-		long number = Long.parseLong(arguments[1]);
+		Databases.choose(Optional.of(arguments[1]));
+		long number = Long.parseLong(arguments[2]);
 		StoredJob open = book.open(number);
 		long revision = open.entry().revision();
 		while (true) {

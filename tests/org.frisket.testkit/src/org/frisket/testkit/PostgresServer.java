@@ -47,7 +47,13 @@ public final class PostgresServer implements AutoCloseable {
 		}
 	}
 
+	/** Who is asked for no password. */
 	public static PostgresServer start() throws IOException {
+		return start("");
+	}
+
+	/** @param password that everybody is asked for; empty for none */
+	public static PostgresServer start(String password) throws IOException {
 		Path folder = Files.createTempDirectory(Path.of("/tmp"), "frisket-postgres");
 		int port;
 		try (ServerSocket free = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
@@ -58,7 +64,14 @@ public final class PostgresServer implements AutoCloseable {
 			// the server refuses to be run by root
 			run(List.of("chown", "postgres", folder.toString()));
 		}
-		server.call("initdb", "-D", server.data(), "-U", USER, "-A", "trust", "-E", "UTF8", "--no-locale", "-N");
+		Path asked = folder.resolve("password");
+		// initdb refuses an empty one
+		Files.writeString(asked, password.isEmpty() ? "none" : password);
+		if (isRoot()) {
+			run(List.of("chown", "postgres", asked.toString()));
+		}
+		server.call("initdb", "-D", server.data(), "-U", USER, "-A", password.isEmpty() ? "trust" : "scram-sha-256",
+				"--pwfile=" + asked, "-E", "UTF8", "--no-locale", "-N");
 		server.begin();
 		return server;
 	}
@@ -67,7 +80,8 @@ public final class PostgresServer implements AutoCloseable {
 		return folder.resolve("data").toString();
 	}
 
-	private void begin() throws IOException {
+	/** After it was stopped. */
+	public void begin() throws IOException {
 		call("pg_ctl", "-D", data(), "-w", "-l", folder.resolve("log").toString(), "-o",
 				"-c listen_addresses=127.0.0.1 -c fsync=off -c unix_socket_directories='' -p " + port, "start");
 	}
@@ -84,6 +98,10 @@ public final class PostgresServer implements AutoCloseable {
 
 	public String address() {
 		return "jdbc:postgresql://127.0.0.1:" + port + "/postgres?user=" + USER;
+	}
+
+	public int port() {
+		return port;
 	}
 
 	private void call(String program, String... arguments) throws IOException {

@@ -10,6 +10,7 @@ import org.frisket.material.trials.JdbcSettingsStore;
 import org.frisket.material.trials.SettingsArea;
 import org.frisket.material.trials.SettingsStore;
 import org.frisket.studio.StudioFolder;
+import org.frisket.studio.store.Databases;
 import org.frisket.studio.store.Store;
 
 /**
@@ -63,7 +64,8 @@ public final class SettingsDesk {
 	public static DeskState look(StudioFolder studio) throws IOException {
 		try (Store store = Store.openForReading(studio, StockShelf.AREA, SettingsArea.AREA)) {
 			var stocks = new StockShelf(store).list().stream().map(ShelvedStock::stock).toList();
-			boolean fixed = Files.exists(Store.file(studio)) && !Files.isWritable(Store.file(studio));
+			boolean fixed = Databases.address(studio).isEmpty() && Files.exists(Store.file(studio))
+					&& !Files.isWritable(Store.file(studio));
 			return store.<DeskState, SQLException>read(connection -> {
 				SettingsStore settings = new JdbcSettingsStore(connection);
 				return new DeskState(stocks, settings.machines(), settings.tools(), settings.rules(), settings.trials(),

@@ -162,6 +162,7 @@ public final class StudioArchive {
 	 */
 	public long restore(Path file, boolean replace) throws IOException {
 		try (ZipFile zip = new ZipFile(file.toFile())) {
+			ZipDirectory.check(file);
 			Map<String, ZipEntry> files = checked(zip, file);
 			long rows;
 			try (Store store = Store.open(studio, areas.toArray(Area[]::new))) {
@@ -176,7 +177,7 @@ public final class StudioArchive {
 				throw (IOException) e.getCause();
 			}
 			for (Map.Entry<String, ZipEntry> each : files.entrySet()) {
-				restore(zip, each.getKey(), each.getValue());
+				restore(zip, file, each.getKey(), each.getValue());
 			}
 			return rows;
 		} catch (ZipException e) {
@@ -184,6 +185,11 @@ public final class StudioArchive {
 		} catch (java.nio.file.NoSuchFileException | java.io.FileNotFoundException e) {
 			throw new ArchiveException(file, WholeFile.reason(e), e);
 		}
+	}
+
+	private static InputStream opened(ZipFile zip, Path file, ZipEntry entry) throws IOException {
+		return new UnpackedStream(zip.getInputStream(entry), entry.getCompressedSize(),
+				new ArchiveException(file, NLS.bind(Messages.StudioArchive_bomb, entry.getName())));
 	}
 
 	/** The files in it by their names in the folder, none of which leads out of it. */
@@ -216,7 +222,7 @@ public final class StudioArchive {
 
 	private long tables(ZipFile zip, Path file, Connection connection, boolean replace) throws SQLException, IOException {
 		Set<String> ours = versions(connection);
-		String theirs = new String(zip.getInputStream(zip.getEntry(VERSIONS)).readAllBytes(), StandardCharsets.UTF_8);
+		String theirs = new String(opened(zip, file, zip.getEntry(VERSIONS)).readAllBytes(), StandardCharsets.UTF_8);
 		for (String version : theirs.lines().filter(line -> !line.isBlank()).toList()) {
 			if (!ours.contains(version)) {
 				throw new ArchiveException(file, NLS.bind(Messages.StudioArchive_newer, version));
@@ -235,8 +241,10 @@ public final class StudioArchive {
 		for (String table : tables) {
 			ZipEntry entry = zip.getEntry(TABLES + table + ROWS);
 			if (entry != null) {
-				try (InputStream in = zip.getInputStream(entry)) {
+				try (InputStream in = opened(zip, file, entry)) {
 					rows += Rows.read(new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8)), connection, table);
+				} catch (ArchiveException e) {
+					throw e;
 				} catch (IOException e) {
 					throw new ArchiveException(file, entry.getName() + ": " + e.getMessage(), e);
 				}
@@ -256,10 +264,10 @@ public final class StudioArchive {
 		}
 	}
 
-	private void restore(ZipFile zip, String name, ZipEntry entry) throws IOException {
+	private void restore(ZipFile zip, Path file, String name, ZipEntry entry) throws IOException {
 		if (name.equals(PREFERENCES)) {
 			Properties kept = new Properties();
-			try (InputStream in = zip.getInputStream(entry)) {
+			try (InputStream in = opened(zip, file, entry)) {
 				kept.load(new InputStreamReader(in, StandardCharsets.UTF_8));
 			}
 			for (String key : new TreeSet<>(kept.stringPropertyNames())) {
@@ -271,7 +279,7 @@ public final class StudioArchive {
 		}
 		Path target = studio.path().resolve(name);
 		Files.createDirectories(target.getParent());
-		try (InputStream in = zip.getInputStream(entry)) {
+		try (InputStream in = opened(zip, file, entry)) {
 			WholeFile.write(in::transferTo, target);
 		}
 	}

@@ -31,4 +31,9 @@ public interface Database {
 	 * It is cheap to ask for, and waits for nothing.
 	 */
 	String revision();
+
+	/** Lets go of what is held for whoever uses it next, such as connections. */
+	default void end() {
+		// most hold nothing
+	}
 }

@@ -1,10 +1,12 @@
 package org.frisket.studio.store;
 
 import java.io.IOException;
+import java.time.Duration;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 
 import org.eclipse.core.runtime.CoreException;
@@ -31,7 +33,7 @@ public final class Databases {
 
 	private static final Map<String, Database> KNOWN = new ConcurrentHashMap<>();
 	private static volatile String chosen = "";
-	private static volatile Function<String, Optional<String>> passwords = address -> Optional.empty();
+	private static volatile PasswordKeeper passwords;
 
 	private Databases() {
 	}
@@ -41,9 +43,30 @@ public final class Databases {
 		chosen = address.map(String::strip).orElse("");
 	}
 
-	/** Who knows passwords, by address; the environment variable {@value #PASSWORD_VARIABLE} comes first. */
-	public static void askForPasswords(Function<String, Optional<String>> keeper) {
+	/** Who knows passwords; the environment variable {@value #PASSWORD_VARIABLE} comes first. Usually one is contributed. */
+	public static void askForPasswords(PasswordKeeper keeper) {
 		passwords = keeper;
+	}
+
+	/** Whether whoever began this process has said which database it uses, so that the studio's preference does not count. */
+	public static boolean isChosen() {
+		return !chosen.isEmpty();
+	}
+
+	/**
+	 * Looks something up in the database at an address, whichever is used otherwise. Nothing is made there.
+	 *
+	 * @param password empty for the one that is known here
+	 * @throws IOException with a message for people, if it cannot be used
+	 */
+	public static <T, X extends Exception> T look(String address, Optional<String> password, Work<T, X> work)
+			throws IOException, X {
+		Database database = kind(address).at(address, password.isPresent() ? () -> password : password(address));
+		try (Session session = database.open(Set.of(), Duration.ZERO)) {
+			return session.transaction(work, false);
+		} finally {
+			database.end();
+		}
 	}
 
 	/**
@@ -83,41 +106,63 @@ public final class Databases {
 	private static Database at(String address) throws IOException {
 		Database known = KNOWN.get(address);
 		if (known == null) {
-			Database found = kind(address).at(address, () -> password(address));
+			Database found = kind(address).at(address, password(address));
 			known = KNOWN.putIfAbsent(address, found);
 			return known == null ? found : known;
 		}
 		return known;
 	}
 
-	private static Optional<String> password(String address) {
+	/** Asked each time somebody connects. @throws IOException if a keeper is contributed that does not work */
+	private static Supplier<Optional<String>> password(String address) throws IOException {
 		String variable = System.getenv(PASSWORD_VARIABLE);
-		return variable != null && !variable.isEmpty() ? Optional.of(variable) : passwords.apply(address);
+		if (variable != null && !variable.isEmpty()) {
+			return () -> Optional.of(variable);
+		}
+		if (passwords == null) {
+			passwords = contributedKeeper();
+		}
+		return () -> passwords.password(address);
+	}
+
+	private static PasswordKeeper contributedKeeper() throws IOException {
+		for (IConfigurationElement element : contributed()) {
+			if (element.getName().equals("passwords")) {
+				return made(element, PasswordKeeper.class);
+			}
+		}
+		return address -> Optional.empty();
+	}
+
+	private static IConfigurationElement[] contributed() {
+		IExtensionRegistry registry = RegistryFactory.getRegistry();
+		// there is none in plain Java
+		return registry == null ? new IConfigurationElement[0] : registry.getConfigurationElementsFor(POINT);
 	}
 
 	private static DatabaseKind kind(String address) throws IOException {
-		IExtensionRegistry registry = RegistryFactory.getRegistry();
-		// there is none in plain Java
-		IConfigurationElement[] contributed = registry == null ? new IConfigurationElement[0]
-				: registry.getConfigurationElementsFor(POINT);
-		for (IConfigurationElement element : contributed) {
+		for (IConfigurationElement element : contributed()) {
 			String begins = element.getAttribute("begins");
 			if (begins != null && address.startsWith(begins)) {
-				try {
-					return (DatabaseKind) element.createExecutableExtension("class");
-				} catch (CoreException | ClassCastException | LinkageError e) {
-					throw new IOException(NLS.bind(Messages.Databases_broken, element.getContributor().getName(), e), e);
-				}
+				return made(element, DatabaseKind.class);
 			}
 		}
-		if (registry == null && address.startsWith(PostgresKind.BEGINS)) {
+		if (RegistryFactory.getRegistry() == null && address.startsWith(PostgresKind.BEGINS)) {
 			return new PostgresKind();
 		}
 		throw new IOException(NLS.bind(Messages.Databases_unknown, withoutSecrets(address)));
 	}
 
+	private static <T> T made(IConfigurationElement element, Class<T> type) throws IOException {
+		try {
+			return type.cast(element.createExecutableExtension("class"));
+		} catch (CoreException | ClassCastException | LinkageError e) {
+			throw new IOException(NLS.bind(Messages.Databases_broken, element.getContributor().getName(), e), e);
+		}
+	}
+
 	/** An address as it may be shown. */
-	static String withoutSecrets(String address) {
+	public static String withoutSecrets(String address) {
 		return address.replaceAll("\\?.*", "").replaceAll("//[^/@]*@", "//");
 	}
 }

@@ -1,6 +1,7 @@
 package org.frisket.studio.store;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -10,6 +11,9 @@ import org.frisket.model.WholeFile;
 
 /** The one connection to a file; transactions of several threads come one after the other. */
 final class FileSession implements Session {
+
+	/** In bytes: what H2 needs at most to write a change, and to tidy up. */
+	private static final long ROOM = 8L << 20;
 
 	private final Path file;
 	private final Turn turn;
@@ -34,6 +38,7 @@ final class FileSession implements Session {
 			connection.setAutoCommit(false);
 			T result = work.on(connection);
 			if (keep) {
+				checkRoom();
 				connection.commit();
 				done = true;
 				toDisc();
@@ -46,6 +51,19 @@ final class FileSession implements Session {
 			if (!done) {
 				takeBack();
 			}
+		}
+	}
+
+	/** H2 does not say so if it could not write what was committed to a disc that is full: it is gone when it is closed. */
+	private void checkRoom() throws StoreException {
+		try {
+			if (Files.getFileStore(file).getUsableSpace() < ROOM) {
+				throw new StoreException(file, Messages.Store_full);
+			}
+		} catch (StoreException e) {
+			throw e;
+		} catch (IOException e) {
+			throw new StoreException(file, WholeFile.reason(e), e);
 		}
 	}
 

@@ -1,5 +1,6 @@
 package org.frisket.studio.store;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -7,6 +8,7 @@ import java.sql.SQLException;
 import org.eclipse.osgi.util.NLS;
 import org.h2.api.ErrorCode;
 import org.h2.jdbcx.JdbcDataSource;
+import org.h2.mvstore.MVStoreException;
 
 /**
  * An embedded H2 database in one file.
@@ -21,6 +23,9 @@ final class H2File {
 	/** No dialect, no trace files in the studio's folder. */
 	private static final String SETTINGS = ";MODE=STRICT;TRACE_LEVEL_FILE=0;TRACE_LEVEL_SYSTEM_OUT=0;LOCK_TIMEOUT=5000";
 	private static final String READ_ONLY = ";ACCESS_MODE_DATA=r";
+
+	/** As Linux, macOS and Windows say it in English. */
+	private static final String FULL = "(?is).*(no space left|disk quota exceeded|not enough space|disk is full).*";
 
 	private H2File() {
 	}
@@ -55,13 +60,43 @@ final class H2File {
 
 	/** In plain words. */
 	static String reason(SQLException e) {
+		if (KeepableText.STATE.equals(e.getSQLState())) {
+			return e.getMessage();
+		}
+		if (isFull(e)) {
+			return Messages.Store_full;
+		}
 		return switch (e.getErrorCode()) {
 		case ErrorCode.DATABASE_ALREADY_OPEN_1 -> Messages.Store_inUse;
 		case ErrorCode.FILE_CORRUPTED_1, ErrorCode.FILE_VERSION_ERROR_1, ErrorCode.IO_EXCEPTION_1,
 				ErrorCode.IO_EXCEPTION_2 -> Messages.Store_damaged;
+		// of tables that were made, or were not, when it was brought up to date
+		case ErrorCode.TABLE_OR_VIEW_ALREADY_EXISTS_1, ErrorCode.TABLE_OR_VIEW_NOT_FOUND_1,
+				ErrorCode.TABLE_OR_VIEW_NOT_FOUND_DATABASE_EMPTY_1 -> Messages.Store_damaged;
+		case ErrorCode.GENERAL_ERROR_1 -> isOfTheFile(e) ? Messages.Store_damaged
+				: NLS.bind(Messages.Store_failed, firstLine(e));
 		case ErrorCode.DATABASE_IS_READ_ONLY -> Messages.Store_readOnly;
 		default -> NLS.bind(Messages.Store_failed, firstLine(e));
 		};
+	}
+
+	/** H2 says of it only that it could not write; the system's own words are behind that. */
+	private static boolean isFull(Throwable e) {
+		for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+			if (cause instanceof IOException && String.valueOf(cause.getMessage()).matches(FULL)) {
+				return true;
+			}
+		}
+		return false;
+	}
+
+	/** What is found damaged later, while something is looked up, has no name of its own. */
+	private static boolean isOfTheFile(Throwable e) {
+		Throwable cause = e;
+		while (cause != null && !(cause instanceof MVStoreException)) {
+			cause = cause.getCause();
+		}
+		return cause != null;
 	}
 
 	private static String firstLine(SQLException e) {

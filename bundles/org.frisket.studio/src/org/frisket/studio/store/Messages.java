@@ -10,11 +10,14 @@ final class Messages extends NLS {
 	public static String Server_full;
 	public static String Server_lost;
 	public static String Server_noDatabase;
+	public static String Server_noRight;
 	public static String Server_stranger;
 	public static String Server_unsure;
 	public static String StoreException_unusable;
+	public static String Store_character;
 	public static String Store_damaged;
 	public static String Store_failed;
+	public static String Store_full;
 	public static String Store_inUse;
 	public static String Store_migration;
 	public static String Store_newer;

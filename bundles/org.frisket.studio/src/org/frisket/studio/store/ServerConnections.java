@@ -62,6 +62,13 @@ final class ServerConnections {
 		end(connection);
 	}
 
+	/** Closes those that stand idle. */
+	void end() {
+		for (Idle kept = next(); kept != null; kept = next()) {
+			end(kept.connection);
+		}
+	}
+
 	static void end(Connection connection) {
 		try {
 			connection.close();

@@ -5,7 +5,6 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Duration;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Set;
 
 /** A database on a PostgreSQL server that several desks share. */
@@ -44,6 +43,11 @@ final class ServerDatabase implements Database {
 	}
 
 	@Override
+	public void end() {
+		connections.end();
+	}
+
+	@Override
 	public String toString() {
 		return place;
 	}
@@ -58,10 +62,10 @@ final class ServerDatabase implements Database {
 			boolean sound = false;
 			try {
 				connection.setAutoCommit(true);
-				List<Migration> pending = versions.pending(connection, areas);
-				if (!pending.isEmpty()) {
+				if (!versions.pending(connection, areas).isEmpty() || !ServerMarks.isReady(connection)) {
 					migrate(connection, versions, areas);
 				}
+				ServerMarks.clear(connection);
 				sound = true;
 			} finally {
 				connections.give(connection, sound);
@@ -77,6 +81,7 @@ final class ServerDatabase implements Database {
 		try {
 			// another desk may have done it while this one waited
 			versions.apply(connection, versions.pending(connection, areas));
+			ServerMarks.make(connection);
 		} finally {
 			connection.setAutoCommit(true);
 			Sql.list(connection, "SELECT pg_advisory_unlock(?)", row -> "", MIGRATION_LOCK);

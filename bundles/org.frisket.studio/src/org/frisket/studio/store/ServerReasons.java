@@ -15,7 +15,8 @@ final class ServerReasons {
 	private static final Set<String> STOPPED = Set.of("57P01", "57P02", "57P03");
 	private static final Set<String> STRANGERS = Set.of("28000", "28P01");
 	private static final String NO_DATABASE = "3D000";
-	private static final Set<String> READ_ONLY = Set.of("25006", "42501");
+	private static final Set<String> READ_ONLY = Set.of("25006");
+	private static final String NO_RIGHT = "42501";
 	private static final Set<String> FULL = Set.of("53100", "53200");
 
 	private ServerReasons() {
@@ -30,6 +31,11 @@ final class ServerReasons {
 		return state(e).equals(TAKEN);
 	}
 
+	/** Whether the user may not do that. */
+	static boolean isForbidden(SQLException e) {
+		return state(e).equals(NO_RIGHT);
+	}
+
 	/** Whether the connection is lost, so that another one may do. */
 	static boolean isLost(SQLException e) {
 		return state(e).startsWith("08") || STOPPED.contains(state(e));
@@ -42,6 +48,9 @@ final class ServerReasons {
 	/** In plain words. */
 	static String of(SQLException e) {
 		String state = state(e);
+		if (state.equals(KeepableText.STATE)) {
+			return e.getMessage();
+		}
 		if (isLost(e)) {
 			return NLS.bind(Messages.Server_lost, firstLine(e));
 		}
@@ -53,6 +62,9 @@ final class ServerReasons {
 		}
 		if (READ_ONLY.contains(state)) {
 			return Messages.Store_readOnly;
+		}
+		if (isForbidden(e)) {
+			return NLS.bind(Messages.Server_noRight, firstLine(e));
 		}
 		if (FULL.contains(state)) {
 			return Messages.Server_full;

@@ -2,19 +2,25 @@ package org.frisket.studio.store;
 
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.sql.Statement;
 import java.time.Duration;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.concurrent.ThreadLocalRandom;
 
 /**
  * Transactions on a server. Each sees the state at its beginning (repeatable read); one that another desk's change came
- * between begins again, and so does one whose connection is lost before anything could be kept.
+ * between begins again, and so does one whose connection is lost, unless the server says afterwards that it was kept.
  */
 final class ServerSession implements Session {
 
 	private static final int MOST_CONFLICTS = 20;
-	/** A key that is still taken when the work has seen it will stay so. */
-	private static final int MOST_TAKEN = 2;
+	/** A key that is taken whenever the work has seen what there is will stay so. */
+	private static final int MOST_TAKEN = 8;
 	private static final long LOST_PAUSE_MS = 200;
+	/** As much longer is waited after each conflict, at most, so that desks do not get into each other's way again. */
+	private static final int CONFLICT_PAUSE_MS = 4;
+	/** For as long as the server is asked whether a change was kept. */
+	private static final Duration SURENESS = Duration.ofSeconds(20);
 
 	private final String place;
 	private final ServerConnections connections;
@@ -36,20 +42,53 @@ final class ServerSession implements Session {
 			try {
 				return attempt.run();
 			} catch (SQLException e) {
+				boolean lost = ServerReasons.isLost(e);
+				if (lost && attempt.keeping && isKept(attempt.mark, e)) {
+					revision.change();
+					return attempt.result;
+				}
 				boolean conflict = ServerReasons.isConflict(e)
 						&& ++conflicts <= (ServerReasons.isTaken(e) ? MOST_TAKEN : MOST_CONFLICTS);
-				boolean lost = ServerReasons.isLost(e) && !attempt.keeping && System.nanoTime() < end && pause();
-				if (!conflict && !lost) {
-					throw new StoreException(place,
-							attempt.keeping && ServerReasons.isLost(e) ? Messages.Server_unsure : ServerReasons.of(e), e);
+				boolean again = conflict && pause(ThreadLocalRandom.current().nextInt(CONFLICT_PAUSE_MS * conflicts))
+						|| lost && System.nanoTime() < end && pause(LOST_PAUSE_MS);
+				if (!again) {
+					throw new StoreException(place, ServerReasons.of(e), e);
 				}
 			}
 		}
 	}
 
-	private static boolean pause() {
+	/**
+	 * Asks the server until it answers.
+	 *
+	 * @throws StoreException if it does not
+	 */
+	private boolean isKept(String mark, SQLException lost) throws StoreException {
+		long end = System.nanoTime() + SURENESS.toNanos();
+		do {
+			try {
+				Connection connection = connections.connect();
+				try {
+					Optional<Boolean> kept = ServerMarks.isKept(connection, mark, Duration.ofNanos(end - System.nanoTime()));
+					if (kept.isPresent()) {
+						return kept.get();
+					}
+				} finally {
+					ServerConnections.end(connection);
+				}
+			} catch (SQLException notYet) {
+				if (!ServerReasons.isLost(notYet)) {
+					lost.addSuppressed(notYet);
+					break;
+				}
+			}
+		} while (System.nanoTime() < end && pause(LOST_PAUSE_MS));
+		throw new StoreException(place, Messages.Server_unsure, lost);
+	}
+
+	private static boolean pause(long ms) {
 		try {
-			Thread.sleep(LOST_PAUSE_MS);
+			Thread.sleep(ms);
 			return true;
 		} catch (InterruptedException e) {
 			Thread.currentThread().interrupt();
@@ -61,7 +100,9 @@ final class ServerSession implements Session {
 
 		private final Work<T, X> work;
 		private final boolean keep;
-		/** Once that has begun nobody knows what came of it if the connection is lost. */
+		private final String mark = UUID.randomUUID().toString();
+		private T result;
+		/** Once that has begun only the server knows what came of it if the connection is lost. */
 		private boolean keeping;
 
 		Attempt(Work<T, X> work, boolean keep) {
@@ -75,11 +116,9 @@ final class ServerSession implements Session {
 			try {
 				connection.setAutoCommit(false);
 				connection.setReadOnly(!keep);
-				T result = work.on(connection);
+				result = work.on(connection);
 				if (keep) {
-					try (Statement statement = connection.createStatement()) {
-						statement.execute(ServerRevision.NOTIFY);
-					}
+					ServerMarks.leave(connection, mark);
 					keeping = true;
 					connection.commit();
 					keeping = false;

@@ -89,6 +89,9 @@ public final class Sql {
 
 	private static void bind(PreparedStatement statement, int place, Object parameter) throws SQLException {
 		Object value = parameter instanceof Optional<?> optional ? optional.orElse(null) : parameter;
+		if (value instanceof String text) {
+			KeepableText.check(text);
+		}
 		statement.setObject(place, value instanceof Enum<?> constant ? constant.name() : value);
 	}
 }
