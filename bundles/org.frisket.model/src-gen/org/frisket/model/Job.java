@@ -36,6 +36,7 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link org.frisket.model.Job#getSheets <em>Sheets</em>}</li>
  *   <li>{@link org.frisket.model.Job#getGuests <em>Guests</em>}</li>
  *   <li>{@link org.frisket.model.Job#getLaying <em>Laying</em>}</li>
+ *   <li>{@link org.frisket.model.Job#getRepeats <em>Repeats</em>}</li>
  * </ul>
  *
  * @generated
@@ -330,5 +331,18 @@ public interface Job extends EObject {
 	 * @generated
 	 */
 	void setLaying(Laying value);
+
+	/**
+	 * Returns the value of the '<em><b>Repeats</b></em>' attribute list.
+	 * The list contents are of type {@link java.lang.String}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The ids of the jobs it is a repeat of, the latest first: what worked for them works for it.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Repeats</em>' attribute list.
+	 * @generated
+	 */
+	List<String> getRepeats();
 
 } // Job

@@ -32,7 +32,7 @@ public final class JobFonts {
 	}
 
 	/** What the job says about its fonts, each content once, in the order of the elements. */
-	static List<FontRef> references(Job job) {
+	public static List<FontRef> references(Job job) {
 		Map<String, FontRef> references = new LinkedHashMap<>();
 		Jobs.elements(job).stream().flatMap(JobFonts::references).filter(font -> font != null && font.getDigest() != null)
 				.forEach(font -> references.putIfAbsent(font.getDigest(), font));

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import org.frisket.geometry.Bounds;
 import org.frisket.model.Job;
@@ -104,6 +105,12 @@ public final class Load {
 	/** All that lie on it, by id; the one whose sheet it is first. */
 	Map<String, Job> jobs() {
 		return jobs;
+	}
+
+	/** The ids of all that lie on it, each before those that it is a repeat of: what worked for these works for it. */
+	List<String> jobsAndOriginals() {
+		return jobs.entrySet().stream()
+				.flatMap(job -> Stream.concat(Stream.of(job.getKey()), job.getValue().getRepeats().stream())).distinct().toList();
 	}
 
 	/** In mm² by job: of the room that its parts take up on the sheet; empty where no parts are known. */

@@ -78,7 +78,7 @@ final class WorkList {
 		for (Item item : items) {
 			Key key = key(item);
 			if (!works.containsKey(key)) {
-				LegWork work = choice.choose(key.kind(), key.tool(), key.stock(), List.copyOf(load.jobs().keySet()));
+				LegWork work = choice.choose(key.kind(), key.tool(), key.stock(), load.jobsAndOriginals());
 				ids.put(key, id(key, work));
 				works.put(key, work);
 			}

@@ -53,8 +53,15 @@ record OrderReport(PrintWriter out, boolean json) {
 	}
 
 	void one(Entry entry, List<StageChange> history, LocalDate today) {
+		one(entry, history, List.of(), List.of(), today);
+	}
+
+	/** @param originals that it is a repeat of, the latest first @param repeats of it, the latest number first */
+	void one(Entry entry, List<StageChange> history, List<Entry> originals, List<Entry> repeats, LocalDate today) {
 		if (json) {
 			JsonObject object = object(entry, today);
+			object.add("repeats", numbers(originals));
+			object.add("repeatedBy", numbers(repeats));
 			JsonArray changes = new JsonArray();
 			history.forEach(change -> changes.add(object(change)));
 			object.add("history", changes);
@@ -66,8 +73,24 @@ record OrderReport(PrintWriter out, boolean json) {
 			out.println("stock: " + entry.stock());
 		}
 		out.printf("changed %s by %s, revision %d%n", entry.changed(), entry.changedBy(), entry.revision());
+		if (!originals.isEmpty()) {
+			out.println("repeat of " + joined(originals));
+		}
+		if (!repeats.isEmpty()) {
+			out.println("repeated by " + joined(repeats));
+		}
 		history.forEach(change -> out.printf("%s  %s: %s to %s%s%n", change.getAt(), change.getWho(), word(change.getFrom()),
 				word(change.getTo()), change.getRemark() == null ? "" : ", " + change.getRemark()));
+	}
+
+	private static JsonArray numbers(List<Entry> entries) {
+		JsonArray numbers = new JsonArray();
+		entries.forEach(entry -> numbers.add(entry.number()));
+		return numbers;
+	}
+
+	private static String joined(List<Entry> entries) {
+		return entries.stream().map(entry -> Long.toString(entry.number())).collect(Collectors.joining(", "));
 	}
 
 	static JsonObject object(Entry entry, LocalDate today) {

@@ -5,6 +5,8 @@ import java.util.concurrent.Callable;
 
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
+import org.frisket.orders.OrderBook;
+import org.frisket.orders.Repeats;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -22,8 +24,11 @@ final class OrdersShowVerb implements Callable<Integer> {
 
 	@Override
 	public Integer call() throws Refusal {
-		return orders.book(book -> {
-			new OrderReport(orders.out(), orders.isJson()).one(book.find(number), book.history(number), LocalDate.now());
+		return orders.desk(studio -> {
+			OrderBook book = new OrderBook(studio);
+			Repeats repeats = new Repeats(studio);
+			new OrderReport(orders.out(), orders.isJson()).one(book.find(number), book.history(number),
+					repeats.originals(number), repeats.repeats(number), LocalDate.now());
 			return Status.DONE;
 		});
 	}

@@ -15,6 +15,7 @@ import org.frisket.orders.OrderBook;
 import org.frisket.orders.OrderException;
 import org.frisket.orders.stages.StageRuleException;
 import org.frisket.orders.stages.StageRules;
+import org.frisket.orders.work.again.MadeWith;
 import org.frisket.prepare.Finding;
 import org.frisket.studio.StudioFolder;
 
@@ -51,7 +52,13 @@ final class OrdersStageVerb implements Callable<Integer> {
 			throw new Refusal("say which stage, or --undo");
 		}
 		Stage to = undo ? null : OrderReport.stage(stage);
-		Entry entry = orders.desk(studio -> moved(studio, to));
+		Entry entry = orders.desk(studio -> {
+			Entry moved = moved(studio, to);
+			if (to == Stage.CUT) {
+				MadeWith.keep(studio, number);
+			}
+			return moved;
+		});
 		OrderReport report = new OrderReport(orders.out(), orders.isJson());
 		if (orders.isJson()) {
 			report.one(entry, orders.book(book -> book.history(number)), LocalDate.now());

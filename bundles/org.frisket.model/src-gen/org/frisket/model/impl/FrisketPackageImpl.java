@@ -256,13 +256,22 @@ public class FrisketPackageImpl extends EPackageImpl {
 	public static final int JOB__LAYING = 14;
 
 	/**
+	 * The feature id for the '<em><b>Repeats</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int JOB__REPEATS = 15;
+
+	/**
 	 * The number of structural features of the '<em>Job</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	public static final int JOB_FEATURE_COUNT = 15;
+	public static final int JOB_FEATURE_COUNT = 16;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.impl.StageChangeImpl <em>Stage Change</em>}' class.
@@ -3596,6 +3605,19 @@ public class FrisketPackageImpl extends EPackageImpl {
 	}
 
 	/**
+	 * Returns the meta object for the attribute list '{@link org.frisket.model.Job#getRepeats <em>Repeats</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute list '<em>Repeats</em>'.
+	 * @see org.frisket.model.Job#getRepeats()
+	 * @see #getJob()
+	 * @generated
+	 */
+	public EAttribute getJob_Repeats() {
+		return (EAttribute)jobEClass.getEStructuralFeatures().get(15);
+	}
+
+	/**
 	 * Returns the meta object for class '{@link org.frisket.model.StageChange <em>Stage Change</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -6662,6 +6684,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 		createEReference(jobEClass, JOB__SHEETS);
 		createEReference(jobEClass, JOB__GUESTS);
 		createEReference(jobEClass, JOB__LAYING);
+		createEAttribute(jobEClass, JOB__REPEATS);
 
 		stageChangeEClass = createEClass(STAGE_CHANGE);
 		createEAttribute(stageChangeEClass, STAGE_CHANGE__AT);
@@ -6981,6 +7004,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 		initEReference(getJob_Sheets(), this.getSheet(), null, "sheets", null, 0, -1, Job.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getJob_Guests(), this.getGuest(), null, "guests", null, 0, -1, Job.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getJob_Laying(), this.getLaying(), null, "laying", null, 0, 1, Job.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getJob_Repeats(), ecorePackage.getEString(), "repeats", null, 0, -1, Job.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(stageChangeEClass, StageChange.class, "StageChange", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getStageChange_At(), this.getMoment(), "at", null, 0, 1, StageChange.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -7478,6 +7502,14 @@ public class FrisketPackageImpl extends EPackageImpl {
 		 * @generated
 		 */
 		public static final EReference JOB__LAYING = eINSTANCE.getJob_Laying();
+
+		/**
+		 * The meta object literal for the '<em><b>Repeats</b></em>' attribute list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute JOB__REPEATS = eINSTANCE.getJob_Repeats();
 
 		/**
 		 * The meta object literal for the '{@link org.frisket.model.impl.StageChangeImpl <em>Stage Change</em>}' class.

@@ -18,6 +18,7 @@ import org.eclipse.emf.ecore.InternalEObject;
 import org.eclipse.emf.ecore.impl.ENotificationImpl;
 import org.eclipse.emf.ecore.impl.MinimalEObjectImpl;
 
+import org.eclipse.emf.ecore.util.EDataTypeUniqueEList;
 import org.eclipse.emf.ecore.util.EObjectContainmentEList;
 import org.eclipse.emf.ecore.util.InternalEList;
 
@@ -54,6 +55,7 @@ import org.frisket.model.StageChange;
  *   <li>{@link org.frisket.model.impl.JobImpl#getSheets <em>Sheets</em>}</li>
  *   <li>{@link org.frisket.model.impl.JobImpl#getGuests <em>Guests</em>}</li>
  *   <li>{@link org.frisket.model.impl.JobImpl#getLaying <em>Laying</em>}</li>
+ *   <li>{@link org.frisket.model.impl.JobImpl#getRepeats <em>Repeats</em>}</li>
  * </ul>
  *
  * @generated
@@ -288,6 +290,16 @@ public class JobImpl extends MinimalEObjectImpl.Container implements Job {
 	 * @ordered
 	 */
 	protected Laying laying;
+
+	/**
+	 * The cached value of the '{@link #getRepeats() <em>Repeats</em>}' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getRepeats()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<String> repeats;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -621,6 +633,19 @@ public class JobImpl extends MinimalEObjectImpl.Container implements Job {
 	 * @generated
 	 */
 	@Override
+	public List<String> getRepeats() {
+		if (repeats == null) {
+			repeats = new EDataTypeUniqueEList<String>(String.class, this, FrisketPackageImpl.JOB__REPEATS);
+		}
+		return repeats;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case FrisketPackageImpl.JOB__LAYERS:
@@ -679,6 +704,8 @@ public class JobImpl extends MinimalEObjectImpl.Container implements Job {
 				return getGuests();
 			case FrisketPackageImpl.JOB__LAYING:
 				return getLaying();
+			case FrisketPackageImpl.JOB__REPEATS:
+				return getRepeats();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -743,6 +770,10 @@ public class JobImpl extends MinimalEObjectImpl.Container implements Job {
 			case FrisketPackageImpl.JOB__LAYING:
 				setLaying((Laying)newValue);
 				return;
+			case FrisketPackageImpl.JOB__REPEATS:
+				getRepeats().clear();
+				getRepeats().addAll((Collection<? extends String>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -800,6 +831,9 @@ public class JobImpl extends MinimalEObjectImpl.Container implements Job {
 			case FrisketPackageImpl.JOB__LAYING:
 				setLaying((Laying)null);
 				return;
+			case FrisketPackageImpl.JOB__REPEATS:
+				getRepeats().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -842,6 +876,8 @@ public class JobImpl extends MinimalEObjectImpl.Container implements Job {
 				return guests != null && !guests.isEmpty();
 			case FrisketPackageImpl.JOB__LAYING:
 				return laying != null;
+			case FrisketPackageImpl.JOB__REPEATS:
+				return repeats != null && !repeats.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}
@@ -872,6 +908,8 @@ public class JobImpl extends MinimalEObjectImpl.Container implements Job {
 		result.append(stage);
 		result.append(", notes: ");
 		result.append(notes);
+		result.append(", repeats: ");
+		result.append(repeats);
 		result.append(')');
 		return result.toString();
 	}

@@ -43,6 +43,11 @@ public record Customer(String id, long revision, String name, String contact, St
 		return new Customer("", 0, name, "", "", "", "", "", "", Instant.EPOCH);
 	}
 
+	/** Whether it had to be forgotten who this was. */
+	public boolean isErased() {
+		return Eraser.isBlank(this);
+	}
+
 	public String get(CustomerField field) {
 		return switch (field) {
 		case NAME -> name;

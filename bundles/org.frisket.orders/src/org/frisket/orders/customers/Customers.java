@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 
 import org.eclipse.osgi.util.NLS;
 import org.frisket.model.Guest;
@@ -94,7 +95,7 @@ public final class Customers {
 			free(connection, customer.name(), customer.id());
 			Customer after = CustomerRows.update(connection, customer, transactions.now());
 			if (!before.name().equals(after.name())) {
-				rewrite(connection, after, job -> job.setCustomer(after.name()), person);
+				rewrite(connection, after, entry -> true, job -> job.setCustomer(after.name()), person);
 			}
 			return after;
 		});
@@ -116,15 +117,65 @@ public final class Customers {
 	 * @throws CustomerChangedException if somebody else has changed one of them since
 	 */
 	public Customer merge(Customer from, Customer into, String person) throws IOException, OrderException {
+		return unite(from, into, person).after();
+	}
+
+	/** The same, with what is needed to {@link #part} them. */
+	public Merger unite(Customer from, Customer into, String person) throws IOException, OrderException {
 		if (from.id().equals(into.id())) {
 			throw new OrderException(NLS.bind(Messages.Customers_itself, into.name()));
 		}
 		return transactions.change(connection -> {
 			Customer gone = current(connection, from);
-			Customer stays = CustomerRows.update(connection, joined(gone, current(connection, into)), transactions.now());
-			rewrite(connection, gone, job -> job.setCustomer(stays.name()), person);
+			Customer before = current(connection, into);
+			Customer stays = CustomerRows.update(connection, joined(gone, before), transactions.now());
+			List<Long> jobs = JobRows.ofCustomer(connection, gone.id()).stream().map(Entry::number).toList();
+			rewrite(connection, gone, entry -> true, job -> job.setCustomer(stays.name()), person);
 			CustomerRows.delete(connection, gone.id());
-			return stays;
+			return new Merger(gone, before, stays, jobs);
+		});
+	}
+
+	/** What two customers come to if one is made of them; nothing is changed. */
+	public static Customer preview(Customer from, Customer into) {
+		return joined(from, into);
+	}
+
+	/**
+	 * Makes two again of customers that were made one: each is as it was, and jobs that went over and are still there go
+	 * back.
+	 *
+	 * @return both, that which had gone first
+	 * @throws CustomerChangedException if somebody else has changed it since
+	 * @throws OrderException           if there is another one by now that is called as the one that had gone
+	 */
+	public List<Customer> part(Merger merger, String person) throws IOException, OrderException {
+		return transactions.change(connection -> {
+			current(connection, merger.after());
+			free(connection, merger.gone().name(), "");
+			Customer stays = CustomerRows.update(connection, merger.before(), transactions.now());
+			Customer back = CustomerRows.insert(connection, merger.gone().id(), merger.gone(), transactions.now());
+			rewrite(connection, stays, entry -> merger.jobs().contains(entry.number()), job -> job.setCustomer(back.name()),
+					person);
+			return List.of(back, stays);
+		});
+	}
+
+	/**
+	 * Takes a customer away that has no jobs.
+	 *
+	 * @throws CustomerChangedException if somebody else has changed it since
+	 * @throws OrderException           if it has jobs
+	 */
+	public void remove(Customer customer) throws IOException, OrderException {
+		transactions.change(connection -> {
+			Customer now = current(connection, customer);
+			int jobs = JobRows.ofCustomer(connection, now.id()).size();
+			if (jobs > 0) {
+				throw new OrderException(NLS.bind(Messages.Customers_hasJobs, now.name(), jobs));
+			}
+			CustomerRows.delete(connection, now.id());
+			return null;
 		});
 	}
 
@@ -140,9 +191,9 @@ public final class Customers {
 		return joined;
 	}
 
-	private void rewrite(Connection connection, Customer of, Consumer<Job> edit, String person)
+	private void rewrite(Connection connection, Customer of, Predicate<Entry> which, Consumer<Job> edit, String person)
 			throws SQLException, IOException, OrderException {
-		for (Entry entry : JobRows.ofCustomer(connection, of.id())) {
+		for (Entry entry : JobRows.ofCustomer(connection, of.id()).stream().filter(which).toList()) {
 			Job job = KeptJobs.load(connection, entry);
 			edit.accept(job);
 			KeptJobs.keep(connection, job, entry, entry.revision(), transactions.now(), person)
@@ -168,7 +219,7 @@ public final class Customers {
 			Customer before = current(connection, customer);
 			Customer after = CustomerRows.update(connection, Eraser.blank(connection, before), transactions.now());
 			Eraser eraser = new Eraser(before, after.name());
-			rewrite(connection, after, eraser::erase, person);
+			rewrite(connection, after, entry -> true, eraser::erase, person);
 			for (Entry entry : JobRows.ofCustomer(connection, after.id())) {
 				eraser.remarks(connection, entry);
 			}

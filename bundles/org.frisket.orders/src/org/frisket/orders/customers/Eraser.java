@@ -16,6 +16,7 @@ import org.frisket.model.Jobs;
 import org.frisket.model.Wording;
 import org.frisket.orders.Entry;
 import org.frisket.orders.internal.CustomerRows;
+import org.frisket.orders.internal.FactRows;
 import org.frisket.orders.internal.RemarkRows;
 import org.frisket.studio.NameKey;
 
@@ -59,6 +60,15 @@ final class Eraser {
 		return new Customer(before.id(), before.revision(), name, "", "", "", "", "", "", Instant.EPOCH);
 	}
 
+	/** Whether it is one that was made {@link #blank}, by a desk of the same language. */
+	static boolean isBlank(Customer customer) {
+		String number = "0";
+		String[] around = NLS.bind(Messages.Eraser_name, number).split(number, -1);
+		return customer.name().matches(Pattern.quote(around[0]) + "\\d+" + Pattern.quote(around[1]))
+				&& Stream.of(CustomerField.values()).filter(field -> field != CustomerField.NAME)
+						.allMatch(field -> customer.get(field).isBlank());
+	}
+
 	void erase(Job job) {
 		job.setCustomer(instead);
 		job.setTitle(erased(job.getTitle()));
@@ -84,9 +94,10 @@ final class Eraser {
 		return erased;
 	}
 
-	/** Those of the history, and of what was handed out. */
+	/** Those of the history, and of what was handed out; and what was known of the customer when a job was made. */
 	void remarks(Connection connection, Entry entry) throws SQLException {
 		RemarkRows.replace(connection, entry.id(), this::erased);
+		FactRows.forgetCustomer(connection, entry.id());
 	}
 
 	List<Long> jobs() {

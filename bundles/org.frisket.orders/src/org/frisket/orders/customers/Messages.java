@@ -7,6 +7,7 @@ final class Messages extends NLS {
 	public static String CustomerChanged;
 	public static String Customer_noName;
 	public static String Customer_tooLong;
+	public static String Customers_hasJobs;
 	public static String Customers_itself;
 	public static String Customers_none;
 	public static String Customers_taken;

@@ -9,8 +9,10 @@ import org.frisket.model.Jobs;
 import org.frisket.model.StageChange;
 import org.frisket.model.Wording;
 import org.frisket.orders.Entry;
+import org.frisket.orders.Fact;
 import org.frisket.orders.OrderException;
 import org.frisket.orders.Paper;
+import org.frisket.orders.internal.FactRows;
 import org.frisket.orders.internal.JobRows;
 import org.frisket.orders.internal.KeptJobs;
 import org.frisket.orders.internal.PaperRows;
@@ -66,6 +68,10 @@ final class PersonalData {
 		JsonArray papers = new JsonArray();
 		PaperRows.list(connection, entry.id()).forEach(paper -> papers.add(object(paper)));
 		job.add("papers", papers);
+		JsonObject then = new JsonObject();
+		FactRows.list(connection, entry.id()).stream().filter(fact -> fact.subject() == Fact.Subject.CUSTOMER)
+				.forEach(fact -> then.addProperty(fact.field(), fact.text()));
+		job.add("customerWhenMade", then);
 		return job;
 	}
 

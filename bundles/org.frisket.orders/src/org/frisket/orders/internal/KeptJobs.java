@@ -68,6 +68,7 @@ public final class KeptJobs {
 		JobRows.insert(connection, entry, CustomerRows.named(connection, entry.customer(), now));
 		Documents.put(connection, job.getId(), JobFile.toBytes(job));
 		origin.keep(connection, job.getId());
+		RepeatRows.add(connection, job);
 		for (StageChange change : job.getHistory()) {
 			StageRows.add(connection, job.getId(), change.getAt() == null ? now : change.getAt(), text(change.getWho()),
 					change.getFrom(), change.getTo(), text(change.getRemark()));

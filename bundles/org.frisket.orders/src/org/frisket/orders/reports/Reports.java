@@ -3,6 +3,7 @@ package org.frisket.orders.reports;
 import java.io.IOException;
 import java.time.Clock;
 import java.time.ZoneId;
+import java.util.List;
 
 import org.frisket.orders.OrderException;
 import org.frisket.orders.internal.DeliveryRows;
@@ -35,6 +36,11 @@ public final class Reports {
 
 	/** How many jobs were delivered in time, by month. */
 	public OnTimeReport onTime() throws IOException, OrderException {
-		return OnTimeReport.of(transactions.read(DeliveryRows::list), zone);
+		return OnTimeReport.of(deliveries(), zone);
+	}
+
+	/** All that is delivered, by number. */
+	public List<Delivery> deliveries() throws IOException, OrderException {
+		return transactions.read(DeliveryRows::list);
 	}
 }

@@ -154,4 +154,29 @@ class CustomersTest extends BothDatabases {
 		assertFalse(customers.erase(customers.find("Somebody Else"), "Ottoline").customer().name()
 				.equals(erasure.customer().name()));
 	}
+
+	@ParameterizedTest
+	@ValueSource(booleans = { false, true })
+	void mergedOnesArePartedAsTheyWere(boolean shared) throws Exception {
+		StudioFolder studio = studio(shared);
+		Customers customers = new Customers(studio);
+		OrderBook book = new OrderBook(studio);
+		long banner = order(book, "Banner", "Gull Gallery").number();
+		long tags = order(book, "Tags", "Gul Gallery").number();
+		customers.change(customers.find("Gul Gallery").with(CustomerField.PHONE, "0555 0177"), "Ottoline");
+		Merger merger = customers.unite(customers.find("Gul Gallery"), customers.find("Gull Gallery"), "Ottoline");
+		assertEquals(List.of(tags), merger.jobs());
+		assertEquals("0555 0177", merger.after().phone());
+		long later = order(book, "Later", "Gull Gallery").number();
+		List<Customer> both = customers.part(merger, "Ottoline");
+		assertEquals("Gul Gallery", both.get(0).name());
+		assertEquals("", customers.find("Gull Gallery").phone());
+		assertEquals(List.of(tags), customers.jobs(both.get(0)).stream().map(Entry::number).toList());
+		assertEquals(List.of(later, banner), customers.jobs(both.get(1)).stream().map(Entry::number).toList());
+		assertEquals("Gul Gallery", book.open(tags).job().getCustomer());
+		assertThrows(CustomerChangedException.class, () -> customers.part(merger, "Ottoline"), "once only");
+		assertThrows(OrderException.class, () -> customers.remove(both.get(0)), "it has a job");
+		customers.remove(customers.add(Customer.named("Nobody Yet")));
+		assertThrows(OrderException.class, () -> customers.find("Nobody Yet"));
+	}
 }

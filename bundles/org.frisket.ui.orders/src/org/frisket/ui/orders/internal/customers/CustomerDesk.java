@@ -1,0 +1,215 @@
+package org.frisket.ui.orders.internal.customers;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
+
+import org.eclipse.core.commands.ExecutionException;
+import org.eclipse.core.commands.operations.IOperationHistory;
+import org.eclipse.core.commands.operations.IUndoContext;
+import org.eclipse.core.commands.operations.IUndoableOperation;
+import org.eclipse.core.commands.operations.ObjectUndoContext;
+import org.eclipse.core.commands.operations.OperationHistoryFactory;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.NullProgressMonitor;
+import org.frisket.orders.customers.Customer;
+import org.frisket.orders.customers.CustomerChangedException;
+import org.frisket.orders.customers.Customers;
+import org.frisket.orders.customers.LikeCustomers;
+import org.frisket.studio.Studio;
+import org.frisket.ui.studio.StoreJob;
+import org.frisket.ui.studio.StoreWatch;
+
+/**
+ * Whom the studio works for, as the screen knows it. While somebody listens, changes of other desks are noticed by
+ * themselves. Changes go through here, each one step of undo. Only for the UI thread, but for what is said otherwise.
+ */
+final class CustomerDesk {
+
+	private static final CustomerDesk ONLY = new CustomerDesk();
+	private static final int STEPS = 200;
+
+	/** What was seen; made off the UI thread. */
+	private record Sight(StoreWatch.Mark mark, List<Customer> customers, List<LikeCustomers> alike) {
+	}
+
+	/** What came of a change. */
+	interface Outcome {
+
+		/** @param id of whom it was about */
+		void done(String id);
+
+		/** @param now as somebody else has changed it meanwhile */
+		void overtaken(Customer now);
+
+		/** @param why nothing was changed */
+		void refused(String why);
+	}
+
+	private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
+	private final IOperationHistory history = OperationHistoryFactory.getOperationHistory();
+	private final IUndoContext context = new ObjectUndoContext(this, Messages.CustomersView_name);
+	private final StoreWatch.Looker looker = new StoreWatch.Looker() {
+
+		@Override
+		public boolean isOutOfDate(StoreWatch.Mark now) {
+			Sight last = sight;
+			// while there is trouble, it may be over
+			return !reading && (last == null || trouble != null || !last.mark().equals(now));
+		}
+
+		@Override
+		public void refresh() {
+			CustomerDesk.this.refresh();
+		}
+	};
+	private volatile Sight sight;
+	private volatile String trouble;
+	private volatile boolean reading;
+
+	private CustomerDesk() {
+		history.setLimit(context, STEPS);
+	}
+
+	static CustomerDesk get() {
+		return ONLY;
+	}
+
+	/** By name; nobody before they were looked at for the first time. */
+	List<Customer> customers() {
+		return sight == null ? List.of() : sight.customers();
+	}
+
+	Optional<Customer> find(String id) {
+		return customers().stream().filter(customer -> customer.id().equals(id)).findFirst();
+	}
+
+	/** Those that may be one, the likeliest first. */
+	List<LikeCustomers> alike() {
+		return sight == null ? List.of() : sight.alike();
+	}
+
+	/** Why they cannot be looked at just now; what was seen before stays. */
+	Optional<String> trouble() {
+		return Optional.ofNullable(trouble);
+	}
+
+	void addListener(Runnable listener) {
+		listeners.add(listener);
+		StoreWatch.get().add(looker);
+		refresh();
+	}
+
+	void removeListener(Runnable listener) {
+		listeners.remove(listener);
+		if (listeners.isEmpty()) {
+			StoreWatch.get().remove(looker);
+		}
+	}
+
+	/** Looks again, in a while; safe on any thread. */
+	void refresh() {
+		if (!reading) {
+			reading = true;
+			StoreJob<Sight> job = new StoreJob<>(Messages.CustomerDesk_reading, CustomerDesk::look, this::seen, this::failed);
+			job.setSystem(true);
+			job.schedule();
+		}
+	}
+
+	private static Sight look() throws Exception {
+		StoreWatch.Mark mark = StoreWatch.Mark.now();
+		List<Customer> all = new Customers(Studio.folder()).list();
+		return new Sight(mark, all, LikeCustomers.among(all));
+	}
+
+	private void seen(Sight now) {
+		reading = false;
+		boolean same = sight != null && trouble == null && now.mark().folder().equals(sight.mark().folder())
+				&& now.customers().equals(sight.customers());
+		if (sight != null && !sight.mark().folder().equals(now.mark().folder())) {
+			forgetSteps();
+		}
+		sight = now;
+		trouble = null;
+		if (!same) {
+			listeners.forEach(Runnable::run);
+		}
+	}
+
+	private void failed(String message) {
+		reading = false;
+		Path folder = Studio.folder().path();
+		if (sight == null || !sight.mark().folder().equals(folder)) {
+			sight = new Sight(new StoreWatch.Mark(folder, ""), List.of(), List.of()); //$NON-NLS-1$
+		}
+		trouble = message;
+		listeners.forEach(Runnable::run);
+	}
+
+	/** Nothing can be taken back any more: steps remember who somebody was. */
+	void forgetSteps() {
+		history.dispose(context, true, true, true);
+	}
+
+	/** Changes something, in a while. @param label of the step, for the menu */
+	void change(String label, CustomerStep step, Outcome outcome) {
+		StoreJob.Task<Optional<Customer>> task = () -> {
+			try {
+				step.make(new Customers(Studio.folder()));
+			} catch (CustomerChangedException overtaken) {
+				return Optional.of(overtaken.now());
+			}
+			CustomerOperation operation = new CustomerOperation(label, step);
+			operation.addContext(context);
+			history.add(operation);
+			sight = look();
+			StoreWatch.get().changed();
+			return Optional.empty();
+		};
+		new StoreJob<>(label, task, now -> {
+			listeners.forEach(Runnable::run);
+			now.ifPresentOrElse(outcome::overtaken, () -> outcome.done(step.id()));
+		}, outcome::refused).schedule();
+	}
+
+	/** What undo would take back; empty for nothing. */
+	Optional<String> undoLabel() {
+		return Optional.ofNullable(history.getUndoOperation(context)).map(IUndoableOperation::getLabel);
+	}
+
+	/** What redo would make again; empty for nothing. */
+	Optional<String> redoLabel() {
+		return Optional.ofNullable(history.getRedoOperation(context)).map(IUndoableOperation::getLabel);
+	}
+
+	/** @param back whether the last step is taken back; otherwise it is made again @param after told why not, or nothing */
+	void step(boolean back, Consumer<Optional<String>> after) {
+		IUndoableOperation operation = back ? history.getUndoOperation(context) : history.getRedoOperation(context);
+		if (operation == null) {
+			return;
+		}
+		StoreJob.Task<IStatus> task = () -> {
+			try {
+				IStatus status = back ? history.undoOperation(operation, new NullProgressMonitor(), null)
+						: history.redoOperation(operation, new NullProgressMonitor(), null);
+				if (!status.isOK() && status.getCode() == CustomerOperation.OVERTAKEN) {
+					// it can never be done any more, and would bar those before it
+					history.replaceOperation(operation, new IUndoableOperation[0]);
+				}
+				sight = look();
+				StoreWatch.get().changed();
+				return status;
+			} catch (ExecutionException e) {
+				throw new IOException(e.getMessage(), e);
+			}
+		};
+		new StoreJob<>(operation.getLabel(), task, status -> {
+			listeners.forEach(Runnable::run);
+			after.accept(status.isOK() ? Optional.empty() : Optional.of(status.getMessage()));
+		}, message -> after.accept(Optional.of(message))).schedule();
+	}
+}

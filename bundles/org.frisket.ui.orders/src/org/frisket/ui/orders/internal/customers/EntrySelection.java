@@ -1,0 +1,47 @@
+package org.frisket.ui.orders.internal.customers;
+
+import java.util.List;
+
+import org.eclipse.core.runtime.ListenerList;
+import org.eclipse.jface.viewers.ISelection;
+import org.eclipse.jface.viewers.ISelectionChangedListener;
+import org.eclipse.jface.viewers.ISelectionProvider;
+import org.eclipse.jface.viewers.IStructuredSelection;
+import org.eclipse.jface.viewers.SelectionChangedEvent;
+import org.eclipse.jface.viewers.StructuredSelection;
+import org.frisket.orders.Entry;
+
+/** The jobs that are selected in a view, for whoever follows them. */
+final class EntrySelection implements ISelectionProvider {
+
+	private final ListenerList<ISelectionChangedListener> listeners = new ListenerList<>();
+	private IStructuredSelection selection = StructuredSelection.EMPTY;
+
+	void select(List<Entry> jobs) {
+		setSelection(new StructuredSelection(jobs));
+	}
+
+	@Override
+	public void addSelectionChangedListener(ISelectionChangedListener listener) {
+		listeners.add(listener);
+	}
+
+	@Override
+	public void removeSelectionChangedListener(ISelectionChangedListener listener) {
+		listeners.remove(listener);
+	}
+
+	@Override
+	public ISelection getSelection() {
+		return selection;
+	}
+
+	@Override
+	public void setSelection(ISelection now) {
+		if (now instanceof IStructuredSelection jobs && !jobs.equals(selection)) {
+			selection = jobs;
+			SelectionChangedEvent event = new SelectionChangedEvent(this, selection);
+			listeners.forEach(listener -> listener.selectionChanged(event));
+		}
+	}
+}
