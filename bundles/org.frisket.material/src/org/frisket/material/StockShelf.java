@@ -109,15 +109,24 @@ public final class StockShelf {
 	 * @throws InvalidStockException if less than none would be left
 	 */
 	public ShelvedStock count(String id, BigDecimal more) throws StoreException, ShelfException {
-		return store.change(connection -> {
-			ShelvedStock found = StockRows.find(connection, id)
-					.orElseThrow(() -> new ShelfException(NLS.bind(Messages.StockShelf_gone, id)));
-			Stock counted = found.stock().withMore(more);
-			if (!StockRows.update(connection, counted, found.revision())) {
-				throw new ShelfException(NLS.bind(Messages.StockShelf_changed, counted.name()));
-			}
-			return new ShelvedStock(counted, found.revision() + 1);
-		});
+		return store.change(connection -> count(connection, id, more));
+	}
+
+	/** The same within a transaction of somebody else's, in a store opened with {@link #AREA}. */
+	public static ShelvedStock count(Connection connection, String id, BigDecimal more)
+			throws SQLException, ShelfException {
+		ShelvedStock found = StockRows.find(connection, id)
+				.orElseThrow(() -> new ShelfException(NLS.bind(Messages.StockShelf_gone, id)));
+		Stock counted = found.stock().withMore(more);
+		if (!StockRows.update(connection, counted, found.revision())) {
+			throw new ShelfException(NLS.bind(Messages.StockShelf_changed, counted.name()));
+		}
+		return new ShelvedStock(counted, found.revision() + 1);
+	}
+
+	/** Looks a stock up within a transaction of somebody else's. */
+	public static Optional<ShelvedStock> find(Connection connection, String id) throws SQLException {
+		return StockRows.find(connection, id);
 	}
 
 	/**

@@ -6,7 +6,10 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 import org.eclipse.osgi.util.NLS;
@@ -102,6 +105,26 @@ public final class OrderBook {
 		return transactions.read(connection -> {
 			Entry entry = KeptJobs.find(connection, number);
 			return new StoredJob(KeptJobs.load(connection, entry), entry);
+		});
+	}
+
+	/**
+	 * The documents of several jobs, as they are at one moment. A job that is not there is missing.
+	 *
+	 * @param ids of jobs
+	 * @return by id
+	 * @throws OrderException if one of them cannot be read
+	 */
+	public Map<String, StoredJob> open(Collection<String> ids) throws IOException, OrderException {
+		return transactions.read(connection -> {
+			Map<String, StoredJob> jobs = new LinkedHashMap<>();
+			for (String id : ids) {
+				Optional<Entry> entry = JobRows.find(connection, id);
+				if (entry.isPresent()) {
+					jobs.put(id, new StoredJob(KeptJobs.load(connection, entry.get()), entry.get()));
+				}
+			}
+			return jobs;
 		});
 	}
 

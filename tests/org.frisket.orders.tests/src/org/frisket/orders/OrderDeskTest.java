@@ -22,6 +22,7 @@ import org.frisket.orders.reports.Reports;
 import org.frisket.orders.stages.StageRuleException;
 import org.frisket.orders.stages.StageRules;
 import org.frisket.studio.StudioFolder;
+import org.frisket.testkit.BothDatabases;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;

@@ -23,6 +23,7 @@ public final class PostgresServer implements AutoCloseable {
 	private final Path folder;
 	private final Path programs;
 	private final int port;
+	private int others;
 
 	private PostgresServer(Path folder, Path programs, int port) {
 		this.folder = folder;
@@ -102,6 +103,13 @@ public final class PostgresServer implements AutoCloseable {
 
 	public int port() {
 		return port;
+	}
+
+	/** Of another database on it, with nothing in it. */
+	public String addressOfNew() throws IOException {
+		String name = "other" + ++others;
+		call("createdb", "-h", "127.0.0.1", "-p", Integer.toString(port), "-U", USER, name);
+		return "jdbc:postgresql://127.0.0.1:" + port + "/" + name + "?user=" + USER;
 	}
 
 	private void call(String program, String... arguments) throws IOException {

@@ -10,6 +10,8 @@ import org.frisket.cli.line.Status;
 import org.frisket.material.StockShelf;
 import org.frisket.material.trials.SettingsArea;
 import org.frisket.orders.OrderBook;
+import org.frisket.orders.work.RunArea;
+import org.frisket.sheets.leftovers.Leftovers;
 import org.frisket.studio.StudioFolder;
 import org.frisket.studio.archive.StudioArchive;
 
@@ -19,7 +21,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
 /** The whole studio as a file. */
-@Command(name = "backup", description = "Writes the whole studio into one file: jobs, customers, stock, settings, and what lies in its folder.", sortOptions = false)
+@Command(name = "backup", description = "Writes the whole studio into one file: jobs, customers, runs, stock, leftovers, settings, and what lies in its folder.", sortOptions = false)
 final class OrdersBackupVerb implements Callable<Integer> {
 
 	@ParentCommand
@@ -33,7 +35,7 @@ final class OrdersBackupVerb implements Callable<Integer> {
 
 	/** Of a studio with all that has tables. */
 	static StudioArchive archive(StudioFolder studio) {
-		return new StudioArchive(studio, List.of(StockShelf.AREA, SettingsArea.AREA, OrderBook.AREA));
+		return new StudioArchive(studio, List.of(StockShelf.AREA, SettingsArea.AREA, OrderBook.AREA, Leftovers.AREA, RunArea.AREA));
 	}
 
 	@Override

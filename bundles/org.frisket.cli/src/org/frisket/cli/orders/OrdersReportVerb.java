@@ -20,9 +20,11 @@ import org.frisket.orders.paper.report.ReportPaper;
 import org.frisket.orders.reports.OnTimeReport;
 import org.frisket.orders.reports.Report;
 import org.frisket.orders.reports.ReportSource;
-import org.frisket.orders.reports.ReportSources;
 import org.frisket.orders.reports.Reports;
 import org.frisket.orders.reports.StageReport;
+import org.frisket.orders.work.RunBook;
+import org.frisket.orders.work.RunReports;
+import org.frisket.orders.work.StudioReports;
 import org.frisket.prepare.layout.Paper;
 
 import com.google.gson.Gson;
@@ -35,7 +37,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
 /** What all jobs together come to. */
-@Command(name = "report", description = "Reports on all jobs: how many stand at each stage and for how long, how many were delivered in time, and more.", sortOptions = false)
+@Command(name = "report", description = "Reports on all jobs: how many stand at each stage and for how long, how many were delivered in time, how long runs took, how stock was used.", sortOptions = false)
 final class OrdersReportVerb implements Callable<Integer> {
 
 	@ParentCommand
@@ -58,24 +60,26 @@ final class OrdersReportVerb implements Callable<Integer> {
 
 		@Override
 		public Iterator<String> iterator() {
-			return ReportSources.all().stream().map(ReportSource::word).iterator();
+			return StudioReports.all().stream().map(ReportSource::word).iterator();
 		}
 	}
 
 	@Override
 	public Integer call() throws Refusal {
 		return orders.desk(studio -> {
-			ReportSource source = ReportSources.of(what).orElseThrow(() -> new Refusal("there is no report “" + what
-					+ "”; there are " + ReportSources.all().stream().map(ReportSource::word).collect(Collectors.joining(", "))));
+			ReportSource source = StudioReports.of(what).orElseThrow(() -> new Refusal("there is no report “" + what
+					+ "”; there are " + StudioReports.all().stream().map(ReportSource::word).collect(Collectors.joining(", "))));
 			Reports reports = new Reports(studio);
 			if (out != null) {
 				write(source.read(studio, Clock.systemDefaultZone()));
-			} else if (what.equals("stages")) {
-				print(reports.stages());
-			} else if (what.equals("on-time")) {
-				print(reports.onTime());
-			} else {
-				print(source.read(studio, Clock.systemDefaultZone()));
+				return Status.DONE;
+			}
+			switch (what) {
+			case "stages" -> print(reports.stages());
+			case "on-time" -> print(reports.onTime());
+			case "run-time", "stock-use" -> new RunReportText(orders, csv)
+					.print(RunReports.of(new RunBook(studio).all(), ZoneId.systemDefault()), what.equals("run-time"));
+			default -> print(source.read(studio, Clock.systemDefaultZone()));
 			}
 			return Status.DONE;
 		});

@@ -22,7 +22,8 @@ import picocli.CommandLine.Spec;
 
 /** Every job of the studio. Its options may stand before or behind the verb. */
 @Command(name = "orders", description = "Keeps the order book: every job, from enquiry to delivery.", synopsisSubcommandLabel = "WHAT", //
-		subcommands = { OrdersListVerb.class, OrdersShowVerb.class, OrdersAddVerb.class, OrdersAgainVerb.class, OrdersStageVerb.class,
+		subcommands = { OrdersListVerb.class, OrdersShowVerb.class, OrdersAddVerb.class, OrdersAgainVerb.class,
+				OrdersStageVerb.class, OrdersTodayVerb.class, OrdersGangVerb.class, OrdersDoneVerb.class,
 				OrdersDocketVerb.class, OrdersProofVerb.class, OrdersRulesVerb.class, OrdersCustomerVerb.class, OrdersReportVerb.class,
 				OrdersImportVerb.class, OrdersExportVerb.class, OrdersDatabaseVerb.class, OrdersBackupVerb.class,
 				OrdersRestoreVerb.class })

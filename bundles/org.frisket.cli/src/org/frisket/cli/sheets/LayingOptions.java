@@ -12,7 +12,7 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Option;
 
 /** On what parts are laid, and how. What is not given is the usual, or for a job what it was laid with before. */
-final class LayingOptions {
+public final class LayingOptions {
 
 	private static final double USUAL_GAP = 2;
 	private static final double USUAL_MARGIN = 5;
@@ -74,7 +74,7 @@ final class LayingOptions {
 		return seed == null ? 1 : seed;
 	}
 
-	Budget budget(int usualSeed) throws Refusal {
+	public Budget budget(int usualSeed) throws Refusal {
 		int used = seed == null ? usualSeed : seed;
 		try {
 			return steps != null ? Budget.steps(steps, used) : Budget.seconds(seconds, used);
@@ -96,8 +96,8 @@ final class LayingOptions {
 		}
 	}
 
-	/** @param before how the job was laid last; null if it never was */
-	LayingChoices over(Laying before, boolean apart, boolean byJob) throws Refusal {
+	/** Those of jobs. @param before how the job was laid last; null if it never was */
+	public LayingChoices over(Laying before, boolean apart, boolean byJob) throws Refusal {
 		LayingChoices own = LayingChoices.of(before);
 		boolean roll = ground == null ? own.roll() : ground.roll != null;
 		double width = ground == null ? own.width() : roll ? 0 : ground.sheet.width();

@@ -29,6 +29,12 @@ public final class JobRows {
 		return Sql.list(connection, SELECT + "ORDER BY j.number DESC FETCH FIRST ? ROWS ONLY", JobRows::entry, most);
 	}
 
+	/** Those that stand at one of these stages, by number. */
+	public static List<Entry> atStages(Connection connection, List<Stage> stages) throws SQLException {
+		return Sql.list(connection, SELECT + "WHERE j.stage IN (" + "?, ".repeat(stages.size() - 1) + "?) ORDER BY j.number",
+				JobRows::entry, stages);
+	}
+
 	/** What was changed at a time or later. */
 	public static List<Entry> changedSince(Connection connection, Instant since) throws SQLException {
 		return Sql.list(connection, SELECT + "WHERE j.changed >= ? ORDER BY j.number DESC", JobRows::entry, time(since));

@@ -10,6 +10,7 @@ import java.time.temporal.ChronoUnit;
 import org.frisket.orders.OrderBook;
 import org.frisket.orders.OrderException;
 import org.frisket.studio.StudioFolder;
+import org.frisket.studio.store.Area;
 import org.frisket.studio.store.Store;
 
 /** The order book's database, opened for one transaction at a time. */
@@ -17,6 +18,7 @@ public final class Transactions {
 
 	private final StudioFolder studio;
 	private final Clock clock;
+	private final Area[] areas;
 
 	/** What is done in one; it may be done again from its beginning. */
 	public interface Task<T> {
@@ -34,12 +36,18 @@ public final class Transactions {
 
 	/** @param clock tells the time of changes */
 	public Transactions(StudioFolder studio, Clock clock) {
+		this(studio, clock, OrderBook.AREA);
+	}
+
+	/** Over more than the order book. @param areas all whose tables are touched, that of the order book among them */
+	public Transactions(StudioFolder studio, Clock clock, Area... areas) {
 		this.studio = studio;
 		this.clock = clock;
+		this.areas = areas.clone();
 	}
 
 	public <T> T read(Task<T> task) throws IOException, OrderException {
-		try (Store store = Store.openForReading(studio, OrderBook.AREA)) {
+		try (Store store = Store.openForReading(studio, areas)) {
 			return store.<T, Stopped>read(connection -> stopped(task, connection));
 		} catch (Stopped e) {
 			throw cause(e);
@@ -48,7 +56,7 @@ public final class Transactions {
 
 	/** Wholly or, if anything is thrown, not at all. */
 	public <T> T change(Task<T> task) throws IOException, OrderException {
-		try (Store store = Store.open(studio, OrderBook.AREA)) {
+		try (Store store = Store.open(studio, areas)) {
 			return store.<T, Stopped>change(connection -> stopped(task, connection));
 		} catch (Stopped e) {
 			throw cause(e);

@@ -9,12 +9,13 @@ import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
 
 /** Rows of cells as text. */
-final class Tables {
+public final class Tables {
 
 	private Tables() {
 	}
 
-	static String csv(List<List<String>> rows) {
+	/** With a header first, as RFC 4180 has it. */
+	public static String csv(List<List<String>> rows) {
 		StringWriter text = new StringWriter();
 		try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(text)) {
 			rows.forEach(csv::writeRecord);

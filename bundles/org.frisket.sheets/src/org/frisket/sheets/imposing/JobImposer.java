@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
+import java.util.function.ToIntBiFunction;
 
 import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Monitor;
@@ -52,7 +53,19 @@ public final class JobImposer {
 	 */
 	public static SheetPlan lay(Job host, Map<String, PreparedJob> jobs, LayingChoices choices, Supply supply,
 			Budget budget, Consumer<SheetPlan> better, Tolerance tolerance, Monitor monitor) {
-		List<StockGroup> groups = groups(host, jobs, choices, supply, tolerance, monitor);
+		return lay(host, jobs, (id, part) -> jobs.get(id).job().getQuantity(), choices, supply, budget, better, tolerance,
+				monitor);
+	}
+
+	/**
+	 * The same of as many copies as are wanted.
+	 *
+	 * @param wanted of a job, by its id, and a part of it; none or more
+	 */
+	public static SheetPlan lay(Job host, Map<String, PreparedJob> jobs, ToIntBiFunction<String, SheetPart> wanted,
+			LayingChoices choices, Supply supply, Budget budget, Consumer<SheetPlan> better, Tolerance tolerance,
+			Monitor monitor) {
+		List<StockGroup> groups = groups(host, jobs, wanted, choices, supply, tolerance, monitor);
 		int count = groups.stream().mapToInt(StockGroup::count).sum();
 		if (count > MOST_PARTS) {
 			throw new IllegalArgumentException(NLS.bind(Messages.JobImposer_tooMany, count, MOST_PARTS));
@@ -134,8 +147,9 @@ public final class JobImposer {
 		return new SheetPlan(sheets, left);
 	}
 
-	private static List<StockGroup> groups(Job host, Map<String, PreparedJob> jobs, LayingChoices choices, Supply supply,
-			Tolerance tolerance, Monitor monitor) {
+	private static List<StockGroup> groups(Job host, Map<String, PreparedJob> jobs,
+			ToIntBiFunction<String, SheetPart> wanted, LayingChoices choices, Supply supply, Tolerance tolerance,
+			Monitor monitor) {
 		Pins pins = new Pins(host, LaidSheets.lookUp(jobs, tolerance, monitor));
 		List<LocalDate> due = new ArrayList<>(new TreeSet<>(jobs.values().stream().map(job -> job.job().getDue())
 				.filter(Objects::nonNull).toList()));
@@ -146,10 +160,11 @@ public final class JobImposer {
 					String id = each.getKey().equals(host.getId()) ? null : each.getKey();
 					for (SheetPart part : JobParts.of(job, choices.apart(), tolerance, monitor)) {
 						Set<Integer> pinned = pins.copies(id, part);
-						long there = pinned.stream().filter(copy -> copy <= job.job().getQuantity()).count();
+						int quantity = wanted.applyAsInt(each.getKey(), part);
+						long there = pinned.stream().filter(copy -> copy <= quantity).count();
 						byStock.computeIfAbsent(new Key(part.layer().getStock(), part.layer().getColour(),
 								choices.byJob() ? each.getKey() : null), key -> new ArrayList<>())
-								.add(new Copies(id, part, (int) Math.max(0, job.job().getQuantity() - there),
+								.add(new Copies(id, part, (int) Math.max(0, quantity - there),
 										rank(due, job.job()), pinned));
 					}
 				});

@@ -2,6 +2,7 @@ package org.frisket.sheets.leftovers;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.OffsetDateTime;
@@ -50,20 +51,37 @@ public final class Leftovers {
 	public Leftover keep(String stock, String colour, double width, double height) throws StoreException {
 		BigDecimal w = size(width);
 		BigDecimal h = size(height);
-		return store.change(connection -> {
-			// the used ones stay, so that no number is given twice
-			long number = Sql.list(connection, "SELECT COUNT(*) AS c FROM leftover", row -> row.getLong("c")).get(0) + 1;
-			Leftover kept = new Leftover("leftover-" + number, stock, colour, w.doubleValue(), h.doubleValue());
-			Sql.update(connection, "INSERT INTO leftover (id, stock, colour, width, height, kept) VALUES (?, ?, ?, ?, ?, ?)",
-					kept.id(), orEmpty(stock), orEmpty(colour), w, h, now());
-			return kept;
-		});
+		return store.change(connection -> keep(connection, stock, colour, w, h));
+	}
+
+	/**
+	 * The same within a transaction of somebody else's, in a store opened with {@link #AREA}.
+	 *
+	 * @param width in mm with three decimals at most, as is {@code height}
+	 */
+	public static Leftover keep(Connection connection, String stock, String colour, BigDecimal width, BigDecimal height)
+			throws SQLException {
+		// the used ones stay, so that no number is given twice
+		long number = Sql.list(connection, "SELECT COUNT(*) AS c FROM leftover", row -> row.getLong("c")).get(0) + 1;
+		Leftover kept = new Leftover("leftover-" + number, stock, colour, width.doubleValue(), height.doubleValue());
+		Sql.update(connection, "INSERT INTO leftover (id, stock, colour, width, height, kept) VALUES (?, ?, ?, ?, ?, ?)",
+				kept.id(), orEmpty(stock), orEmpty(colour), width, height, now());
+		return kept;
 	}
 
 	/** Takes one away because it is used. @return whether it was still there */
 	public boolean use(String id) throws StoreException {
-		return store.change(connection -> Sql.update(connection,
-				"UPDATE leftover SET used = ? WHERE id = ? AND used IS NULL", now(), id) == 1);
+		return store.change(connection -> use(connection, id));
+	}
+
+	/** The same within a transaction of somebody else's. */
+	public static boolean use(Connection connection, String id) throws SQLException {
+		return Sql.update(connection, "UPDATE leftover SET used = ? WHERE id = ? AND used IS NULL", now(), id) == 1;
+	}
+
+	/** Puts one back that was not used after all, within a transaction of somebody else's. @return whether it was used */
+	public static boolean putBack(Connection connection, String id) throws SQLException {
+		return Sql.update(connection, "UPDATE leftover SET used = NULL WHERE id = ? AND used IS NOT NULL", id) == 1;
 	}
 
 	private static Leftover leftover(ResultSet row) throws SQLException {

@@ -61,6 +61,8 @@ final class ServerDatabase implements Database {
 			Connection connection = connections.take();
 			boolean sound = false;
 			try {
+				// it may have been used for looking things up
+				connection.setReadOnly(false);
 				connection.setAutoCommit(true);
 				if (!versions.pending(connection, areas).isEmpty() || !ServerMarks.isReady(connection)) {
 					migrate(connection, versions, areas);

@@ -16,7 +16,6 @@ import org.frisket.model.Job;
 import org.frisket.model.JobFile;
 import org.frisket.model.Jobs;
 import org.frisket.model.Stage;
-import org.frisket.orders.BothDatabases;
 import org.frisket.orders.Entry;
 import org.frisket.orders.JobChangedException;
 import org.frisket.orders.NewOrder;
@@ -25,6 +24,7 @@ import org.frisket.orders.OrderException;
 import org.frisket.orders.PaperKind;
 import org.frisket.orders.StoredJob;
 import org.frisket.studio.StudioFolder;
+import org.frisket.testkit.BothDatabases;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 

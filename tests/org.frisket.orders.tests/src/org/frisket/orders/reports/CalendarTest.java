@@ -15,10 +15,10 @@ import java.util.OptionalDouble;
 import java.util.TimeZone;
 
 import org.frisket.model.Stage;
-import org.frisket.orders.BothDatabases;
 import org.frisket.orders.Entry;
 import org.frisket.orders.NewOrder;
 import org.frisket.orders.OrderBook;
+import org.frisket.testkit.BothDatabases;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;

@@ -1,4 +1,4 @@
-package org.frisket.orders;
+package org.frisket.testkit;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -6,7 +6,6 @@ import java.util.Optional;
 
 import org.frisket.studio.StudioFolder;
 import org.frisket.studio.store.Databases;
-import org.frisket.testkit.PostgresServer;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -18,7 +17,7 @@ public abstract class BothDatabases {
 	private static PostgresServer server;
 
 	@TempDir
-	Path home;
+	protected Path home;
 
 	@BeforeAll
 	static void start() throws IOException {
@@ -39,5 +38,14 @@ public abstract class BothDatabases {
 	protected StudioFolder studio(boolean shared) {
 		Databases.choose(shared ? Optional.of(server.address()) : Optional.empty());
 		return new StudioFolder(home.resolve("studio"));
+	}
+
+	/** The same, with nothing in it. @param shared whether its order book is on the server */
+	protected StudioFolder emptyStudio(boolean shared) throws IOException {
+		StudioFolder studio = studio(shared);
+		if (shared) {
+			Databases.choose(Optional.of(server.addressOfNew()));
+		}
+		return studio;
 	}
 }
