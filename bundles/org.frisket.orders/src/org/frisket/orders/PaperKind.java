@@ -5,5 +5,7 @@ public enum PaperKind {
 	/** What a customer approves. */
 	PROOF,
 	/** The ticket that goes with the work. */
-	DOCKET
+	DOCKET,
+	/** What is asked for the job. */
+	QUOTE
 }

@@ -21,7 +21,7 @@ import org.frisket.typography.SetText;
 import org.frisket.typography.Setting;
 import org.frisket.typography.TextSetter;
 
-/** A page as a picture in greys, with its resolution, so that it prints at its size. */
+/** A page as a picture, with its resolution, so that it prints at its size. */
 public final class PicturePage implements PagePainter, AutoCloseable {
 
 	private static final float LINE_WIDTH = 0.1f;
@@ -31,12 +31,21 @@ public final class PicturePage implements PagePainter, AutoCloseable {
 	private final Graphics2D graphics;
 	private final FontFace face;
 
+	/** In greys, as a printer takes it. */
 	public PicturePage(Paper paper, int dpi) throws IOException {
+		this(paper.width(), paper.height(), dpi, BufferedImage.TYPE_BYTE_GRAY);
+	}
+
+	/** In colours, as a screen shows it. @param width of the page @param height of it, in mm */
+	public PicturePage(double width, double height, int dpi) throws IOException {
+		this(width, height, dpi, BufferedImage.TYPE_INT_RGB);
+	}
+
+	private PicturePage(double width, double height, int dpi, int type) throws IOException {
 		this.dpi = dpi;
 		face = Labels.face();
 		double scale = dpi / 25.4;
-		image = new BufferedImage((int) Math.ceil(paper.width() * scale), (int) Math.ceil(paper.height() * scale),
-				BufferedImage.TYPE_BYTE_GRAY);
+		image = new BufferedImage((int) Math.ceil(width * scale), (int) Math.ceil(height * scale), type);
 		graphics = image.createGraphics();
 		graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
 		graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
@@ -99,6 +108,11 @@ public final class PicturePage implements PagePainter, AutoCloseable {
 	private static Color colour(double grey) {
 		float value = (float) grey;
 		return new Color(value, value, value);
+	}
+
+	/** What was painted up to now. */
+	public BufferedImage image() {
+		return image;
 	}
 
 	/** As PNG. */

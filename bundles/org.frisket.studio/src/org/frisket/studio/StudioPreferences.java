@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeMap;
@@ -36,9 +37,16 @@ public final class StudioPreferences {
 	}
 
 	/** Sets one value and leaves the others as they are in the file now. */
-	public synchronized void put(String key, String value) throws IOException {
+	public void put(String key, String value) throws IOException {
+		putAll(Map.of(key, value));
+	}
+
+	/** Sets several values at once, and leaves the others as they are in the file now. */
+	public synchronized void putAll(Map<String, String> changed) throws IOException {
 		TreeMap<String, String> values = read();
-		if (value.equals(values.put(key, value))) {
+		TreeMap<String, String> before = new TreeMap<>(values);
+		values.putAll(changed);
+		if (values.equals(before)) {
 			return;
 		}
 		StringBuilder text = new StringBuilder();

@@ -1,10 +1,10 @@
 package org.frisket.cli.orders;
 
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -20,10 +20,11 @@ import org.frisket.export.plan.StudioWorkshop;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.options.OptionValues;
-import org.frisket.model.Job;
 import org.frisket.model.WholeFile;
 import org.frisket.orders.OrderBook;
 import org.frisket.orders.OrderException;
+import org.frisket.orders.PaperKind;
+import org.frisket.orders.paper.BookPapers;
 import org.frisket.orders.paper.Docket;
 import org.frisket.orders.paper.DocketFacts;
 import org.frisket.orders.paper.JobWork;
@@ -33,13 +34,11 @@ import org.frisket.orders.paper.quote.QuoteOptions;
 import org.frisket.orders.paper.quote.QuotePaper;
 import org.frisket.orders.paper.quote.QuoteRules;
 import org.frisket.orders.paper.quote.QuoteSheet;
+import org.frisket.orders.paper.quote.StudioQuote;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.layout.Paper;
 import org.frisket.run.Rate;
-import org.frisket.run.RunOptions;
-import org.frisket.run.Workshop;
-import org.frisket.sheets.GuestFiles;
 import org.frisket.studio.StudioFolder;
 
 import picocli.CommandLine.Command;
@@ -71,10 +70,13 @@ final class OrdersDocketVerb implements Callable<Integer> {
 	@Option(names = "--costs", paramLabel = "FILE.pdf", description = "The same with what it costs, for the studio only.")
 	private Path costs;
 
-	@Option(names = "--set", paramLabel = "OPTION=VALUE", description = "How the quote is made; see --list.")
+	@Option(names = "--set", paramLabel = "OPTION=VALUE", description = "How the quote is made, instead of what the studio keeps; see --list.")
 	private Map<String, String> values = Map.of();
 
-	@Option(names = "--list", description = "Lists the options of a quote instead.")
+	@Option(names = "--keep", description = "Keeps what --set and --rate say for all quotes of the studio to come; needs no NUMBER.")
+	private boolean keep;
+
+	@Option(names = "--list", description = "Lists the options of a quote instead, as the studio keeps them.")
 	private boolean list;
 
 	@Option(names = "--rate", paramLabel = "PRICE", description = "What an hour of the machine costs, such as \"30.00 EUR\" (default the studio's preference " + Rate.KEY + ").")
@@ -98,11 +100,12 @@ final class OrdersDocketVerb implements Callable<Integer> {
 	@Override
 	public Integer call() throws Refusal {
 		if (list) {
-			QuoteOptions.options().forEach(option -> orders.out().printf("%s=%s: %s%s%n", option.name(), option.initial(),
-					option.description(), option.choices().isEmpty() ? "" : " (" + String.join(", ", option.choices()) + ")"));
-			return Status.DONE;
+			return orders.desk(this::listed);
 		}
 		if (number == null) {
+			if (keep) {
+				return orders.desk(this::kept);
+			}
 			throw new Refusal("say which job");
 		}
 		if (Stream.of(docket, proof, quote, costs).allMatch(file -> file == null) && !orders.isJson()) {
@@ -116,23 +119,66 @@ final class OrdersDocketVerb implements Callable<Integer> {
 		return orders.studio(this::papers);
 	}
 
+	private int listed(StudioFolder studio) throws IOException {
+		Map<String, String> kept = new StudioQuote(studio).texts();
+		QuoteOptions.options().forEach(option -> orders.out().printf("%s=%s: %s%s%n", option.name(), kept.get(option.name()),
+				option.description(), option.choices().isEmpty() ? "" : " (" + String.join(", ", option.choices()) + ")"));
+		return Status.DONE;
+	}
+
+	private int kept(StudioFolder studio) throws IOException {
+		Map<String, String> texts = new LinkedHashMap<>(values);
+		if (rate != null) {
+			texts.put("rate", rate);
+		}
+		new StudioQuote(studio).keep(texts);
+		return Status.DONE;
+	}
+
 	private int papers(StudioFolder studio) throws Refusal {
 		try {
-			QuoteRules rules = QuoteOptions.rules(OptionValues.of(QuoteOptions.options(), values));
+			boolean asksQuote = quote != null || costs != null;
+			// what the studio keeps of quotes is none of a docket's business, right or wrong
+			QuoteRules rules = asksQuote ? new StudioQuote(studio).rules(values)
+					: QuoteOptions.rules(OptionValues.of(QuoteOptions.options(), values));
 			Optional<Rate> hour = rate(studio);
-			JobWork work = work(new OrderBook(studio).open(number).job(), new StudioWorkshop(studio, machine).get(), hour);
-			Optional<QuoteSheet> asked = quote == null && costs == null ? Optional.empty()
-					: Optional.of(QuoteSheet.of(work, hour, rules, Optional.ofNullable(date)));
+			BookPapers papers = new BookPapers(studio, new JobPreparer(FontLibraries.installed()), Stocks.ofLayers());
+			JobWork work = papers.work(new OrderBook(studio).open(number).job(),
+					papers.means(new StudioWorkshop(studio, machine).get(), hour, tolerance), Monitor.NONE);
+			Optional<QuoteSheet> asked = asksQuote
+					? Optional.of(QuoteSheet.of(work, hour, rules, Optional.ofNullable(date)))
+					: Optional.empty();
 			PaperForm form = new PaperForm(paper, inches, ZoneId.systemDefault());
 			write("--out", docket, out -> Docket.write(work, form, out));
 			write("--proof", proof, out -> Proof.write(work, form, out));
 			write("--quote", quote, out -> QuotePaper.write(asked.orElseThrow(), form, out));
 			write("--costs", costs, out -> QuotePaper.writeCosts(asked.orElseThrow(), form, out));
+			if (keep) {
+				kept(studio);
+			}
 			answer(work, DocketFacts.of(work, form), asked);
+			note(papers);
 			return work.isBlocked() ? Status.BLOCKED : Status.DONE;
 		} catch (IOException | OrderException | IllegalArgumentException e) {
 			throw new Refusal(e);
 		}
+	}
+
+	/** All papers are there by now. A desk that may only look things up has its papers too; that is said. */
+	private void note(BookPapers papers) {
+		Map<PaperKind, Path> written = new LinkedHashMap<>();
+		written.put(PaperKind.DOCKET, docket);
+		written.put(PaperKind.PROOF, proof);
+		written.put(PaperKind.QUOTE, quote);
+		written.forEach((kind, file) -> {
+			try {
+				if (file != null) {
+					papers.note(number, kind, file, orders.person());
+				}
+			} catch (IOException | OrderException e) {
+				orders.err().println("caution: the order book does not know of “" + file + "”: " + e.getMessage());
+			}
+		});
 	}
 
 	private Optional<Rate> rate(StudioFolder studio) throws Refusal {
@@ -143,24 +189,12 @@ final class OrdersDocketVerb implements Callable<Integer> {
 		}
 	}
 
-	/** Guests are read from the files that the job names; a job of the order book has none beside it. */
-	private JobWork work(Job job, Workshop workshop, Optional<Rate> hour) throws Refusal {
-		JobWork.Means means = new JobWork.Means(new JobPreparer(FontLibraries.installed()), Stocks.ofLayers(), workshop,
-				RunOptions.choices(OptionValues.defaults(RunOptions.options(workshop))), hour, tolerance);
-		return JobWork.of(job, GuestFiles.load(job, null), means, Monitor.NONE);
-	}
-
-	/** What writes a paper. */
-	private interface Writing {
-		void to(OutputStream out) throws IOException;
-	}
-
-	private static void write(String option, Path file, Writing writing) throws Refusal {
+	private static void write(String option, Path file, BookPapers.Writing writing) throws Refusal {
 		if (file == null) {
 			return;
 		}
 		try {
-			WholeFile.write(writing::to, file);
+			BookPapers.write(writing, file);
 		} catch (IOException e) {
 			throw new Refusal(option + ": " + WholeFile.reason(e));
 		}

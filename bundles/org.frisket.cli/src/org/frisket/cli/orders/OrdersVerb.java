@@ -105,4 +105,8 @@ public final class OrdersVerb extends VerbGroup {
 	PrintWriter out() {
 		return orders.commandLine().getOut();
 	}
+
+	PrintWriter err() {
+		return orders.commandLine().getErr();
+	}
 }

@@ -80,9 +80,26 @@ public record JobWork(PreparedJob prepared, List<SheetPart> parts, List<SheetWor
 				guests.problems(), means.workshop());
 	}
 
+	/**
+	 * The same job as far as its design goes: no sheets, no runs, no findings. It is there sooner.
+	 *
+	 * @throws java.util.concurrent.CancellationException if the monitor cancels
+	 */
+	public static JobWork designed(Job job, Means means, Monitor monitor) {
+		PreparedJob prepared = means.preparer().prepare(job, means.tolerance(), monitor);
+		return new JobWork(prepared, JobParts.of(prepared, false, means.tolerance(), monitor), List.of(), List.of(), List.of(),
+				means.workshop());
+	}
+
 	private static SheetWork run(Optional<LaidSheet> laid, Load load, Means means, Monitor monitor) {
 		MachineRun run = RunMaker.of(load, means.workshop(), means.choices(), monitor);
 		return new SheetWork(laid, load, run, Costing.of(run, load, means.workshop(), means.rate()));
+	}
+
+	/** The same at another price of the machine's time. @param rate empty if nobody has set it */
+	public JobWork at(Optional<Rate> rate) {
+		return new JobWork(prepared, parts, sheets.stream().map(sheet -> new SheetWork(sheet.laid(), sheet.load(), sheet.run(),
+				Costing.of(sheet.run(), sheet.load(), workshop, rate))).toList(), findings, problems, workshop);
 	}
 
 	public Job job() {

@@ -3,12 +3,12 @@ package org.frisket.orders.paper;
 import org.frisket.model.Stage;
 
 /** What stages are called, in the user's language. */
-final class StageWords {
+public final class StageWords {
 
 	private StageWords() {
 	}
 
-	static String of(Stage stage) {
+	public static String of(Stage stage) {
 		return switch (stage) {
 		case ENQUIRY -> Messages.StageWords_enquiry;
 		case ORDERED -> Messages.StageWords_ordered;

@@ -40,6 +40,11 @@ public record ScaleBar(double scale, Figures figures) {
 		return length;
 	}
 
+	/** How long it is drawn, in mm of paper. */
+	public double width() {
+		return length() * unit() * scale;
+	}
+
 	/** How long it is, and the scale. */
 	public String text() {
 		return NLS.bind(Messages.ScaleBar_bar, figures.length(length() * unit()), scaleText());
@@ -47,7 +52,7 @@ public record ScaleBar(double scale, Figures figures) {
 
 	/** @param left end of it @param y its upper edge */
 	public void paint(PagePainter painter, double left, double y) throws IOException {
-		double length = length() * unit() * scale;
+		double length = width();
 		painter.fill(Column.rectangle(left, y + 1, length, 0.3), Column.BLACK);
 		painter.fill(Column.rectangle(left, y, 0.25, 2), Column.BLACK);
 		painter.fill(Column.rectangle(left + length - 0.25, y, 0.25, 2), Column.BLACK);

@@ -21,6 +21,12 @@ public final class Orders {
 	/** The view that shows how the studio is doing. */
 	public static final String REPORTS_ID = "org.frisket.ui.orders.reports"; //$NON-NLS-1$
 
+	/** The perspective of the order desk; the application brings it. */
+	public static final String DESK_PERSPECTIVE_ID = "org.frisket.app.orderDesk"; //$NON-NLS-1$
+
+	/** The perspective of the bench; the application brings it. */
+	public static final String BENCH_PERSPECTIVE_ID = "org.frisket.app.bench"; //$NON-NLS-1$
+
 	private Orders() {
 	}
 }

@@ -21,6 +21,7 @@ import org.frisket.model.Jobs;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Outline;
 import org.frisket.model.Sheet;
+import org.frisket.orders.OrderBook;
 import org.frisket.studio.Studio;
 import org.frisket.testkit.SampleJobs;
 import org.junit.jupiter.api.AfterEach;
@@ -109,6 +110,47 @@ class OrdersDocketVerbTest {
 		assertEquals("0.05", material.get("tax").getAsString());
 		assertEquals(2, quote.getAsJsonArray("taxes").size());
 		assertEquals(0, quote.getAsJsonArray("gaps").size());
+	}
+
+	@Test
+	void papersAreNotedOnceAllOfThemAreWritten() throws Exception {
+		String number = tags();
+		Answer failed = frisket("orders", "docket", number, "--proof", paper("proof").toString(), "--out",
+				folder.resolve("nowhere").resolve("docket.pdf").toString());
+		assertEquals(2, failed.status());
+		assertTrue(failed.err().contains("--out"), failed.err());
+		assertFalse(Files.exists(paper("proof")));
+		OrderBook book = new OrderBook(Studio.folder());
+		assertEquals(List.of(), book.papers(Long.parseLong(number)));
+		assertEquals(0, frisket("orders", "docket", number, "--out", paper("docket").toString(), "--proof",
+				paper("proof").toString(), "--quote", paper("quote").toString(), "--rate", "36 EUR", "--by", "Ottoline").status());
+		assertEquals(List.of("DOCKET docket.pdf Ottoline", "PROOF proof.pdf Ottoline", "QUOTE quote.pdf Ottoline"),
+				book.papers(Long.parseLong(number)).stream()
+						.map(paper -> paper.kind() + " " + paper.remark() + " " + paper.person()).toList());
+	}
+
+	@Test
+	void whatTheStudioKeepsHoldsAndFlagsGoBefore() throws Exception {
+		String number = tags();
+		assertEquals(0, frisket("orders", "docket", "--keep", "--set", "tax=10", "--rate", "36 EUR").status());
+		assertTrue(frisket("orders", "docket", "--list").out().contains("tax=10: "));
+		assertEquals("10", rate(number));
+		assertEquals("5", rate(number, "--set", "tax=5"));
+		assertEquals("10", rate(number));
+		Answer wrong = frisket("orders", "docket", "--keep", "--set", "tax=much");
+		assertEquals(2, wrong.status());
+		assertTrue(wrong.err().contains("tax"), wrong.err());
+		assertEquals("10", rate(number));
+	}
+
+	/** The rate of tax on a quote. */
+	private String rate(String number, String... more) throws Exception {
+		List<String> all = new ArrayList<>(List.of("orders", "docket", number, "--quote", paper("quote").toString(), "--json"));
+		all.addAll(List.of(more));
+		Answer answer = frisket(all.toArray(String[]::new));
+		assertEquals(0, answer.status(), answer.err());
+		return JsonParser.parseString(answer.out()).getAsJsonObject().getAsJsonObject("quote").getAsJsonArray("taxes").get(0)
+				.getAsJsonObject().get("rate").getAsBigDecimal().stripTrailingZeros().toPlainString();
 	}
 
 	@Test

@@ -25,6 +25,7 @@ final class Messages extends NLS {
 	public static String QuoteOptions_extras;
 	public static String QuoteOptions_material;
 	public static String QuoteOptions_minimum;
+	public static String QuoteOptions_rate;
 	public static String QuoteOptions_rounding;
 	public static String QuoteOptions_setUp;
 	public static String QuoteOptions_tax;
@@ -53,6 +54,7 @@ final class Messages extends NLS {
 	public static String Quote_title;
 	public static String Quote_total;
 	public static String Quote_validUntil;
+	public static String StudioQuote_wrong;
 
 	static {
 		initializeMessages("org.frisket.orders.paper.quote.messages", Messages.class);

@@ -17,6 +17,8 @@ public final class QuoteOptions {
 	private static final double MOST_MARK_UP = 10_000;
 	private static final double MOST_MONEY = 1_000_000;
 
+	/** Of the studio as a whole, and so none of a single quote: see {@link StudioQuote}. */
+	static final Option RATE = Option.text("rate", Messages.QuoteOptions_rate, "");
 	static final Option CURRENCY = Option.text("currency", Messages.QuoteOptions_currency, "");
 	static final Option MATERIAL = Option.number("material-mark-up", Messages.QuoteOptions_material, "%", 0, 0, MOST_MARK_UP);
 	static final Option TIME = Option.number("time-mark-up", Messages.QuoteOptions_time, "%", 0, 0, MOST_MARK_UP);

@@ -80,6 +80,25 @@ class QuoteSumsTest {
 		assertMoney("61.41", sums.total());
 	}
 
+	/**
+	 * The worked example {@code rules/examples/Allowance-example.xml} of Peppol BIS Billing 3.0
+	 * (github.com/OpenPEPPOL/peppol-bis-invoice-3): lines of 4000 and 900 at 25 % and of 1000 at none, a charge of 200 and a
+	 * discount of 200 at 25 %. It says 5900 without tax, of which 4900 bear 1225 of tax, and 7125 with it. The discount is
+	 * spread over all rates here, and is no line; it is left out together with the charge of the same amount.
+	 */
+	@Test
+	void publishedInvoiceComesToTheSame() {
+		List<CostLine> lines = new ArrayList<>(extras("25", "4000", "900"));
+		lines.addAll(extras("0", "1000"));
+		for (String rounding : new String[] { "total", "line" }) {
+			QuoteSums sums = QuoteSums.of(lines, EUR, rules("rounding", rounding));
+			assertMoney("5900.00", sums.net());
+			assertEquals(List.of(new TaxLine(new BigDecimal("0"), new BigDecimal("1000.00"), new BigDecimal("0.00")),
+					new TaxLine(new BigDecimal("25"), new BigDecimal("4900.00"), new BigDecimal("1225.00"))), sums.taxes());
+			assertMoney("7125.00", sums.total());
+		}
+	}
+
 	@Test
 	void markUpsMinimumAndDiscountComeInThisOrder() {
 		List<CostLine> lines = List.of(line(CostLine.Kind.MATERIAL, "0.90", "0"), line(CostLine.Kind.TIME, "3.15", "0"),

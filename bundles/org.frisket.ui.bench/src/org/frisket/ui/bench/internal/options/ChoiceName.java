@@ -30,6 +30,8 @@ public final class ChoiceName {
 		case "either" -> Messages.ChoiceName_either; //$NON-NLS-1$
 		case "clockwise" -> Messages.ChoiceName_clockwise; //$NON-NLS-1$
 		case "counter-clockwise" -> Messages.ChoiceName_counterClockwise; //$NON-NLS-1$
+		case "total" -> Messages.ChoiceName_total; //$NON-NLS-1$
+		case "line" -> Messages.ChoiceName_line; //$NON-NLS-1$
 		default -> word;
 		};
 	}

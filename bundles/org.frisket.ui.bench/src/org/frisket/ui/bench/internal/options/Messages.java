@@ -14,6 +14,7 @@ final class Messages extends NLS {
 	public static String ChoiceName_foil;
 	public static String ChoiceName_laser;
 	public static String ChoiceName_left;
+	public static String ChoiceName_line;
 	public static String ChoiceName_lowerLeft;
 	public static String ChoiceName_lowerRight;
 	public static String ChoiceName_margins;
@@ -22,6 +23,7 @@ final class Messages extends NLS {
 	public static String ChoiceName_part;
 	public static String ChoiceName_right;
 	public static String ChoiceName_sheet;
+	public static String ChoiceName_total;
 	public static String ChoiceName_upperLeft;
 	public static String ChoiceName_upperRight;
 	public static String ChoiceName_yes;

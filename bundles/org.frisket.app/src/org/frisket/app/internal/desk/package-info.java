@@ -1,0 +1,2 @@
+/** The order desk beside the bench, and the way between the two. */
+package org.frisket.app.internal.desk;

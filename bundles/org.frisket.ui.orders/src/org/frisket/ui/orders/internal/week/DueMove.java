@@ -1,0 +1,48 @@
+package org.frisket.ui.orders.internal.week;
+
+import java.io.IOException;
+
+import org.eclipse.core.commands.operations.AbstractOperation;
+import org.eclipse.core.runtime.IAdaptable;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.osgi.util.NLS;
+import org.frisket.orders.OrderException;
+import org.frisket.orders.week.DueDay;
+import org.frisket.ui.orders.internal.OrderDesk;
+
+/** Another day on which a job is due, in the history of the workbench. Off the UI thread only. */
+final class DueMove extends AbstractOperation {
+
+	private final DueDay way;
+
+	DueMove(DueDay way) {
+		super(NLS.bind(Messages.DueMove_name, way.number()));
+		this.way = way;
+	}
+
+	@Override
+	public IStatus execute(IProgressMonitor monitor, IAdaptable info) {
+		return go(way);
+	}
+
+	@Override
+	public IStatus redo(IProgressMonitor monitor, IAdaptable info) {
+		return go(way);
+	}
+
+	@Override
+	public IStatus undo(IProgressMonitor monitor, IAdaptable info) {
+		return go(way.back());
+	}
+
+	private static IStatus go(DueDay way) {
+		try {
+			way.go(OrderDesk.book(), System.getProperty("user.name", "")); //$NON-NLS-1$ //$NON-NLS-2$
+			return Status.OK_STATUS;
+		} catch (IOException | OrderException e) {
+			return Status.error(e.getMessage(), e);
+		}
+	}
+}
