@@ -196,14 +196,31 @@ public final class OrderBook {
 
 	/** Goes back to the stage before the last change; the history tells of both. */
 	public Entry undoStage(long number, String person) throws IOException, OrderException {
+		return transactions.change(connection -> undone(connection, KeptJobs.find(connection, number), person));
+	}
+
+	/**
+	 * The same, but only if it is still the change that is meant.
+	 *
+	 * @param since when the job came to its stage by that change
+	 * @throws JobChangedException if its stage was changed since
+	 */
+	public Entry undoStage(long number, Instant since, String person) throws IOException, OrderException {
 		return transactions.change(connection -> {
 			Entry before = KeptJobs.find(connection, number);
-			List<StageChange> history = StageRows.list(connection, before.id());
-			if (history.isEmpty()) {
-				throw new OrderException(NLS.bind(Messages.OrderBook_nothingToUndo, number));
+			if (!before.since().equals(since)) {
+				throw new JobChangedException(before);
 			}
-			return staged(connection, before, history.get(history.size() - 1).getFrom(), person, "");
+			return undone(connection, before, person);
 		});
+	}
+
+	private Entry undone(Connection connection, Entry before, String person) throws SQLException, OrderException {
+		List<StageChange> history = StageRows.list(connection, before.id());
+		if (history.isEmpty()) {
+			throw new OrderException(NLS.bind(Messages.OrderBook_nothingToUndo, before.number()));
+		}
+		return staged(connection, before, history.get(history.size() - 1).getFrom(), person, "");
 	}
 
 	/** What became of a job, the oldest first. */

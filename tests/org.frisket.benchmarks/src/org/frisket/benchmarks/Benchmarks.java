@@ -35,6 +35,7 @@ public final class Benchmarks implements IApplication {
 		all.put("export", ExportBenchmark::run);
 		all.put("stock", StockTableBenchmark::run);
 		all.put("store", StockImportBenchmark::run);
+		all.put("orders", OrderBookBenchmark::run);
 		all.put("advice", AdviceBenchmark::run);
 		return all;
 	}

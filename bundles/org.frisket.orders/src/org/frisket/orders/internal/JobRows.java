@@ -7,11 +7,14 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 import org.frisket.model.Stage;
 import org.frisket.orders.Entry;
+import org.frisket.orders.desk.BookState;
 import org.frisket.studio.store.Sql;
 
 /** Jobs as rows. */
@@ -51,6 +54,15 @@ public final class JobRows {
 
 	public static Optional<Entry> find(Connection connection, String id) throws SQLException {
 		return Sql.first(connection, SELECT + "WHERE j.id = ?", JobRows::entry, id);
+	}
+
+	/** What all jobs come to. */
+	public static BookState state(Connection connection) throws SQLException {
+		Map<Stage, BookState.Tally> tallies = new EnumMap<>(Stage.class);
+		Sql.list(connection, "SELECT stage, COUNT(*), SUM(revision), MAX(changed) FROM orders_job GROUP BY stage",
+				row -> tallies.put(Stage.valueOf(row.getString(1)),
+						new BookState.Tally(row.getLong(2), row.getLong(3), instant(row, 4))));
+		return new BookState(tallies);
 	}
 
 	private static Entry entry(ResultSet row) throws SQLException {

@@ -8,6 +8,8 @@ import java.util.function.Consumer;
 
 import org.frisket.orders.Entry;
 import org.frisket.orders.OrderBook;
+import org.frisket.orders.desk.BookReader;
+import org.frisket.orders.desk.KnownJobs;
 import org.frisket.studio.Studio;
 import org.frisket.ui.studio.StoreJob;
 import org.frisket.ui.studio.StoreWatch;
@@ -21,8 +23,19 @@ public final class OrderDesk {
 
 	private static final OrderDesk ONLY = new OrderDesk();
 
-	/** What was seen; made off the UI thread. */
-	private record Sight(StoreWatch.Mark mark, List<Entry> jobs) {
+	/** So many jobs are seen before all have been read. */
+	private static final int FIRST = 200;
+
+	/**
+	 * What was seen; made off the UI thread.
+	 *
+	 * @param whole whether it is all that is there, and not the newest only
+	 */
+	private record Sight(StoreWatch.Mark mark, KnownJobs known, boolean whole) {
+
+		boolean isOf(Path folder) {
+			return mark.folder().equals(folder);
+		}
 	}
 
 	private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
@@ -32,7 +45,7 @@ public final class OrderDesk {
 		public boolean isOutOfDate(StoreWatch.Mark now) {
 			Sight last = sight;
 			// while there is trouble, it may be over
-			return !reading && (last == null || trouble != null || !last.mark().equals(now));
+			return !reading && (last == null || !last.whole() || trouble != null || !last.mark().equals(now));
 		}
 
 		@Override
@@ -43,6 +56,8 @@ public final class OrderDesk {
 	private volatile Sight sight;
 	private volatile String trouble;
 	private volatile boolean reading;
+	/** Whether somebody wants to have it looked at again while that is being done. */
+	private volatile boolean again;
 
 	private OrderDesk() {
 	}
@@ -56,13 +71,27 @@ public final class OrderDesk {
 		return new OrderBook(Studio.folder());
 	}
 
-	/** All jobs, the latest number first; nothing before they were looked at for the first time. */
-	public List<Entry> jobs() {
-		return sight == null ? List.of() : sight.jobs();
+	/** Whoever sits at this desk, as the history of a job says. */
+	public static String person() {
+		return System.getProperty("user.name", ""); //$NON-NLS-1$ //$NON-NLS-2$
 	}
 
+	/**
+	 * All jobs, the latest number first; nothing before they were looked at for the first time, and the newest only before
+	 * all were read. The same list as long as nothing is changed.
+	 */
+	public List<Entry> jobs() {
+		return sight == null ? List.of() : sight.known().jobs();
+	}
+
+	/** Quickly, however many jobs there are. */
 	public Optional<Entry> find(long number) {
-		return jobs().stream().filter(entry -> entry.number() == number).findFirst();
+		return sight == null ? Optional.empty() : sight.known().find(number);
+	}
+
+	/** Whether all of it has been read, and not the newest jobs only. */
+	public boolean isWhole() {
+		return sight != null && sight.whole();
 	}
 
 	/** Whether it has been looked at. */
@@ -91,12 +120,15 @@ public final class OrderDesk {
 
 	/** Looks again, in a while; safe on any thread. */
 	public void refresh() {
-		if (!reading) {
-			reading = true;
-			StoreJob<Sight> job = new StoreJob<>(Messages.OrderDesk_reading, OrderDesk::look, this::seen, this::failed);
-			job.setSystem(true);
-			job.schedule();
+		if (reading) {
+			again = true;
+			return;
 		}
+		reading = true;
+		again = false;
+		StoreJob<Sight> job = new StoreJob<>(Messages.OrderDesk_reading, this::look, this::seen, this::failed);
+		job.setSystem(true);
+		job.schedule();
 	}
 
 	/**
@@ -116,27 +148,38 @@ public final class OrderDesk {
 		}, done, refused).schedule();
 	}
 
-	private static Sight look() throws Exception {
+	/** The newest jobs at the first time, then all, and from then on only what was changed. */
+	private Sight look() throws Exception {
 		StoreWatch.Mark mark = StoreWatch.Mark.now();
-		return new Sight(mark, book().list(Long.MAX_VALUE));
+		BookReader reader = new BookReader(Studio.folder());
+		Sight last = sight;
+		if (last == null || !last.isOf(mark.folder())) {
+			KnownJobs newest = reader.newest(FIRST);
+			return new Sight(mark, newest, newest.jobs().size() < FIRST);
+		}
+		return new Sight(mark, last.whole() ? reader.again(last.known()) : reader.all(), true);
 	}
 
 	private void seen(Sight now) {
-		reading = false;
-		boolean same = sight != null && trouble == null && now.mark().folder().equals(sight.mark().folder())
-				&& now.jobs().equals(sight.jobs());
-		sight = now;
+		Sight last = sight;
+		boolean same = last != null && trouble == null && last.isOf(now.mark().folder()) && last.whole() == now.whole()
+				&& (last.known() == now.known() || last.known().jobs().equals(now.known().jobs()));
+		sight = same ? new Sight(now.mark(), last.known(), now.whole()) : now;
 		trouble = null;
+		reading = false;
 		if (!same) {
 			listeners.forEach(Runnable::run);
+		}
+		if (again || !now.whole()) {
+			refresh();
 		}
 	}
 
 	private void failed(String message) {
 		reading = false;
 		Path folder = Studio.folder().path();
-		if (sight == null || !sight.mark().folder().equals(folder)) {
-			sight = new Sight(new StoreWatch.Mark(folder, ""), List.of()); //$NON-NLS-1$
+		if (sight == null || !sight.isOf(folder)) {
+			sight = new Sight(new StoreWatch.Mark(folder, ""), KnownJobs.NONE, true); //$NON-NLS-1$
 		}
 		if (!message.equals(trouble)) {
 			trouble = message;

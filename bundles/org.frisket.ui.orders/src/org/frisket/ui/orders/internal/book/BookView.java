@@ -1,0 +1,362 @@
+package org.frisket.ui.orders.internal.book;
+
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalLong;
+import java.util.Set;
+
+import org.eclipse.jface.action.GroupMarker;
+import org.eclipse.jface.action.MenuManager;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StackLayout;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.ui.IMemento;
+import org.eclipse.ui.IViewSite;
+import org.eclipse.ui.IWorkbenchActionConstants;
+import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.contexts.IContextService;
+import org.eclipse.ui.part.ViewPart;
+import org.frisket.orders.Entry;
+import org.frisket.orders.desk.BookColumn;
+import org.frisket.orders.desk.BookGroup;
+import org.frisket.orders.desk.BookQuery;
+import org.frisket.orders.desk.BookSight;
+import org.frisket.orders.desk.BookTable;
+import org.frisket.orders.desk.SavedFilter;
+import org.frisket.studio.Studio;
+import org.frisket.ui.orders.Orders;
+import org.frisket.ui.orders.internal.OrderDesk;
+
+/** The order book: all jobs of the studio, found as one types, sorted and grouped, with all that can be done to them. */
+public final class BookView extends ViewPart {
+
+	private static final String CONTEXT_ID = "org.frisket.ui.orders.book.context"; //$NON-NLS-1$
+	private static final int SPACE_PX = 4;
+	private static final int NEW_DAY_MS = 60_000;
+
+	private final OrderDesk desk = OrderDesk.get();
+	private final Runnable changed = this::bookChanged;
+	private final Set<String> folded = new HashSet<>();
+	private BookQuery query = BookQuery.ALL;
+	private BookText text = new BookText(Map.of());
+	private IMemento memento;
+	private BookActions actions;
+	private BookFinder finder;
+	private FilterBar bar;
+	private Label notice;
+	private Composite pages;
+	private BookGrid grid;
+	private BookSelection selection;
+	private EmptyBook empty;
+	private EmptyBook nothing;
+	private Label foot;
+	private OptionalLong awaited = OptionalLong.empty();
+	private Object studio = Studio.folder().path();
+
+	@Override
+	public void init(IViewSite site, IMemento kept) throws PartInitException {
+		super.init(site, kept);
+		memento = kept;
+		query = BookMemory.query(kept);
+	}
+
+	@Override
+	public void saveState(IMemento kept) {
+		BookMemory.keep(kept, query, grid);
+	}
+
+	@Override
+	public void createPartControl(Composite parent) {
+		Composite area = new Composite(parent, SWT.NONE);
+		GridLayoutFactory.fillDefaults().spacing(0, SPACE_PX).applyTo(area);
+		bar = new FilterBar(area, query, this::ask);
+		bar.words().addListener(SWT.KeyDown, this::keyInWords);
+		notice = new Label(area, SWT.WRAP);
+		GridDataFactory.fillDefaults().grab(true, false).indent(2 * SPACE_PX, 0).exclude(true).applyTo(notice);
+		pages = new Composite(area, SWT.NONE);
+		pages.setLayout(new StackLayout());
+		GridDataFactory.fillDefaults().grab(true, true).applyTo(pages);
+		foot = new Label(area, SWT.NONE);
+		GridDataFactory.fillDefaults().grab(true, false).indent(2 * SPACE_PX, 0).applyTo(foot);
+		BookSight none = BookTable.of(List.of(), text).find(query, LocalDate.now());
+		grid = new BookGrid(pages, none.lines(folded), text, new Client());
+		BookMemory.recall(memento, grid);
+		actions = new BookActions(this);
+		empty = new EmptyBook(pages, Messages.BookView_empty).with(Messages.BookView_fill, actions::fillWithSamples)
+				.with(Messages.BookView_first, actions::order);
+		nothing = new EmptyBook(pages, Messages.BookView_nothing).with(Messages.BookView_clear, this::clear);
+		selection = new BookSelection(grid);
+		getSite().setSelectionProvider(selection);
+		menu();
+		getSite().getService(IContextService.class).activateContext(CONTEXT_ID);
+		finder = new BookFinder(parent.getDisplay(), this::found);
+		actions.readFilters();
+		desk.addListener(changed);
+		bookChanged();
+		parent.getDisplay().timerExec(NEW_DAY_MS, this::newDay);
+	}
+
+	private void menu() {
+		MenuManager menu = new MenuManager();
+		menu.add(new GroupMarker("jobs")); //$NON-NLS-1$
+		menu.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
+		grid.table().setMenu(menu.createContextMenu(grid.table()));
+		getSite().registerContextMenu(Orders.BOOK_ID, menu, selection);
+	}
+
+	private void newDay() {
+		if (isOpen()) {
+			if (!grid.today().equals(LocalDate.now())) {
+				look();
+			}
+			pages.getDisplay().timerExec(NEW_DAY_MS, this::newDay);
+		}
+	}
+
+	boolean isOpen() {
+		return !pages.isDisposed();
+	}
+
+	private final class Client implements BookGrid.Client {
+
+		@Override
+		public void chosen(Entry job) {
+			actions.open(job);
+		}
+
+		@Override
+		public void sorted(BookColumn column) {
+			ask(query.sortedBy(column));
+		}
+
+		@Override
+		public void typed(char character) {
+			if (character == 0) {
+				bar.words().setText(""); //$NON-NLS-1$
+				return;
+			}
+			bar.words().setFocus();
+			bar.words().setText(bar.words().getText() + character);
+			bar.words().setSelection(bar.words().getText().length());
+		}
+
+		@Override
+		public void folded(BookGroup group, boolean fold) {
+			if (fold ? folded.add(group.value()) : folded.remove(group.value())) {
+				int heading = grid.headingOf(group);
+				grid.show(grid.lines().sight().lines(folded), text);
+				grid.go(heading, false);
+			}
+		}
+
+		@Override
+		public void selected() {
+			selection.changed();
+			foot();
+		}
+	}
+
+	private void keyInWords(Event event) {
+		boolean down = event.keyCode == SWT.ARROW_DOWN || event.keyCode == SWT.CR || event.keyCode == SWT.KEYPAD_CR
+				|| event.keyCode == SWT.PAGE_DOWN;
+		if (down && grid.lines().size() > 0) {
+			event.doit = false;
+			grid.table().setFocus();
+			grid.go(Math.max(0, grid.cursorRow()), false);
+		}
+	}
+
+	private void ask(BookQuery other) {
+		if (other.grouping() != query.grouping()) {
+			folded.clear();
+		}
+		query = other;
+		bar.show(other);
+		look();
+	}
+
+	/** Shows what is asked for. */
+	public void show(BookQuery other) {
+		ask(other);
+	}
+
+	private void look() {
+		finder.find(desk.jobs(), text, query, LocalDate.now());
+	}
+
+	private void bookChanged() {
+		if (!isOpen()) {
+			return;
+		}
+		if (!studio.equals(Studio.folder().path())) {
+			studio = Studio.folder().path();
+			actions.otherStudio();
+			actions.readFilters();
+		}
+		say(desk.trouble().orElse("")); //$NON-NLS-1$
+		StockNames.read(names -> {
+			if (isOpen() && !names.equals(text.stocks())) {
+				text = new BookText(names);
+				look();
+			}
+		});
+		look();
+	}
+
+	private void found(BookSight sight, BookText names) {
+		if (!isOpen()) {
+			return;
+		}
+		grid.show(sight.lines(folded), names);
+		boolean noJobs = desk.jobs().isEmpty() && desk.isKnown() && desk.trouble().isEmpty();
+		boolean noneFound = sight.size() == 0 && !desk.jobs().isEmpty() && desk.isWhole();
+		page(noJobs ? empty : noneFound ? nothing : grid.table());
+		awaited.ifPresent(number -> {
+			if (desk.find(number).isPresent()) {
+				awaited = OptionalLong.empty();
+				grid.select(number);
+			}
+		});
+		selection.changed();
+		foot();
+	}
+
+	private void page(Control page) {
+		StackLayout layout = (StackLayout) pages.getLayout();
+		if (layout.topControl != page) {
+			boolean focus = layout.topControl != null && layout.topControl.isFocusControl();
+			layout.topControl = page;
+			pages.layout();
+			if (focus) {
+				page.setFocus();
+			}
+		}
+	}
+
+	private void foot() {
+		BookSight sight = grid.lines().sight();
+		int selected = grid.selection().size();
+		String words = sight.size() == desk.jobs().size() ? NLS.bind(Messages.BookView_jobs, count(sight.size()))
+				: NLS.bind(Messages.BookView_found, count(sight.size()), count(desk.jobs().size()));
+		if (sight.late() > 0) {
+			words = NLS.bind(Messages.BookView_late, words, count(sight.late()));
+		}
+		if (selected > 1) {
+			words = NLS.bind(Messages.BookView_selected, words, count(selected));
+		}
+		foot.setText(desk.isWhole() ? words : NLS.bind(Messages.BookView_reading, words));
+	}
+
+	private static String count(int number) {
+		return String.format("%,d", number); //$NON-NLS-1$
+	}
+
+	/** Selects a job as soon as it is in the table. */
+	void selectWhenSeen(long number) {
+		awaited = OptionalLong.of(number);
+		say(""); //$NON-NLS-1$
+		desk.refresh();
+	}
+
+	/** Says why something was not done; empty when it was. */
+	void say(String message) {
+		if (isOpen() && !notice.getText().equals(message.replace("&", "&&"))) { //$NON-NLS-1$ //$NON-NLS-2$
+			notice.setText(message.replace("&", "&&")); //$NON-NLS-1$ //$NON-NLS-2$
+			notice.setVisible(!message.isEmpty());
+			((GridData) notice.getLayoutData()).exclude = message.isEmpty();
+			notice.getParent().layout(true, true);
+		}
+	}
+
+	/** Says something in passing, at the foot of the window. */
+	void status(String message) {
+		getViewSite().getActionBars().getStatusLineManager().setMessage(message);
+	}
+
+	void show(List<SavedFilter> filters) {
+		if (isOpen()) {
+			say(desk.trouble().orElse("")); //$NON-NLS-1$
+			bar.show(filters);
+		}
+	}
+
+	/** Goes where the words are typed that are looked for. */
+	void find() {
+		bar.words().setFocus();
+		bar.words().selectAll();
+	}
+
+	/** Shows all jobs again, in their order. */
+	void clear() {
+		ask(new BookQuery("", BookQuery.ALL.choice(), query.column(), query.descending(), query.grouping())); //$NON-NLS-1$
+		grid.table().setFocus();
+	}
+
+	BookQuery query() {
+		return query;
+	}
+
+	BookActions actions() {
+		return actions;
+	}
+
+	FilterBar bar() {
+		return bar;
+	}
+
+	/** The table. */
+	public BookGrid grid() {
+		return grid;
+	}
+
+	/** Where words are typed that are looked for, which filter is chosen and which groups. */
+	public List<Control> fields() {
+		return List.of(bar.words(), bar.filters(), bar.groups());
+	}
+
+	/** What is said below the table. */
+	public String summary() {
+		return foot.getText();
+	}
+
+	/** What the view says went wrong; empty if nothing did. */
+	public String notice() {
+		return notice.getText().replace("&&", "&"); //$NON-NLS-1$ //$NON-NLS-2$
+	}
+
+	/** Whether the page is seen that says what to do with an empty order book. */
+	public boolean isEmptyPageShown() {
+		return ((StackLayout) pages.getLayout()).topControl == empty;
+	}
+
+	/** Whether the page is seen that says that no job was found. */
+	public boolean isNothingFoundShown() {
+		return ((StackLayout) pages.getLayout()).topControl == nothing;
+	}
+
+	@Override
+	public void setFocus() {
+		Control page = ((StackLayout) pages.getLayout()).topControl;
+		if (page == null || !page.setFocus()) {
+			bar.words().setFocus();
+		}
+	}
+
+	@Override
+	public void dispose() {
+		desk.removeListener(changed);
+		if (finder != null) {
+			finder.dispose();
+		}
+		super.dispose();
+	}
+}

@@ -1,0 +1,151 @@
+package org.frisket.ui.orders.internal.book;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.widgets.Combo;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Text;
+import org.frisket.orders.desk.BookChoice;
+import org.frisket.orders.desk.BookGrouping;
+import org.frisket.orders.desk.BookQuery;
+import org.frisket.orders.desk.SavedFilter;
+
+/** Where it is said which jobs are to be seen: words, a filter, groups. */
+final class FilterBar {
+
+	private static final int SPACE_PX = 4;
+	private static final int FILTERS_PX = 220;
+	private static final int GROUPS_PX = 190;
+
+	private final Consumer<BookQuery> asked;
+	private final Text words;
+	private final Combo filters;
+	private final Combo groups;
+	private List<SavedFilter> saved = List.of();
+	private BookQuery query;
+	private boolean showing;
+
+	/** @param asked told what is to be seen */
+	FilterBar(Composite parent, BookQuery first, Consumer<BookQuery> asked) {
+		this.asked = asked;
+		query = first;
+		Composite bar = new Composite(parent, SWT.NONE);
+		GridLayoutFactory.fillDefaults().numColumns(3).margins(SPACE_PX, SPACE_PX).spacing(SPACE_PX, 0).applyTo(bar);
+		GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
+		words = new Text(bar, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
+		words.setMessage(Messages.FilterBar_words);
+		named(words, Messages.FilterBar_words);
+		GridDataFactory.fillDefaults().grab(true, false).hint(120, SWT.DEFAULT).applyTo(words);
+		words.addListener(SWT.Modify, event -> ask(query.withText(words.getText())));
+		words.addListener(SWT.Traverse, event -> {
+			if (event.detail == SWT.TRAVERSE_ESCAPE && !words.getText().isEmpty()) {
+				event.doit = false;
+				words.setText(""); //$NON-NLS-1$
+			}
+		});
+		filters = combo(bar, FILTERS_PX, Messages.FilterBar_filter);
+		filters.addListener(SWT.Selection, event -> choose());
+		groups = combo(bar, GROUPS_PX, Messages.FilterBar_groups);
+		for (BookGrouping each : BookGrouping.values()) {
+			groups.add(BookText.of(each));
+		}
+		groups.addListener(SWT.Selection,
+				event -> ask(query.withGrouping(BookGrouping.values()[groups.getSelectionIndex()])));
+		show(first);
+	}
+
+	private static Combo combo(Composite bar, int width, String name) {
+		Combo combo = new Combo(bar, SWT.READ_ONLY | SWT.DROP_DOWN);
+		GridDataFactory.fillDefaults().hint(width, SWT.DEFAULT).applyTo(combo);
+		combo.setToolTipText(name);
+		named(combo, name);
+		return combo;
+	}
+
+	private static void named(Control control, String name) {
+		control.getAccessible().addAccessibleListener(new AccessibleAdapter() {
+			@Override
+			public void getName(AccessibleEvent event) {
+				event.result = name;
+			}
+		});
+	}
+
+	private void ask(BookQuery other) {
+		if (!showing && !other.equals(query)) {
+			query = other;
+			show(other);
+			asked.accept(other);
+		}
+	}
+
+	private void choose() {
+		int index = filters.getSelectionIndex();
+		int own = index - BookChoice.values().length;
+		ask(own >= 0 ? saved.get(own).query() : query.withChoice(BookChoice.values()[index]));
+	}
+
+	/** Shows what is asked for, without asking for it. */
+	void show(BookQuery now) {
+		query = now;
+		showing = true;
+		try {
+			if (!words.getText().equals(now.text())) {
+				words.setText(now.text());
+				words.setSelection(now.text().length());
+			}
+			fill();
+			groups.select(now.grouping().ordinal());
+		} finally {
+			showing = false;
+		}
+	}
+
+	/** Shows the filters that the studio has named. */
+	void show(List<SavedFilter> named) {
+		saved = List.copyOf(named);
+		showing = true;
+		fill();
+		showing = false;
+	}
+
+	private void fill() {
+		String[] items = new String[BookChoice.values().length + saved.size()];
+		int shown = query.choice().ordinal();
+		for (int i = 0; i < items.length; i++) {
+			int own = i - BookChoice.values().length;
+			items[i] = own < 0 ? BookText.of(BookChoice.values()[i]) : saved.get(own).name();
+			shown = own >= 0 && saved.get(own).query().equals(query) ? i : shown;
+		}
+		if (!List.of(filters.getItems()).equals(List.of(items))) {
+			filters.setItems(items);
+		}
+		filters.select(shown);
+	}
+
+	/** The filter of the studio that is seen; empty if it is none, or was changed. */
+	Optional<SavedFilter> shown() {
+		int own = filters.getSelectionIndex() - BookChoice.values().length;
+		return own < 0 ? Optional.empty() : Optional.of(saved.get(own));
+	}
+
+	Text words() {
+		return words;
+	}
+
+	Combo filters() {
+		return filters;
+	}
+
+	Combo groups() {
+		return groups;
+	}
+}

@@ -1,0 +1,115 @@
+package org.frisket.ui.orders.internal.book;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+import org.eclipse.core.commands.ExecutionException;
+import org.eclipse.core.commands.operations.IOperationHistory;
+import org.eclipse.core.commands.operations.IUndoContext;
+import org.eclipse.core.commands.operations.IUndoableOperation;
+import org.eclipse.core.commands.operations.ObjectUndoContext;
+import org.eclipse.core.commands.operations.OperationHistoryFactory;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.widgets.Display;
+import org.frisket.model.Stage;
+import org.frisket.orders.Entry;
+import org.frisket.orders.paper.StageWords;
+
+/**
+ * The changes of stages that were made here, in the history of the workbench: each can be taken back as long as nobody has
+ * moved the job on. They are made off the UI thread, with progress, and can be called off between two jobs.
+ */
+final class StageHistory {
+
+	private static final int STEPS = 100;
+
+	/** What is done to a change. */
+	private interface Way {
+		void go(StageMoves moves, IProgressMonitor monitor) throws ExecutionException;
+	}
+
+	private final IOperationHistory history = OperationHistoryFactory.getOperationHistory();
+	private final IUndoContext context = new ObjectUndoContext(this, Messages.StageHistory_name);
+
+	StageHistory() {
+		history.setLimit(context, STEPS);
+	}
+
+	/** Brings jobs to a stage, in a while. @param after told on the UI thread what was refused */
+	void move(List<Entry> jobs, Stage to, String remark, Consumer<List<StageMoves.Refused>> after) {
+		String label = jobs.size() == 1
+				? NLS.bind(Messages.StageHistory_moveOne, jobs.get(0).number(), StageWords.of(to))
+				: NLS.bind(Messages.StageHistory_move, jobs.size(), StageWords.of(to));
+		run(label, new StageMoves(label, jobs, to, remark), (moves, monitor) -> {
+			moves.execute(monitor, null);
+			if (!moves.isEmpty()) {
+				moves.addContext(context);
+				history.add(moves);
+			}
+		}, after);
+	}
+
+	/** Takes the last change back, in a while. */
+	void undo(Consumer<List<StageMoves.Refused>> after) {
+		next(true).ifPresent(moves -> run(moves.getLabel(), moves, (step, monitor) -> {
+			history.undoOperation(step, monitor, null);
+			forgetIfEmpty(step);
+		}, after));
+	}
+
+	/** Makes a change again that was taken back, in a while. */
+	void redo(Consumer<List<StageMoves.Refused>> after) {
+		next(false).ifPresent(moves -> run(moves.getLabel(), moves, (step, monitor) -> {
+			history.redoOperation(step, monitor, null);
+			forgetIfEmpty(step);
+		}, after));
+	}
+
+	/** It can never be done any more, and would bar those before it. */
+	private void forgetIfEmpty(StageMoves moves) {
+		if (moves.isEmpty()) {
+			history.replaceOperation(moves, new IUndoableOperation[0]);
+		}
+	}
+
+	private Optional<StageMoves> next(boolean back) {
+		return Optional.ofNullable(back ? history.getUndoOperation(context) : history.getRedoOperation(context))
+				.map(StageMoves.class::cast);
+	}
+
+	/** What undo would take back, or redo make again; empty for nothing. */
+	Optional<String> label(boolean back) {
+		return next(back).map(StageMoves::getLabel);
+	}
+
+	/** Another studio's jobs are nothing to those here. */
+	void forget() {
+		history.dispose(context, true, true, true);
+	}
+
+	private static void run(String label, StageMoves moves, Way way, Consumer<List<StageMoves.Refused>> after) {
+		Display display = Display.getCurrent();
+		Job job = new Job(label) {
+			@Override
+			protected IStatus run(IProgressMonitor monitor) {
+				try {
+					way.go(moves, monitor);
+				} catch (ExecutionException e) {
+					ILog.of(StageHistory.class).error(label, e);
+				}
+				if (!display.isDisposed()) {
+					display.asyncExec(() -> after.accept(moves.refused()));
+				}
+				return Status.OK_STATUS;
+			}
+		};
+		job.setUser(moves.size() > 1);
+		job.schedule();
+	}
+}
