@@ -2,16 +2,11 @@ package org.frisket.cli.orders;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
 
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
-import org.frisket.material.StockShelf;
-import org.frisket.material.trials.SettingsArea;
-import org.frisket.orders.OrderBook;
-import org.frisket.orders.work.RunArea;
-import org.frisket.sheets.leftovers.Leftovers;
+import org.frisket.orders.work.StudioAreas;
 import org.frisket.studio.StudioFolder;
 import org.frisket.studio.archive.StudioArchive;
 
@@ -35,7 +30,7 @@ final class OrdersBackupVerb implements Callable<Integer> {
 
 	/** Of a studio with all that has tables. */
 	static StudioArchive archive(StudioFolder studio) {
-		return new StudioArchive(studio, List.of(StockShelf.AREA, SettingsArea.AREA, OrderBook.AREA, Leftovers.AREA, RunArea.AREA));
+		return new StudioArchive(studio, StudioAreas.ALL);
 	}
 
 	@Override

@@ -17,6 +17,22 @@ final class Messages extends NLS {
 	public static String RunBook_stays;
 	public static String RunBook_takenBack;
 	public static String RunTime_none;
+	public static String StudioReports_estimated;
+	public static String StudioReports_leftovers;
+	public static String StudioReports_measured;
+	public static String StudioReports_minutes;
+	public static String StudioReports_noStock;
+	public static String StudioReports_pieces;
+	public static String StudioReports_planned;
+	public static String StudioReports_ratio;
+	public static String StudioReports_run;
+	public static String StudioReports_runs;
+	public static String StudioReports_spoiled;
+	public static String StudioReports_stocks;
+	public static String StudioReports_times;
+	public static String StudioReports_used;
+	public static String StudioReports_uses;
+	public static String StudioReports_utilisation;
 	public static String TodayList_nothing;
 
 	static {

@@ -98,10 +98,10 @@ class WeekPlanTest {
 	void dueDayGoesThereAndBackUnlessSomebodySaidAnother(@TempDir Path folder) throws Exception {
 		OrderBook book = new OrderBook(new StudioFolder(folder.resolve("studio")).openForWriting());
 		Entry added = book.add(new NewOrder("Ferry banner", "", Optional.of(WEDNESDAY), 1, ""), "Ottoline");
-		DueDay way = new DueDay(added.number(), added.due(), Optional.of(WEDNESDAY.plusDays(1)));
+		DueChange way = new DueChange(added.number(), added.due(), Optional.of(WEDNESDAY.plusDays(1)));
 		assertEquals(Optional.of(WEDNESDAY.plusDays(1)), way.go(book, "Ottoline").due());
 		assertEquals(Optional.of(WEDNESDAY), way.back().go(book, "Ottoline").due());
-		new DueDay(added.number(), added.due(), Optional.empty()).go(book, "Barnaby");
+		new DueChange(added.number(), added.due(), Optional.empty()).go(book, "Barnaby");
 		assertThrows(JobChangedException.class, () -> way.go(book, "Ottoline"));
 		assertEquals(Optional.empty(), book.find(added.number()).due());
 	}

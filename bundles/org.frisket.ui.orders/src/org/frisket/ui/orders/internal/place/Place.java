@@ -4,16 +4,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
-import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.OperationCanceledException;
 import org.eclipse.core.runtime.SubMonitor;
 import org.eclipse.osgi.util.NLS;
-import org.frisket.material.StockShelf;
-import org.frisket.material.trials.SettingsArea;
-import org.frisket.orders.OrderBook;
+import org.frisket.orders.work.StudioAreas;
 import org.frisket.studio.StudioFolder;
 import org.frisket.studio.archive.StudioArchive;
 import org.frisket.studio.store.Area;
@@ -23,9 +20,6 @@ import org.frisket.studio.store.Store;
 
 /** Where a studio's order book is, and how it goes elsewhere. All of it may wait, so it is none for the UI thread. */
 final class Place {
-
-	/** All that has tables, each after those it refers to. */
-	private static final List<Area> AREAS = List.of(StockShelf.AREA, SettingsArea.AREA, OrderBook.AREA);
 
 	private static final String TABLES = "SELECT COUNT(*) FROM information_schema.tables " //$NON-NLS-1$
 			+ "WHERE LOWER(table_name) = 'orders_job' AND table_schema = CURRENT_SCHEMA"; //$NON-NLS-1$
@@ -71,7 +65,7 @@ final class Place {
 		SubMonitor progress = SubMonitor.convert(monitor, Messages.Place_changing, 3);
 		Path kept = copy ? Files.createTempFile("frisket-move", ".zip") : null; //$NON-NLS-1$ //$NON-NLS-2$
 		try {
-			StudioArchive archive = new StudioArchive(studio, AREAS);
+			StudioArchive archive = new StudioArchive(studio, StudioAreas.ALL);
 			if (copy) {
 				archive.write(kept);
 			}
@@ -79,7 +73,7 @@ final class Place {
 			Databases.prefer(studio, address);
 			boolean done = false;
 			try {
-				Store.open(studio, AREAS.toArray(Area[]::new)).close();
+				Store.open(studio, StudioAreas.ALL.toArray(Area[]::new)).close();
 				progress.split(1);
 				if (copy) {
 					archive.restore(kept, false);

@@ -30,7 +30,7 @@ import org.frisket.orders.paper.report.ReportChart;
 import org.frisket.orders.paper.report.ReportPaper;
 import org.frisket.orders.reports.Report;
 import org.frisket.orders.reports.ReportSource;
-import org.frisket.orders.reports.ReportSources;
+import org.frisket.orders.work.StudioReports;
 import org.frisket.page.flow.Figures;
 import org.frisket.prepare.layout.Paper;
 import org.frisket.studio.Studio;
@@ -46,7 +46,7 @@ public final class ReportsView extends ViewPart {
 	private static final int SPACE_PX = 4;
 	private static final int TABLE_PX = 150;
 
-	private final List<ReportSource> sources = ReportSources.all();
+	private final List<ReportSource> sources = StudioReports.all();
 	private final Runnable watcher = this::read;
 	private Combo choice;
 	private ScrolledComposite scroll;

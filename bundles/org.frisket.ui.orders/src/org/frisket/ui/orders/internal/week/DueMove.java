@@ -9,15 +9,15 @@ import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.osgi.util.NLS;
 import org.frisket.orders.OrderException;
-import org.frisket.orders.week.DueDay;
+import org.frisket.orders.week.DueChange;
 import org.frisket.ui.orders.internal.OrderDesk;
 
 /** Another day on which a job is due, in the history of the workbench. Off the UI thread only. */
 final class DueMove extends AbstractOperation {
 
-	private final DueDay way;
+	private final DueChange way;
 
-	DueMove(DueDay way) {
+	DueMove(DueChange way) {
 		super(NLS.bind(Messages.DueMove_name, way.number()));
 		this.way = way;
 	}
@@ -37,7 +37,7 @@ final class DueMove extends AbstractOperation {
 		return go(way.back());
 	}
 
-	private static IStatus go(DueDay way) {
+	private static IStatus go(DueChange way) {
 		try {
 			way.go(OrderDesk.book(), System.getProperty("user.name", "")); //$NON-NLS-1$ //$NON-NLS-2$
 			return Status.OK_STATUS;

@@ -19,7 +19,7 @@ import org.eclipse.ui.IWorkbenchPartSite;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.frisket.orders.Entry;
 import org.frisket.orders.OrderException;
-import org.frisket.orders.week.DueDay;
+import org.frisket.orders.week.DueChange;
 import org.frisket.ui.orders.internal.OrderDesk;
 
 /** Days on which jobs are due, changed at a week: undo and redo mean them while its view is active. */
@@ -42,7 +42,7 @@ final class DueMoves {
 
 	void make(Entry entry, LocalDate to) {
 		if (!entry.due().equals(Optional.of(to))) {
-			DueMove move = new DueMove(new DueDay(entry.number(), entry.due(), Optional.of(to)));
+			DueMove move = new DueMove(new DueChange(entry.number(), entry.due(), Optional.of(to)));
 			move.addContext(context);
 			run(move.getLabel(), () -> history.execute(move, new NullProgressMonitor(), null));
 		}

@@ -17,11 +17,11 @@ import org.frisket.orders.StoredJob;
  * @param from   when it was due; empty for no day
  * @param to     when it is due now
  */
-public record DueDay(long number, Optional<LocalDate> from, Optional<LocalDate> to) {
+public record DueChange(long number, Optional<LocalDate> from, Optional<LocalDate> to) {
 
 	/** The same way back. */
-	public DueDay back() {
-		return new DueDay(number, to, from);
+	public DueChange back() {
+		return new DueChange(number, to, from);
 	}
 
 	/**
