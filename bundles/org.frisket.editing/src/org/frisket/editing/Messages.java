@@ -150,7 +150,9 @@ final class Messages extends NLS {
 	public static String PinPlacements_pin;
 	public static String RemoveGuide_name;
 	public static String RemoveLayer_name;
+	public static String ReloadJob_merged;
 	public static String ReloadJob_name;
+	public static String ReloadJob_taken;
 	public static String RemoveMat_name;
 	public static String RemovePlacements_name;
 	public static String RemoveSheet_name;

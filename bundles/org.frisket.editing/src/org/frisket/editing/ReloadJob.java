@@ -8,11 +8,12 @@ import org.frisket.model.JobFile;
 import org.frisket.model.UnwritableJobException;
 
 /**
- * Takes a job over as its file has it now, locked or not. Undone, the job holds the very objects it held before, so that
+ * Takes a job over as its file, or the order book, has it now, locked or not. Undone, the job holds the very objects it held before, so that
  * edits made before can be undone further.
  */
 public final class ReloadJob extends Edit {
 
+	private final String name;
 	private final Job job;
 	/** Holds what the job does not hold just now. */
 	private final Job other;
@@ -21,13 +22,28 @@ public final class ReloadJob extends Edit {
 
 	/** @param read what was read from the file; it belongs to the edit from now on */
 	public ReloadJob(Job job, Job read) {
+		this(Messages.ReloadJob_name, job, read);
+	}
+
+	private ReloadJob(String name, Job job, Job read) {
+		this.name = name;
 		this.job = job;
 		this.other = read;
 	}
 
+	/** As somebody else has put it into the order book. @param read belongs to the edit from now on */
+	public static ReloadJob taken(Job job, Job read) {
+		return new ReloadJob(Messages.ReloadJob_taken, job, read);
+	}
+
+	/** As it is when the work of two desks is put together. @param read belongs to the edit from now on */
+	public static ReloadJob merged(Job job, Job read) {
+		return new ReloadJob(Messages.ReloadJob_merged, job, read);
+	}
+
 	@Override
 	public String name() {
-		return Messages.ReloadJob_name;
+		return name;
 	}
 
 	@Override

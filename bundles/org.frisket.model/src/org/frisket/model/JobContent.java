@@ -8,6 +8,8 @@ import java.util.Map;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.emf.ecore.util.FeatureMap;
 import org.eclipse.emf.ecore.xmi.XMLResource;
 import org.eclipse.emf.ecore.xml.type.AnyType;
 
@@ -52,6 +54,45 @@ public final class JobContent {
 		Object ofOne = one.eGet(feature);
 		one.eSet(feature, other.eGet(feature));
 		other.eSet(feature, ofOne);
+	}
+
+	/**
+	 * What the file of a job said of one of its parts beyond what this version knows, as a text that is the same for the
+	 * same; empty if nothing. What it said of parts within that one is not in it.
+	 */
+	public static String unknown(EObject part) {
+		AnyType said = part.eResource() instanceof XMLResource resource ? resource.getEObjectToExtensionMap().get(part) : null;
+		StringBuilder text = new StringBuilder();
+		if (said != null) {
+			write(said, text);
+		}
+		return text.toString();
+	}
+
+	private static void write(AnyType said, StringBuilder text) {
+		for (FeatureMap map : List.of(said.getAnyAttribute(), said.getMixed())) {
+			for (FeatureMap.Entry entry : map) {
+				text.append(entry.getEStructuralFeature().getName()).append('(');
+				if (entry.getValue() instanceof AnyType inner) {
+					write(inner, text);
+				} else {
+					text.append(entry.getValue());
+				}
+				text.append(')');
+			}
+		}
+	}
+
+	/** Has a part of a job say what another one says beyond what this version knows, and nothing else of the kind. */
+	public static void copyUnknown(EObject from, EObject to) {
+		if (to.eResource() instanceof XMLResource resource) {
+			AnyType said = from.eResource() instanceof XMLResource other ? other.getEObjectToExtensionMap().get(from) : null;
+			if (said == null) {
+				resource.getEObjectToExtensionMap().remove(to);
+			} else {
+				resource.getEObjectToExtensionMap().put(to, EcoreUtil.copy(said));
+			}
+		}
 	}
 
 	/** What the file of a job said of it and its parts beyond what this version knows. */

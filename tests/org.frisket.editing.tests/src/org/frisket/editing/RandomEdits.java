@@ -204,7 +204,8 @@ final class RandomEdits {
 		maker(PasteElements.class, (job, c) -> c.fragment(job)
 				.map(fragment -> new PasteElements(job, fragment, c.signed(), c.signed())).orElse(null));
 		maker(PlaceElement.class, (job, c) -> new PlaceElement(job, c.outline(), c.word(), "#5b3a57"));
-		maker(ReloadJob.class, (job, c) -> new ReloadJob(job, c.changedOutside(job)));
+		maker(ReloadJob.class, anyOf((job, c) -> new ReloadJob(job, c.changedOutside(job)),
+				(job, c) -> ReloadJob.taken(job, c.changedOutside(job)), (job, c) -> ReloadJob.merged(job, c.changedOutside(job))));
 		maker(RemoveGuide.class, (job, c) -> c.guide(job, RemoveGuide::new));
 		maker(RemoveLayer.class, (job, c) -> new RemoveLayer(c.of(job.getLayers())));
 		maker(RemoveMat.class, (job, c) -> c.mats(job).isEmpty() ? null : new RemoveMat(c.of(c.mats(job))));

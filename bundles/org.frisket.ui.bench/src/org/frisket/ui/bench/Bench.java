@@ -6,10 +6,12 @@ import org.eclipse.core.runtime.Adapters;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IEditorReference;
+import org.eclipse.ui.IElementFactory;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.XMLMemento;
 import org.frisket.ui.bench.internal.files.Recovery;
 import org.frisket.ui.bench.internal.files.Unsaved;
 import org.frisket.ui.bench.internal.imports.ArtImport;
@@ -86,12 +88,22 @@ public final class Bench {
 		return null;
 	}
 
+	/** Null if nothing of this installation knows the place. */
+	private static IEditorInput placed(String key) {
+		IElementFactory factory = PlatformUI.getWorkbench().getElementFactory(key.substring(0, Math.max(0, key.indexOf(':'))));
+		XMLMemento memento = XMLMemento.createWriteRoot("job"); //$NON-NLS-1$
+		memento.putString(PlaceInput.KEY, key);
+		return factory != null && factory.createElement(memento) instanceof IEditorInput input ? input : null;
+	}
+
 	/** Opens what was not saved when the program last ended, as it was then. Call it once, when a window is there. */
 	public static void reopenUnsaved(IWorkbenchPage page) throws PartInitException {
 		for (Unsaved unsaved : Recovery.all()) {
 			IEditorInput input = unsaved.original().<IEditorInput>map(JobInput::new)
-					.orElseGet(() -> new UntitledInput(unsaved.number()));
-			page.openEditor(input, EDITOR_ID);
+					.orElseGet(() -> unsaved.place().isEmpty() ? new UntitledInput(unsaved.number()) : placed(unsaved.place()));
+			if (input != null) {
+				page.openEditor(input, EDITOR_ID);
+			}
 		}
 	}
 }

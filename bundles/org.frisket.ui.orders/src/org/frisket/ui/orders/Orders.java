@@ -27,6 +27,15 @@ public final class Orders {
 	/** The perspective of the bench; the application brings it. */
 	public static final String BENCH_PERSPECTIVE_ID = "org.frisket.app.bench"; //$NON-NLS-1$
 
+	/** The command that lays a job of the order book on the bench; without its parameter the selected one. */
+	public static final String OPEN_JOB_COMMAND_ID = "org.frisket.ui.orders.command.openJob"; //$NON-NLS-1$
+
+	/** The parameter of that command: the number of the job. */
+	public static final String OPEN_JOB_NUMBER = OPEN_JOB_COMMAND_ID + ".number"; //$NON-NLS-1$
+
+	/** The command that puts the job in front into the order book. */
+	public static final String TAKE_IN_COMMAND_ID = "org.frisket.ui.orders.command.takeIn"; //$NON-NLS-1$
+
 	private Orders() {
 	}
 }

@@ -61,6 +61,22 @@ class RecoveryStoreTest {
 	}
 
 	@Test
+	void jobKeptElsewhereIsFoundByItsPlaceWithWhatItWasMadeOf() throws IOException {
+		Unsaved placed = Unsaved.at("book:12 /studio", "7");
+		byte[] base = JobFile.toBytes(job);
+		job.setTitle("Ferry plate, second try");
+		store.write(placed, job, base);
+		RecoveryStore next = new RecoveryStore(folder.resolve("unsaved"));
+		assertEquals(Optional.of(placed), next.findAt("book:12 /studio"));
+		assertEquals("7", next.findAt("book:12 /studio").orElseThrow().mark());
+		assertEquals(Optional.empty(), next.findAt("book:1 /studio"));
+		assertEquals("Ferry plate", JobFile.load(next.base(placed), "base").getTitle());
+		assertEquals("Ferry plate, second try", next.read(placed).orElseThrow().getTitle());
+		next.remove(placed);
+		assertEquals(0, next.base(placed).length);
+	}
+
+	@Test
 	void laterCopyTakesThePlaceOfTheEarlier() throws IOException {
 		store.write(unsaved, job);
 		job.setTitle("Ferry plate, second try");

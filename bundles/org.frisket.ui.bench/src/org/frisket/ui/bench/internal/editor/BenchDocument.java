@@ -15,6 +15,7 @@ import org.frisket.model.JobFile;
 import org.frisket.model.Jobs;
 import org.frisket.model.WholeFile;
 import org.frisket.ui.bench.JobInput;
+import org.frisket.ui.bench.JobPlace;
 import org.frisket.ui.bench.UntitledInput;
 import org.frisket.ui.bench.internal.files.BenchPreferences;
 import org.frisket.ui.bench.internal.files.FileStamp;
@@ -31,6 +32,10 @@ public final class BenchDocument {
 	private final List<Runnable> pictureListeners = new CopyOnWriteArrayList<>();
 	/** Which job a recovery copy would be of; tells the file too. */
 	private Unsaved origin;
+	/** Where else than in a file it is kept; null for nowhere. */
+	private JobPlace place;
+	/** The job as it was there; empty if it is in a file. */
+	private volatile byte[] base = new byte[0];
 	private boolean recovered;
 	private boolean detached;
 	private JobPicture picture = JobPicture.NONE;
@@ -76,6 +81,34 @@ public final class BenchDocument {
 		return new BenchDocument(JobFile.load(path), Unsaved.of(path, stamp), false);
 	}
 
+	/**
+	 * What was not saved when the program ended of a job that is kept elsewhere than in a file; empty if there is nothing of
+	 * the kind. It does not ask that place, which may not answer.
+	 */
+	static Optional<BenchDocument> unsaved(JobPlace place, RecoveryStore store) throws IOException {
+		Optional<Unsaved> unsaved = store.findAt(place.key());
+		Optional<Job> copy = unsaved.isPresent() ? copy(unsaved.get(), store) : Optional.empty();
+		if (copy.isEmpty()) {
+			return Optional.empty();
+		}
+		BenchDocument document = new BenchDocument(copy.get(), unsaved.get(), true);
+		document.place = place;
+		document.base = store.base(unsaved.get());
+		return Optional.of(document);
+	}
+
+	/**
+	 * A job that is kept elsewhere than in a file.
+	 *
+	 * @throws IOException if what is held there cannot be read
+	 */
+	static BenchDocument of(JobPlace place, JobPlace.Held held) throws IOException {
+		BenchDocument document = new BenchDocument(held.job(), Unsaved.at(place.key(), held.mark()), false);
+		document.place = place;
+		document.base = held.content();
+		return document;
+	}
+
 	/** A new job without a file, or what there was of it when the program ended. */
 	static BenchDocument untitled(int number, RecoveryStore store) {
 		Unsaved origin = Unsaved.untitled(number);
@@ -113,6 +146,30 @@ public final class BenchDocument {
 		return origin.original();
 	}
 
+	/** Where else than in a file it is kept. */
+	Optional<JobPlace> place() {
+		return Optional.ofNullable(place);
+	}
+
+	/** The job as it was there when it was taken out or kept last; empty if that is not known. Safe on any thread. */
+	byte[] base() {
+		return base;
+	}
+
+	/** What is shown is what is held at its place now. */
+	void keptAt(JobPlace.Held held) {
+		heldAt(held);
+		detached = false;
+	}
+
+	/** What is shown was made of what is held at its place now, and is not kept there yet. */
+	void heldAt(JobPlace.Held held) {
+		origin = Unsaved.at(place.key(), held.mark());
+		base = held.content();
+		recovered = false;
+		detached = true;
+	}
+
 	Unsaved origin() {
 		return origin;
 	}
@@ -131,6 +188,7 @@ public final class BenchDocument {
 	void save(Path target) throws IOException {
 		JobFile.save(job, target);
 		origin = Unsaved.of(target, FileStamp.of(target));
+		place = null;
 		recovered = false;
 		detached = false;
 	}

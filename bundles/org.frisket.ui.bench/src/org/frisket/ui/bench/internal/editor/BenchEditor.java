@@ -22,11 +22,14 @@ import org.frisket.model.Job;
 import org.frisket.prepare.Finding;
 import org.frisket.ui.bench.JobInput;
 import org.frisket.ui.bench.JobOnBench;
+import org.frisket.ui.bench.JobPlace;
+import org.frisket.ui.bench.PlaceInput;
 import org.frisket.ui.bench.internal.bridges.BridgeMode;
 import org.frisket.ui.bench.internal.canvas.BenchDomain;
 import org.frisket.ui.bench.internal.canvas.BenchViewer;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.files.RecentJobs;
+import org.frisket.ui.bench.internal.files.Recovery;
 import org.frisket.ui.bench.internal.grips.FlowGrips;
 import org.frisket.ui.bench.internal.grips.SelectionGrips;
 import org.frisket.ui.bench.internal.looks.LookMemory;
@@ -45,6 +48,8 @@ public final class BenchEditor extends GraphicalEditor implements IPersistableEd
 
 	private BenchDocument document;
 	private String trouble;
+	/** Where the job is kept if that is no file, until it has come. */
+	private JobPlace awaited;
 	private MessagePage messagePage;
 	private BenchCanvas canvas;
 	private BenchPicture picture;
@@ -65,8 +70,13 @@ public final class BenchEditor extends GraphicalEditor implements IPersistableEd
 		super.init(site, input);
 		setPartName(input.getName());
 		try {
-			document = BenchDocument.of(input);
-			document.path().ifPresent(RecentJobs.shared()::add);
+			if (input instanceof PlaceInput placed) {
+				document = BenchDocument.unsaved(placed.place(), Recovery.store()).orElse(null);
+				awaited = document == null ? placed.place() : null;
+			} else {
+				document = BenchDocument.of(input);
+				document.path().ifPresent(RecentJobs.shared()::add);
+			}
 		} catch (IOException e) {
 			trouble = e.getMessage();
 		}
@@ -81,11 +91,40 @@ public final class BenchEditor extends GraphicalEditor implements IPersistableEd
 	@Override
 	public void createPartControl(Composite parent) {
 		status = new EditorStatus(this, parent.getDisplay());
+		if (awaited != null) {
+			new JobArrival(this, parent, awaited).begin();
+			return;
+		}
 		if (document == null) {
 			messagePage = new MessagePage(parent, Messages.BenchEditor_couldNotOpen, trouble,
 					Messages.BenchEditor_couldNotOpenAdvice);
 			return;
 		}
+		lay(parent);
+	}
+
+	/** Shows a page in place of a job. */
+	void show(MessagePage page) {
+		messagePage = page;
+	}
+
+	/** The job has come that was waited for. */
+	void arrived(BenchDocument loaded, Composite parent) {
+		document = loaded;
+		messagePage = null;
+		lay(parent);
+		setPartName(getEditorInput().getName());
+		firePropertyChange(PROP_INPUT);
+		firePropertyChange(PROP_DIRTY);
+		if (getSite().getPage().getActiveEditor() == this) {
+			status.setInFront(true);
+		}
+		if (getSite().getPage().getActivePart() == this) {
+			setFocus();
+		}
+	}
+
+	private void lay(Composite parent) {
 		Composite page = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(page);
 		notices = new NoticeBar(page);
@@ -299,6 +338,14 @@ public final class BenchEditor extends GraphicalEditor implements IPersistableEd
 		setInput(new JobInput(path));
 		setPartName(getEditorInput().getName());
 		firePropertyChange(PROP_INPUT);
+		fileRelationChanged();
+	}
+
+	/** The job is what is held where it is kept. */
+	void kept() {
+		getCommandStack().markSaveLocation();
+		notices.hide();
+		setPartName(getEditorInput().getName());
 		fileRelationChanged();
 	}
 

@@ -26,18 +26,21 @@ final class EditorFile {
 	private final Autosave autosave;
 	private final AutosaveStatus status;
 	private final OutsideWatch watch;
+	/** Null if the job is in a file, or in none yet. */
+	private final EditorPlace place;
 
 	EditorFile(BenchEditor editor, NoticeBar notices) {
 		this.editor = editor;
 		this.notices = notices;
 		saver = new JobSaver(editor);
 		Display display = notices.getDisplay();
-		autosave = new Autosave(Recovery.store(), () -> tellStatus(display));
+		autosave = new Autosave(Recovery.store(), () -> tellStatus(display), editor.document()::base);
 		status = new AutosaveStatus(display, autosave, editor.status()::showAutosave);
 		watch = new OutsideWatch(editor, notices, this::reload);
+		place = editor.document().place().map(each -> new EditorPlace(editor, notices, each)).orElse(null);
 		if (editor.document().isRecovered()) {
 			autosave.adopt(editor.document().origin());
-			notices.show(Messages.EditorFile_recovered,
+			notices.show(place == null ? Messages.EditorFile_recovered : Messages.EditorFile_recoveredAtPlace,
 					List.of(new NoticeBar.Choice(Messages.EditorFile_keepRecovered, () -> {
 						// they are here already
 					}), new NoticeBar.Choice(Messages.EditorFile_discardRecovered, this::reload)));
@@ -55,7 +58,11 @@ final class EditorFile {
 	}
 
 	void save(IProgressMonitor monitor) {
-		saver.save(monitor);
+		if (place == null) {
+			saver.save(monitor);
+		} else if (!place.save() && monitor != null) {
+			monitor.setCanceled(true);
+		}
 	}
 
 	/**
@@ -76,6 +83,10 @@ final class EditorFile {
 	 * without a file is closed, and what was not saved of it given up.
 	 */
 	void reload() {
+		if (place != null) {
+			place.reload();
+			return;
+		}
 		Unsaved origin = editor.document().origin();
 		if (origin.original().isEmpty()) {
 			editor.getSite().getPage().closeEditor(editor, false);
@@ -130,6 +141,9 @@ final class EditorFile {
 	void close() {
 		status.setSeen(false);
 		watch.close();
+		if (place != null) {
+			place.close();
+		}
 		autosave.close();
 	}
 }

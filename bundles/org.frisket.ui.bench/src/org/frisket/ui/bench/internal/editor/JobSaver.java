@@ -51,7 +51,7 @@ final class JobSaver {
 	/** Asks for a place first. Whether the job is saved then. */
 	boolean saveAs() {
 		FileDialog dialog = new FileDialog(shell(), SWT.SAVE);
-		dialog.setText(Messages.JobSaver_dialogTitle);
+		dialog.setText(editor.document().place().isPresent() ? Messages.JobSaver_copyTitle : Messages.JobSaver_dialogTitle);
 		dialog.setFilterExtensions(new String[] { "*" + JobFile.ENDING }); //$NON-NLS-1$
 		dialog.setFilterNames(new String[] { Messages.JobSaver_jobFiles });
 		dialog.setOverwrite(true);
@@ -63,10 +63,26 @@ final class JobSaver {
 			return false;
 		}
 		if (chosen.endsWith(JobFile.ENDING)) {
-			return saveTo(Path.of(chosen));
+			return saveChosen(Path.of(chosen));
 		}
 		Path whole = Path.of(chosen + JobFile.ENDING);
-		return mayWrite(whole) && saveTo(whole);
+		return mayWrite(whole) && saveChosen(whole);
+	}
+
+	/** A job that is kept elsewhere stays there: the file is a copy to give away. */
+	private boolean saveChosen(Path path) {
+		return editor.document().place().isPresent() ? saveCopy(path) : saveTo(path);
+	}
+
+	private boolean saveCopy(Path path) {
+		try {
+			JobFile.save(editor.document().job(), path);
+		} catch (IOException e) {
+			return askAfter(e, path);
+		}
+		editor.getEditorSite().getActionBars().getStatusLineManager()
+				.setMessage(NLS.bind(Messages.JobSaver_copied, path, editor.getPartName()));
+		return true;
 	}
 
 	/** The dialog has asked about the name as it was typed only. */
@@ -107,7 +123,7 @@ final class JobSaver {
 		int answer = ask(MessageDialog.ERROR, Messages.JobSaver_couldNotSaveTitle,
 				NLS.bind(Messages.JobSaver_couldNotSave, trouble.getMessage()), Messages.JobSaver_saveAs,
 				Messages.JobSaver_again);
-		return answer == FIRST ? saveAs() : answer == SECOND && saveTo(path);
+		return answer == FIRST ? saveAs() : answer == SECOND && saveChosen(path);
 	}
 
 	/** The place of the label that was chosen; another number if none was. */

@@ -5,12 +5,13 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.jface.resource.LocalResourceManager;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.frisket.ui.Icon;
 
-/** What the editor shows in place of a job that it could not open: what happened, where, and what to do. */
+/** What the editor shows in place of a job that is not there: what happened, where, and what to do. */
 final class MessagePage extends Composite {
 
 	private static final int MARGIN_PX = 24;
@@ -19,12 +20,31 @@ final class MessagePage extends Composite {
 
 	private final Text message;
 
+	/** While it is on its way. */
+	MessagePage(Composite parent, String title, String text) {
+		this(parent, Icon.JOB, title, text, ""); //$NON-NLS-1$
+	}
+
+	/** It could not be opened. */
 	MessagePage(Composite parent, String title, String text, String advice) {
+		this(parent, Icon.DAMAGED, title, text, advice);
+	}
+
+	/** It could not be opened just now. @param label of a button that takes the way out */
+	MessagePage(Composite parent, String title, String text, String advice, String label, Runnable wayOut) {
+		this(parent, title, text, advice);
+		new Label(this, SWT.NONE);
+		Button button = new Button(this, SWT.PUSH);
+		button.setText(label);
+		button.addListener(SWT.Selection, event -> wayOut.run());
+	}
+
+	private MessagePage(Composite parent, Icon picture, String title, String text, String advice) {
 		super(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().numColumns(2).margins(MARGIN_PX, MARGIN_PX).spacing(SPACING_PX, SPACING_PX)
 				.applyTo(this);
 		Label icon = new Label(this, SWT.NONE);
-		icon.setImage(new LocalResourceManager(JFaceResources.getResources(), this).create(Icon.DAMAGED.descriptor()));
+		icon.setImage(new LocalResourceManager(JFaceResources.getResources(), this).create(picture.descriptor()));
 		Label heading = new Label(this, SWT.WRAP);
 		heading.setText(title);
 		heading.setFont(JFaceResources.getBannerFont());

@@ -4,6 +4,11 @@ import org.eclipse.osgi.util.NLS;
 
 final class Messages extends NLS {
 
+	public static String JobSaver_copyTitle;
+	public static String JobSaver_copied;
+	public static String JobArrival_advice;
+	public static String JobArrival_waiting;
+	public static String EditorFile_recoveredAtPlace;
 	public static String AutosaveStatus_saved;
 	public static String AutosaveStatus_trouble;
 	public static String BenchDocument_firstLayer;

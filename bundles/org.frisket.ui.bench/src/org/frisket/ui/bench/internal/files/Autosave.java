@@ -2,6 +2,7 @@ package org.frisket.ui.bench.internal.files;
 
 import java.io.IOException;
 import java.time.Instant;
+import java.util.function.Supplier;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
@@ -23,6 +24,7 @@ public final class Autosave extends org.eclipse.core.runtime.jobs.Job {
 
 	private final RecoveryStore store;
 	private final Runnable news;
+	private final Supplier<byte[]> base;
 	private Waiting waiting;
 	private Unsaved kept;
 	private boolean closed;
@@ -31,9 +33,15 @@ public final class Autosave extends org.eclipse.core.runtime.jobs.Job {
 
 	/** @param news told, on any thread, when a copy was written, could not be written, or was dropped */
 	public Autosave(RecoveryStore store, Runnable news) {
+		this(store, news, () -> new byte[0]);
+	}
+
+	/** @param base gives, on any thread, the job as it was taken out of where it is kept; empty for none */
+	public Autosave(RecoveryStore store, Runnable news, Supplier<byte[]> base) {
 		super(Messages.Autosave_name);
 		this.store = store;
 		this.news = news;
+		this.base = base;
 		setSystem(true);
 		setPriority(DECORATE);
 	}
@@ -108,7 +116,7 @@ public final class Autosave extends org.eclipse.core.runtime.jobs.Job {
 
 	private void write(Waiting now) {
 		try {
-			store.write(now.unsaved(), now.snapshot());
+			store.write(now.unsaved(), now.snapshot(), base.get());
 			kept = now.unsaved();
 			last = Instant.now();
 			trouble = null;

@@ -9,6 +9,7 @@ import java.nio.file.attribute.FileTime;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Properties;
@@ -20,17 +21,20 @@ import org.frisket.model.WholeFile;
 
 /**
  * A folder with copies of jobs that are not saved. Each copy is written whole or not at all; beside it stands what job
- * it is of. A copy that is there when the program starts was left by one that ended without closing its jobs. Safe for
+ * it is of, and for one that is kept elsewhere than in a file what it was like there. A copy that is there when the program starts was left by one that ended without closing its jobs. Safe for
  * use by several threads.
  */
 public final class RecoveryStore {
 
 	private static final String ABOUT = ".about"; //$NON-NLS-1$
+	private static final String BASE = ".base"; //$NON-NLS-1$
 	private static final String DAMAGED = ".damaged"; //$NON-NLS-1$
 	private static final String PATH = "path"; //$NON-NLS-1$
 	private static final String MODIFIED = "modified"; //$NON-NLS-1$
 	private static final String SIZE = "size"; //$NON-NLS-1$
 	private static final String NUMBER = "number"; //$NON-NLS-1$
+	private static final String PLACE = "place"; //$NON-NLS-1$
+	private static final String MARK = "mark"; //$NON-NLS-1$
 
 	private final Path folder;
 
@@ -40,9 +44,17 @@ public final class RecoveryStore {
 	}
 
 	/** Keeps a copy of a job, in place of an earlier one. */
-	public synchronized void write(Unsaved unsaved, Job job) throws IOException {
+	public void write(Unsaved unsaved, Job job) throws IOException {
+		write(unsaved, job, new byte[0]);
+	}
+
+	/** The same. @param base the job as it was taken out of where it is kept; empty for none */
+	public synchronized void write(Unsaved unsaved, Job job, byte[] base) throws IOException {
 		Files.createDirectories(folder);
 		// the description first: a copy without one could not be given back
+		if (base.length > 0 && !Arrays.equals(base, base(unsaved))) {
+			WholeFile.write(out -> out.write(base), base(unsaved.id()));
+		}
 		Properties about = properties(unsaved);
 		WholeFile.write(out -> about.store(out, null), about(unsaved.id()));
 		JobFile.save(job, copy(unsaved.id()));
@@ -52,6 +64,13 @@ public final class RecoveryStore {
 	public synchronized void remove(Unsaved unsaved) throws IOException {
 		Files.deleteIfExists(copy(unsaved.id()));
 		Files.deleteIfExists(about(unsaved.id()));
+		Files.deleteIfExists(base(unsaved.id()));
+	}
+
+	/** The job as it was when it was taken out of where it is kept; empty if that is not known. */
+	public synchronized byte[] base(Unsaved unsaved) throws IOException {
+		Path base = base(unsaved.id());
+		return Files.exists(base) ? Files.readAllBytes(base) : new byte[0];
 	}
 
 	/** The job as it was kept; empty if there is no copy. A copy that cannot be read is set aside. */
@@ -70,7 +89,15 @@ public final class RecoveryStore {
 
 	/** What a copy of this file's job says of it; empty if there is no copy. */
 	public Optional<Unsaved> find(Path original) throws IOException {
-		String id = Unsaved.of(original, FileStamp.NONE).id();
+		return find(Unsaved.of(original, FileStamp.NONE).id());
+	}
+
+	/** The same of a job that is kept elsewhere. */
+	public Optional<Unsaved> findAt(String place) throws IOException {
+		return find(Unsaved.at(place, "").id()); //$NON-NLS-1$
+	}
+
+	private Optional<Unsaved> find(String id) throws IOException {
 		return all().stream().filter(unsaved -> unsaved.id().equals(id)).findFirst();
 	}
 
@@ -98,6 +125,10 @@ public final class RecoveryStore {
 		return folder.resolve(id + JobFile.ENDING);
 	}
 
+	private Path base(String id) {
+		return folder.resolve(id + BASE);
+	}
+
 	private Path about(String id) {
 		return folder.resolve(id + ABOUT);
 	}
@@ -108,6 +139,8 @@ public final class RecoveryStore {
 		about.setProperty(MODIFIED, unsaved.stamp().modified().toInstant().toString());
 		about.setProperty(SIZE, Long.toString(unsaved.stamp().size()));
 		about.setProperty(NUMBER, Integer.toString(unsaved.number()));
+		about.setProperty(PLACE, unsaved.place());
+		about.setProperty(MARK, unsaved.mark());
 		return about;
 	}
 
@@ -119,7 +152,7 @@ public final class RecoveryStore {
 			FileStamp stamp = new FileStamp(FileTime.from(Instant.parse(about.getProperty(MODIFIED, ""))), //$NON-NLS-1$
 					Long.parseLong(about.getProperty(SIZE)));
 			return new Unsaved(Optional.ofNullable(about.getProperty(PATH)).map(Path::of), stamp,
-					Integer.parseInt(about.getProperty(NUMBER)));
+					Integer.parseInt(about.getProperty(NUMBER)), about.getProperty(PLACE, ""), about.getProperty(MARK, "")); //$NON-NLS-1$ //$NON-NLS-2$
 		} catch (IllegalArgumentException | DateTimeException e) {
 			return null;
 		}

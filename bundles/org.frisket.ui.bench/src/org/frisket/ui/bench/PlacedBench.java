@@ -1,0 +1,55 @@
+package org.frisket.ui.bench;
+
+import java.io.IOException;
+import java.util.List;
+
+import org.eclipse.swt.widgets.Shell;
+import org.frisket.model.Job;
+
+/** A bench as the {@link JobPlace} of its job sees it. Only for the UI thread. */
+public interface PlacedBench {
+
+	/** One way on that is offered. */
+	record Choice(String label, Runnable action) {
+	}
+
+	/** The job as it is on the bench, with what this version does not know of it; one of its own. */
+	Job job() throws IOException;
+
+	/** The job as it was taken out or kept last; of no length if that is not known. */
+	byte[] base();
+
+	/** What was held when the job was taken out or kept last. */
+	String mark();
+
+	/** Whether there is anything on the bench that is not kept. */
+	boolean isDirty();
+
+	/** Whether it is being kept just now: what is held may be its own already. */
+	boolean isSaving();
+
+	/** Whether the bench is closed. */
+	boolean isClosed();
+
+	Shell shell();
+
+	/** Says something above the bench in place of what was said before. */
+	void tell(String text, List<Choice> choices);
+
+	/** Has nothing said above the bench. */
+	void hush();
+
+	/** Says something in passing. */
+	void say(String text);
+
+	/** Shows what is held, which is one step of undo, and is as kept then. @throws IOException if it cannot be read */
+	void take(JobPlace.Held held) throws IOException;
+
+	/**
+	 * Shows a job that was made of the one on the bench and of what is held, which is one step of undo, and keeps it.
+	 *
+	 * @param merged belongs to the bench from now on
+	 * @return whether it is kept
+	 */
+	boolean merge(Job merged, JobPlace.Held held);
+}

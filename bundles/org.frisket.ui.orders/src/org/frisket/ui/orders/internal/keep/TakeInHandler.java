@@ -1,0 +1,63 @@
+package org.frisket.ui.orders.internal.keep;
+
+import java.io.IOException;
+
+import org.eclipse.core.commands.AbstractHandler;
+import org.eclipse.core.commands.ExecutionEvent;
+import org.eclipse.core.commands.ExecutionException;
+import org.eclipse.core.runtime.Adapters;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.ui.IEditorPart;
+import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.handlers.HandlerUtil;
+import org.frisket.model.Job;
+import org.frisket.model.JobFile;
+import org.frisket.orders.Entry;
+import org.frisket.ui.bench.JobOnBench;
+import org.frisket.ui.bench.PlaceInput;
+import org.frisket.ui.orders.internal.OrderDesk;
+
+/** Puts the job in front into the order book, as it is on the bench; the bench shows the job of the book from then on. */
+public final class TakeInHandler extends AbstractHandler {
+
+	@Override
+	public void setEnabled(Object evaluationContext) {
+		IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
+		IEditorPart editor = window == null || window.getActivePage() == null ? null : window.getActivePage().getActiveEditor();
+		setBaseEnabled(editor != null && !(editor.getEditorInput() instanceof PlaceInput)
+				&& Adapters.adapt(editor, JobOnBench.class) != null);
+	}
+
+	@Override
+	public Object execute(ExecutionEvent event) throws ExecutionException {
+		IEditorPart editor = HandlerUtil.getActiveEditor(event);
+		JobOnBench bench = editor == null ? null : Adapters.adapt(editor, JobOnBench.class);
+		if (bench == null || editor.getEditorInput() instanceof PlaceInput) {
+			return null;
+		}
+		IWorkbenchWindow window = HandlerUtil.getActiveWorkbenchWindowChecked(event);
+		try {
+			Job job = JobFile.load(JobFile.toBytes(bench.job()), editor.getTitle());
+			OrderDesk.get().change(Messages.TakeInHandler_name, () -> OrderDesk.book().takeIn(job, BookPlace.person()),
+					entry -> show(window, editor, entry), reason -> refused(window, reason));
+		} catch (IOException e) {
+			refused(window, e.getMessage());
+		}
+		return null;
+	}
+
+	private static void show(IWorkbenchWindow window, IEditorPart editor, Entry entry) {
+		try {
+			OpenJobHandler.open(window, entry.number());
+			editor.getSite().getPage().closeEditor(editor, false);
+		} catch (ExecutionException e) {
+			ILog.of(TakeInHandler.class).error(e.getMessage(), e);
+		}
+	}
+
+	private static void refused(IWorkbenchWindow window, String reason) {
+		MessageDialog.openError(window.getShell(), Messages.TakeInHandler_refused, reason);
+	}
+}
