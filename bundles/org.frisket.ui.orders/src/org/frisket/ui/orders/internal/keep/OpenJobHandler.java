@@ -21,8 +21,6 @@ import org.frisket.ui.orders.Orders;
 /** Lays a job of the order book on the bench: the one whose number is given, or the one that is selected. */
 public final class OpenJobHandler extends AbstractHandler {
 
-	private static final String BENCH_PERSPECTIVE = "org.frisket.app.bench"; //$NON-NLS-1$
-
 	@Override
 	public Object execute(ExecutionEvent event) throws ExecutionException {
 		Optional<Long> number = number(event);
@@ -53,8 +51,8 @@ public final class OpenJobHandler extends AbstractHandler {
 	static void open(IWorkbenchWindow window, long number) throws ExecutionException {
 		try {
 			IWorkbenchPage page = window.getActivePage();
-			if (PlatformUI.getWorkbench().getPerspectiveRegistry().findPerspectiveWithId(BENCH_PERSPECTIVE) != null) {
-				page = PlatformUI.getWorkbench().showPerspective(BENCH_PERSPECTIVE, window);
+			if (PlatformUI.getWorkbench().getPerspectiveRegistry().findPerspectiveWithId(Orders.BENCH_PERSPECTIVE_ID) != null) {
+				page = PlatformUI.getWorkbench().showPerspective(Orders.BENCH_PERSPECTIVE_ID, window);
 			}
 			page.openEditor(new PlaceInput(new BookPlace(Studio.folder().path(), number)), Bench.EDITOR_ID);
 		} catch (WorkbenchException e) {
