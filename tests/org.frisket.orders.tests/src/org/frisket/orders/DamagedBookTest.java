@@ -20,6 +20,7 @@ import org.frisket.studio.store.Databases;
 import org.frisket.studio.store.Sql;
 import org.frisket.studio.store.Store;
 import org.frisket.studio.store.StoreException;
+import org.frisket.testkit.BothDatabases;
 import org.frisket.testkit.PostgresServer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -16,6 +16,7 @@ import org.frisket.orders.customers.Customers;
 import org.frisket.studio.StudioFolder;
 import org.frisket.studio.archive.StudioArchive;
 import org.frisket.studio.store.Databases;
+import org.frisket.testkit.BothDatabases;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 

@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.frisket.orders.customers.Customer;
 import org.frisket.orders.customers.Customers;
 import org.frisket.studio.StudioFolder;
+import org.frisket.testkit.BothDatabases;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 

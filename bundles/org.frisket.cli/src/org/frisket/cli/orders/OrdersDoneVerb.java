@@ -12,7 +12,6 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 
-import org.eclipse.osgi.util.NLS;
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
 import org.frisket.orders.OrderException;
@@ -98,7 +97,7 @@ final class OrdersDoneVerb implements Callable<Integer> {
 
 	private RunMark mark(PlannedRun run) throws IOException, OrderException, Refusal {
 		Step next = run.next().orElseThrow(() -> new Refusal(
-				NLS.bind("run {0} is done; --undo takes back what was said last", number)));
+				"run " + number + " is done; --undo takes back what was said last"));
 		if (off) {
 			return RunMark.off(run);
 		}

@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Optional;
 
 import org.frisket.model.Stage;
-import org.frisket.orders.BothDatabases;
 import org.frisket.orders.Entry;
 import org.frisket.orders.JobChangedException;
 import org.frisket.orders.NewOrder;
@@ -23,6 +22,7 @@ import org.frisket.orders.OrderException;
 import org.frisket.studio.StudioFolder;
 import org.frisket.studio.store.Sql;
 import org.frisket.studio.store.Store;
+import org.frisket.testkit.BothDatabases;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
