@@ -4,6 +4,10 @@ import org.eclipse.osgi.util.NLS;
 
 final class Messages extends NLS {
 
+	public static String StepUndo_noRedo;
+	public static String StepUndo_noUndo;
+	public static String StepUndo_redo;
+	public static String StepUndo_undo;
 	public static String StoreWatch_name;
 
 	static {

@@ -22,6 +22,7 @@ import org.frisket.material.shelf.StockChange;
 import org.frisket.studio.Studio;
 import org.frisket.studio.StudioFolder;
 import org.frisket.studio.store.Store;
+import org.frisket.ui.studio.StepUndo;
 import org.frisket.ui.studio.StoreJob;
 import org.frisket.ui.studio.StoreWatch;
 
@@ -216,6 +217,26 @@ public final class StudioShelf {
 	/** Makes a change again that was taken back. @param after as with {@link #change} */
 	public void redo(Consumer<Optional<String>> after) {
 		step(history.getRedoOperation(context), false, after);
+	}
+
+	/** Undo and redo of the shelf for a view. @param after as with {@link #change} */
+	public StepUndo.Steps steps(Consumer<Optional<String>> after) {
+		return new StepUndo.Steps() {
+
+			@Override
+			public Optional<String> label(boolean back) {
+				return back ? undoLabel() : redoLabel();
+			}
+
+			@Override
+			public void step(boolean back) {
+				if (back) {
+					undo(after);
+				} else {
+					redo(after);
+				}
+			}
+		};
 	}
 
 	private void step(IUndoableOperation operation, boolean back, Consumer<Optional<String>> after) {

@@ -62,10 +62,6 @@ final class Messages extends NLS {
 	public static String ShelfMenu_low;
 	public static String ShelfMenu_pack;
 	public static String ShelfMenu_remove;
-	public static String ShelfUndo_noRedo;
-	public static String ShelfUndo_noUndo;
-	public static String ShelfUndo_redo;
-	public static String ShelfUndo_undo;
 	public static String ShelfView_byFamily;
 	public static String ShelfView_byGrammage;
 	public static String ShelfView_byName;

@@ -24,6 +24,7 @@ import org.frisket.material.Stock;
 import org.frisket.material.shelf.ShelfList;
 import org.frisket.material.shelf.ShelfOrder;
 import org.frisket.ui.material.internal.StudioShelf;
+import org.frisket.ui.studio.StepUndo;
 import org.frisket.ui.views.internal.TextKeys;
 
 /** The studio's stock: looked for as one types, in an order, with all that can be done to it. */
@@ -37,7 +38,7 @@ public final class ShelfView extends ViewPart {
 	private final StudioShelf shelf = StudioShelf.get();
 	private final Runnable changed = this::shelfChanged;
 	private ShelfActions actions;
-	private ShelfUndo undo;
+	private StepUndo undo;
 	private ShelfList<ShelvedStock> list = new ShelfList<>(List.of(), ShelvedStock::stock, StockText::words);
 	private ShelfOrder order = ShelfOrder.NAME;
 	private boolean low;
@@ -83,7 +84,7 @@ public final class ShelfView extends ViewPart {
 		canvas.setMenu(new ShelfMenu(canvas, actions).menu());
 		getSite().getService(IContextService.class).activateContext(CONTEXT_ID);
 		new TextKeys(getSite()).activate();
-		undo = new ShelfUndo(getSite(), this::say);
+		undo = new StepUndo(getSite(), shelf.steps(this::say));
 		shelf.addListener(changed);
 		shelfChanged();
 	}

@@ -20,6 +20,7 @@ import org.frisket.orders.customers.CustomerChangedException;
 import org.frisket.orders.customers.Customers;
 import org.frisket.orders.customers.LikeCustomers;
 import org.frisket.studio.Studio;
+import org.frisket.ui.studio.StepUndo;
 import org.frisket.ui.studio.StoreJob;
 import org.frisket.ui.studio.StoreWatch;
 
@@ -184,6 +185,22 @@ final class CustomerDesk {
 	/** What redo would make again; empty for nothing. */
 	Optional<String> redoLabel() {
 		return Optional.ofNullable(history.getRedoOperation(context)).map(IUndoableOperation::getLabel);
+	}
+
+	/** Undo and redo of the customers for a view. @param after told why nothing was done; empty if it was */
+	StepUndo.Steps steps(Consumer<Optional<String>> after) {
+		return new StepUndo.Steps() {
+
+			@Override
+			public Optional<String> label(boolean back) {
+				return back ? undoLabel() : redoLabel();
+			}
+
+			@Override
+			public void step(boolean back) {
+				CustomerDesk.this.step(back, after);
+			}
+		};
 	}
 
 	/** @param back whether the last step is taken back; otherwise it is made again @param after told why not, or nothing */

@@ -24,6 +24,7 @@ import org.frisket.orders.customers.Customer;
 import org.frisket.orders.customers.CustomerField;
 import org.frisket.orders.customers.LikeCustomers;
 import org.frisket.studio.NameKey;
+import org.frisket.ui.studio.StepUndo;
 import org.frisket.ui.views.internal.TextKeys;
 
 /** Whom the studio works for: looked for as one types, with what is known of each and its jobs. */
@@ -37,7 +38,7 @@ public final class CustomersView extends ViewPart {
 	private final CustomerDesk desk = CustomerDesk.get();
 	private final Runnable changed = this::customersChanged;
 	private final CustomerActions actions = new CustomerActions(this);
-	private CustomerUndo undo;
+	private StepUndo undo;
 	private Text filter;
 	private Table list;
 	private Link alike;
@@ -65,7 +66,7 @@ public final class CustomersView extends ViewPart {
 		getSite().setSelectionProvider(jobs.selection());
 		getSite().getService(IContextService.class).activateContext(CONTEXT_ID);
 		new TextKeys(getSite()).activate();
-		undo = new CustomerUndo(getSite(), message -> say(message.orElse(""))); //$NON-NLS-1$
+		undo = new StepUndo(getSite(), CustomerDesk.get().steps(message -> say(message.orElse("")))); //$NON-NLS-1$
 		desk.addListener(changed);
 		customersChanged();
 	}

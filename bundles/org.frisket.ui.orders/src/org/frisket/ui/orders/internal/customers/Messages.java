@@ -42,10 +42,6 @@ final class Messages extends NLS {
 	public static String CustomerField_name;
 	public static String CustomerField_notes;
 	public static String CustomerField_phone;
-	public static String CustomerUndo_noRedo;
-	public static String CustomerUndo_noUndo;
-	public static String CustomerUndo_redo;
-	public static String CustomerUndo_undo;
 	public static String CustomersView_alike;
 	public static String CustomersView_discard;
 	public static String CustomersView_due;

@@ -1,8 +1,7 @@
-package org.frisket.ui.material.internal.shelf;
+package org.frisket.ui.studio;
 
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
@@ -13,27 +12,36 @@ import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.commands.IElementUpdater;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.menus.UIElement;
-import org.frisket.ui.material.internal.StudioShelf;
 
-/** Has undo and redo mean the shelf while its view is active; the menu names the step. */
-final class ShelfUndo {
+/** Has undo and redo mean the steps of one history while its view is active; the menu names the step. */
+public final class StepUndo {
 
-	private final StudioShelf shelf = StudioShelf.get();
+	/** What can be taken back, and made again. Only for the UI thread. */
+	public interface Steps {
+
+		/** The step that is the next. @param back to be taken back, or else made again */
+		Optional<String> label(boolean back);
+
+		/** Takes it. */
+		void step(boolean back);
+	}
+
+	private final Steps steps;
 	private final ICommandService commands;
 	private final Step undo = new Step(true);
 	private final Step redo = new Step(false);
-	private final Consumer<Optional<String>> after;
 
-	ShelfUndo(IWorkbenchPartSite site, Consumer<Optional<String>> after) {
-		this.after = after;
+	public StepUndo(IWorkbenchPartSite site, Steps steps) {
+		this.steps = steps;
 		commands = site.getService(ICommandService.class);
 		IHandlerService handlers = site.getService(IHandlerService.class);
 		handlers.activateHandler(IWorkbenchCommandConstants.EDIT_UNDO, undo);
 		handlers.activateHandler(IWorkbenchCommandConstants.EDIT_REDO, redo);
+		refresh();
 	}
 
 	/** Another step is the next. */
-	void refresh() {
+	public void refresh() {
 		undo.enable();
 		redo.enable();
 		commands.refreshElements(IWorkbenchCommandConstants.EDIT_UNDO, null);
@@ -48,29 +56,22 @@ final class ShelfUndo {
 			this.back = back;
 		}
 
-		private Optional<String> label() {
-			return back ? shelf.undoLabel() : shelf.redoLabel();
-		}
-
 		void enable() {
-			setBaseEnabled(label().isPresent());
+			setBaseEnabled(steps.label(back).isPresent());
 		}
 
 		@Override
 		public Object execute(ExecutionEvent event) {
-			if (back) {
-				shelf.undo(after);
-			} else {
-				shelf.redo(after);
-			}
+			steps.step(back);
 			return null;
 		}
 
 		@Override
 		@SuppressWarnings("rawtypes")
 		public void updateElement(UIElement element, Map parameters) {
-			element.setText(label().map(label -> NLS.bind(back ? Messages.ShelfUndo_undo : Messages.ShelfUndo_redo, label))
-					.orElse(back ? Messages.ShelfUndo_noUndo : Messages.ShelfUndo_noRedo));
+			element.setText(steps.label(back)
+					.map(label -> NLS.bind(back ? Messages.StepUndo_undo : Messages.StepUndo_redo, label))
+					.orElse(back ? Messages.StepUndo_noUndo : Messages.StepUndo_noRedo));
 		}
 	}
 }
