@@ -15,6 +15,7 @@ import org.frisket.cli.line.Conversions;
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
 import org.frisket.cli.orders.OrdersVerb;
+import org.frisket.cli.print.PrintAndCutVerb;
 import org.frisket.cli.print.RegisterVerb;
 import org.frisket.cli.print.TraceVerb;
 import org.frisket.cli.runs.RunVerb;
@@ -35,7 +36,7 @@ import picocli.CommandLine.Spec;
 		synopsisSubcommandLabel = "VERB", subcommands = { ComposeVerb.class, InspectVerb.class, FontsVerb.class,
 				GlyphsVerb.class, ExportVerb.class, CleanVerb.class, ImportVerb.class, StockVerb.class,
 				SettingsVerb.class, ImposeVerb.class, RunVerb.class, TraceVerb.class, RegisterVerb.class,
-				OrdersVerb.class }, //
+				PrintAndCutVerb.class, OrdersVerb.class }, //
 		footer = { "", "Exit status: 0 done; 1 done, but blocking findings remain; 2 wrong use or unreadable input." })
 public final class Frisket implements Runnable {
 

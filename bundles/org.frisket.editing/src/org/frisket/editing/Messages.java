@@ -180,6 +180,7 @@ final class Messages extends NLS {
 	public static String SetLayers_showOne;
 	public static String SetLayers_unlock;
 	public static String SetLayers_unlockOne;
+	public static String SetMarks_name;
 	public static String SheetTargets_part;
 	public static String SheetTargets_parts;
 	public static String StandMatBehind_elements;

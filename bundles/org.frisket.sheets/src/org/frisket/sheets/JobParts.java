@@ -15,6 +15,7 @@ import org.frisket.prepare.PreparedLayer;
  * printed picture. So does what lies across its edge. What lies in a hole of it does not.
  * <li>Elements of a group stay together on each layer; so do weed lines and what they go round.
  * <li>Lines on no such piece are a part by themselves, and so large as their box. What is only printed is none.
+ * <li>What is on a back layer is no part either: it goes with the part it is on the back of.
  * <li>Pieces of an element stay as they are set, unless they are to lie <em>apart</em>: then each of them is a part, and
  * groups do not hold them.
  * </ul>
@@ -36,7 +37,9 @@ public final class JobParts {
 	public static List<SheetPart> of(PreparedJob job, boolean apart, Tolerance tolerance, Monitor monitor) {
 		List<SheetPart> parts = new ArrayList<>();
 		for (PreparedLayer layer : job.layers()) {
-			parts.addAll(new LayerParts(job, layer, apart, tolerance, monitor).parts());
+			if (!layer.layer().isBack()) {
+				parts.addAll(new LayerParts(job, layer, apart, tolerance, monitor).parts());
+			}
 		}
 		return parts;
 	}

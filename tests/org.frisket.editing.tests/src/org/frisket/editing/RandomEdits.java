@@ -27,6 +27,7 @@ import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 import org.frisket.model.Laying;
+import org.frisket.model.MarkKind;
 import org.frisket.model.Mat;
 import org.frisket.model.MatForm;
 import org.frisket.model.Matrix;
@@ -34,6 +35,7 @@ import org.frisket.model.OperationKind;
 import org.frisket.model.Outline;
 import org.frisket.model.PenStyle;
 import org.frisket.model.Placement;
+import org.frisket.model.RegisterMark;
 import org.frisket.model.Sheet;
 import org.frisket.model.TextChange;
 import org.frisket.model.Turning;
@@ -224,6 +226,7 @@ final class RandomEdits {
 		maker(SetLayerStock.class, (job, c) -> new SetLayerStock(c.of(job.getLayers()), c.word()));
 		maker(SetLayers.class, anyOf((job, c) -> SetLayers.visible(c.layers(job), c.coin()),
 				(job, c) -> SetLayers.locked(c.layers(job), c.below(5) == 0)));
+		maker(SetMarks.class, (job, c) -> c.sheet(job, s -> new SetMarks(s, c.marks())));
 		maker(SetMatDistance.class,
 				(job, c) -> c.mats(job).isEmpty() ? null : new SetMatDistance(c.of(c.mats(job)), c.length()));
 		maker(StandMatBehind.class, anyOf(
@@ -388,6 +391,18 @@ final class RandomEdits {
 				sheets.add(sheet);
 			}
 			return sheets;
+		}
+
+		List<RegisterMark> marks() {
+			List<RegisterMark> marks = new ArrayList<>();
+			for (int i = below(4); i > 0; i--) {
+				RegisterMark mark = FrisketFactory.INSTANCE.createRegisterMark();
+				mark.setKind(of(MarkKind.values()));
+				mark.setX(length());
+				mark.setY(length());
+				marks.add(mark);
+			}
+			return marks;
 		}
 
 		Guest guest() {

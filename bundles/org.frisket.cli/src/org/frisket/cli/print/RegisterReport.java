@@ -28,9 +28,10 @@ import com.google.gson.JsonObject;
  * @param places  of the design whose map is asked for
  * @param sigma   standard error of a measured coordinate in mm, given or from the residuals
  * @param printer kept of it
+ * @param scanned what was noticed about the marks in a scan
  */
 record RegisterReport(Registration fit, Optional<MeasuredLengths> lengths, List<Point> places, OptionalDouble sigma,
-		Optional<PrinterProfile> printer) {
+		Optional<PrinterProfile> printer, List<RegisterFinding> scanned) {
 
 	private static final int DECIMALS = 4;
 
@@ -74,10 +75,11 @@ record RegisterReport(Registration fit, Optional<MeasuredLengths> lengths, List<
 	private List<RegisterFinding> findings() {
 		List<RegisterFinding> all = new ArrayList<>(fit.findings());
 		lengths.ifPresent(found -> all.addAll(found.findings()));
+		all.addAll(scanned);
 		return all;
 	}
 
-	private static JsonArray pair(Point point) {
+	static JsonArray pair(Point point) {
 		JsonArray pair = new JsonArray();
 		pair.add(point.x());
 		pair.add(point.y());
@@ -104,7 +106,7 @@ record RegisterReport(Registration fit, Optional<MeasuredLengths> lengths, List<
 		return object;
 	}
 
-	private static JsonObject printer(PrinterProfile profile) {
+	static JsonObject printer(PrinterProfile profile) {
 		JsonObject object = new JsonObject();
 		object.addProperty("name", profile.name());
 		object.addProperty("scaleX", profile.scaleX());
@@ -115,7 +117,7 @@ record RegisterReport(Registration fit, Optional<MeasuredLengths> lengths, List<
 		return object;
 	}
 
-	private static JsonObject finding(RegisterFinding finding) {
+	static JsonObject finding(RegisterFinding finding) {
 		JsonObject object = new JsonObject();
 		object.addProperty("id", finding.id());
 		object.addProperty("severity", word(finding.severity()));

@@ -1,6 +1,7 @@
 package org.frisket.cli.print;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
 import org.frisket.cli.line.VerbOptions;
 import org.frisket.geometry.Point;
+import org.frisket.print.marks.MarkPlan;
 import org.frisket.print.register.FitKind;
 import org.frisket.print.register.MeasuredLengths;
 import org.frisket.print.register.PrinterProfile;
@@ -29,14 +31,23 @@ import picocli.CommandLine.Option;
 @Command(name = "register", description = "Tells how a printed sheet lies from its register marks as designed and as measured. Lengths without a unit are mm.", sortOptions = false)
 public final class RegisterVerb implements Callable<Integer> {
 
-	@Option(names = "--design", required = true, paramLabel = "X,Y;...", converter = MarkText.PlacesConversion.class, description = "Where the marks are in the design, such as \"10,10;290,10;290,190;10,190\".")
+	@Option(names = "--design", paramLabel = "X,Y;...", converter = MarkText.PlacesConversion.class, description = "Where the marks are in the design, such as \"10,10;290,10;290,190;10,190\".")
 	private MarkText.Places design;
+
+	@Option(names = "--sheet", paramLabel = "JOB#SHEET", description = "Instead, a sheet of a job that keeps marks, such as tags.frjob#2; the first if no number is given.")
+	private String sheet;
 
 	@Option(names = "--measured", paramLabel = "X,Y;...", converter = MarkText.PlacesConversion.class, description = "Where they were measured, in the same order.")
 	private MarkText.Places measured;
 
 	@Option(names = "--lengths", paramLabel = "A-B=LENGTH;...", converter = MarkText.LengthsConversion.class, description = "Instead, how far they are apart, such as \"1-2=280.4;1-3=333.1\"; four marks have six lengths, of which five are needed.")
 	private MarkText.Lengths lengths;
+
+	@Option(names = "--scan", paramLabel = "PICTURE", description = "Instead, a scan in which they are looked for; places are in mm from its upper left corner. Of marks given by --design the first is a pennant and the others are discs of 5mm.")
+	private Path scan;
+
+	@Option(names = "--dpi", paramLabel = "N", description = "Of the scan (default what its file says).")
+	private Double dpi;
 
 	@Option(names = "--fit", paramLabel = "FIT", defaultValue = "similarity", description = "What the sheet may have done: rigid (moved, turned), similarity (scaled too), affine (stretched and skewed too) or projective (seen from aslant); default ${DEFAULT-VALUE}.")
 	private FitKind kind;
@@ -59,19 +70,27 @@ public final class RegisterVerb implements Callable<Integer> {
 	@Override
 	public Integer call() throws Refusal {
 		verb.chooseStudio();
-		if ((measured == null) == (lengths == null)) {
-			throw new Refusal("say what was measured, either by --measured or by --lengths");
+		if ((design == null) == (sheet == null)) {
+			throw new Refusal("say which marks, either by --design or by --sheet");
 		}
+		if ((measured == null ? 0 : 1) + (lengths == null ? 0 : 1) + (scan == null ? 0 : 1) != 1) {
+			throw new Refusal("say what was measured, either by --measured or by --lengths, or give a --scan");
+		}
+		Optional<MarkPlan> plan = sheet == null ? Optional.empty() : Optional.of(MarkedSheet.ofJob(sheet));
+		List<Point> marks = plan.isPresent() ? plan.get().places() : design.points();
 		RegisterReport report;
 		try {
 			Optional<MeasuredLengths> found = lengths == null ? Optional.empty()
-					: Optional.of(MeasuredLengths.of(design.points(), lengths.lengths()));
-			Registration fit = Registration.fit(kind, design.points(),
-					found.map(MeasuredLengths::places).orElseGet(() -> measured.points()));
+					: Optional.of(MeasuredLengths.of(marks, lengths.lengths()));
+			Optional<ScanFile> scanned = scan == null ? Optional.empty()
+					: Optional.of(ScanFile.of(scan, dpi, plan.isPresent() ? plan.get() : MarkedSheet.usual(marks)));
+			Registration fit = scanned.isPresent() ? scanned.get().registration(kind)
+					: Registration.fit(kind, marks, found.map(MeasuredLengths::places).orElseGet(() -> measured.points()));
 			Optional<PrinterProfile> profile = printer == null ? Optional.empty()
 					: Optional.of(PrinterProfile.of(printer, fit, LocalDate.now()));
 			report = new RegisterReport(fit, found, at == null ? List.<Point>of() : at.points(),
-					sigma == null ? fit.sigma() : OptionalDouble.of(sigma), profile);
+					sigma == null ? fit.sigma() : OptionalDouble.of(sigma), profile,
+					scanned.map(each -> each.found().findings()).orElse(List.of()));
 		} catch (RegisterException e) {
 			throw new Refusal(e);
 		}

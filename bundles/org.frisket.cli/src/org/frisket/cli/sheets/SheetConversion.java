@@ -8,7 +8,7 @@ import org.frisket.material.sizes.PaperSize;
 import picocli.CommandLine.ITypeConverter;
 
 /** The sides of a sheet, such as {@code 12x12in}, or a size that has a name, such as {@code A4}, which stands upright. */
-final class SheetConversion implements ITypeConverter<Conversions.Box> {
+public final class SheetConversion implements ITypeConverter<Conversions.Box> {
 
 	@Override
 	public Conversions.Box convert(String text) {

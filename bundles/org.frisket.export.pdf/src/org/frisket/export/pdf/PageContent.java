@@ -9,16 +9,15 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.PDPageContentStream.AppendMode;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
 import org.apache.pdfbox.pdmodel.graphics.color.PDDeviceRGB;
 import org.apache.pdfbox.pdmodel.graphics.state.PDExtendedGraphicsState;
 import org.apache.pdfbox.util.Matrix;
 import org.frisket.geometry.Contour;
-import org.frisket.geometry.Cubic;
 import org.frisket.geometry.Monitor;
-import org.frisket.geometry.Point;
-import org.frisket.geometry.Segment;
 import org.frisket.geometry.Transform;
 import org.frisket.model.Layer;
 import org.frisket.model.Operation;
@@ -34,7 +33,7 @@ import org.frisket.prepare.PreparedPicture;
  * What is on the page: printed things first, then a group for each step. Steps are stroked and never filled, with unbroken
  * lines, so that a machine finds none that is only a look; a crease or perforation that is worked in dashes is drawn in them.
  */
-final class PageContent implements AutoCloseable {
+public final class PageContent implements AutoCloseable {
 
 	private static final Pattern COLOUR = Pattern.compile("#[0-9a-fA-F]{6}");
 	/** The unit square of a PDF's pictures has its first row at the top. */
@@ -52,11 +51,17 @@ final class PageContent implements AutoCloseable {
 
 	/** @param lineWidth in mm */
 	PageContent(PdfFile file, PageFrame frame, double lineWidth) throws IOException {
+		this(file, file.page(), frame, lineWidth);
+	}
+
+	/** Above what is on a page already. @param lineWidth in mm */
+	public PageContent(PdfFile file, PDPage page, PageFrame frame, double lineWidth) throws IOException {
 		this.file = file;
 		this.frame = frame;
 		this.lineWidth = (float) (lineWidth * frame.scale());
 		toPage = frame.toPage();
-		stream = new PDPageContentStream(file.document(), file.page());
+		stream = page.hasContents() ? new PDPageContentStream(file.document(), page, AppendMode.APPEND, true, true)
+				: new PDPageContentStream(file.document(), page);
 	}
 
 	/** Pictures, and regions and lines in the colour of their layer. */
@@ -73,7 +78,7 @@ final class PageContent implements AutoCloseable {
 	}
 
 	/** What machines do. */
-	void steps(PreparedJob job, Monitor monitor) throws IOException {
+	public void steps(PreparedJob job, Monitor monitor) throws IOException {
 		int done = 0;
 		for (OperationKind kind : Step.WORKED) {
 			monitor.worked((double) done++ / Step.WORKED.size());
@@ -184,37 +189,8 @@ final class PageContent implements AutoCloseable {
 		}
 	}
 
-	/** As one path; whether there is anything of it. */
 	private boolean trace(List<Contour> contours) throws IOException {
-		boolean any = false;
-		for (Contour contour : contours) {
-			if (!contour.isEmpty()) {
-				trace(contour);
-				any = true;
-			}
-		}
-		return any;
-	}
-
-	private void trace(Contour contour) throws IOException {
-		Point start = toPage.apply(contour.start());
-		stream.moveTo((float) start.x(), (float) start.y());
-		List<Segment> segments = contour.segments();
-		for (int i = 0; i < segments.size(); i++) {
-			Segment segment = segments.get(i);
-			Point end = toPage.apply(segment.end());
-			if (segment instanceof Cubic c) {
-				Point one = toPage.apply(c.control1());
-				Point two = toPage.apply(c.control2());
-				stream.curveTo((float) one.x(), (float) one.y(), (float) two.x(), (float) two.y(), (float) end.x(),
-						(float) end.y());
-			} else if (!contour.isClosed() || i < segments.size() - 1) {
-				stream.lineTo((float) end.x(), (float) end.y());
-			}
-		}
-		if (contour.isClosed()) {
-			stream.closePath();
-		}
+		return PagePath.trace(contours, toPage, stream);
 	}
 
 	/** One line of words along the lower edge of the page. */

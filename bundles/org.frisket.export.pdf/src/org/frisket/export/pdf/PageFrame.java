@@ -12,7 +12,7 @@ import org.frisket.geometry.Transform;
  * @param trim  what is left when the margin is cut off
  * @param units 1/72 inch each, in a unit of the page: 1, but for pages that would be larger than readers allow
  */
-record PageFrame(Bounds page, Bounds trim, int units) {
+public record PageFrame(Bounds page, Bounds trim, int units) {
 
 	private static final double POINTS_PER_MM = 72 / 25.4;
 	/** The largest and the smallest side in units: ISO 32000-1, annex C.2. */
@@ -20,13 +20,16 @@ record PageFrame(Bounds page, Bounds trim, int units) {
 	private static final double LEAST = 3;
 
 	static PageFrame of(Handoff handoff, double margin) {
-		Bounds page = handoff.page(margin);
+		return of(handoff.page(margin), handoff.page(0));
+	}
+
+	public static PageFrame of(Bounds page, Bounds trim) {
 		double longest = Math.max(page.width(), page.height()) * POINTS_PER_MM;
-		return new PageFrame(page, handoff.page(0), (int) Math.max(1, Math.ceil(longest / MOST)));
+		return new PageFrame(page, trim, (int) Math.max(1, Math.ceil(longest / MOST)));
 	}
 
 	/** Units of the page in a millimetre. */
-	double scale() {
+	public double scale() {
 		return POINTS_PER_MM / units;
 	}
 
@@ -38,7 +41,7 @@ record PageFrame(Bounds page, Bounds trim, int units) {
 		return Math.max(LEAST, page.height() * scale());
 	}
 
-	Transform toPage() {
+	public Transform toPage() {
 		double scale = scale();
 		return new Transform(scale, 0, 0, -scale, -page.minX() * scale, height() + page.minY() * scale);
 	}
@@ -48,10 +51,15 @@ record PageFrame(Bounds page, Bounds trim, int units) {
 	}
 
 	PDRectangle trimBox() {
+		return box(trim);
+	}
+
+	/** A part of the page as one of its boxes. */
+	public PDRectangle box(Bounds part) {
 		double scale = scale();
-		return new PDRectangle((float) ((trim.minX() - page.minX()) * scale),
-				(float) (height() - (trim.maxY() - page.minY()) * scale), (float) (trim.width() * scale),
-				(float) (trim.height() * scale));
+		return new PDRectangle((float) ((part.minX() - page.minX()) * scale),
+				(float) (height() - (part.maxY() - page.minY()) * scale), (float) (part.width() * scale),
+				(float) (part.height() * scale));
 	}
 
 	/** Whether anything is left when the margin is cut off. */

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +18,6 @@ import java.util.Map;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.cos.COSString;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -25,6 +25,7 @@ import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
+import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentGroup;
@@ -38,23 +39,31 @@ import org.frisket.model.Layer;
 import org.frisket.prepare.pictures.PictureFile;
 
 /**
- * One document of one page, with its groups and what describes it. No clock is asked and nothing is left to chance: the same
+ * One document with its pages, its groups and what describes it. No clock is asked and nothing is left to chance: the same
  * content makes the same bytes.
  */
-final class PdfFile implements AutoCloseable {
+public final class PdfFile implements AutoCloseable {
 
 	private static final String CREATOR = "Frisket";
 
 	private final PDDocument document = new PDDocument();
-	private final PDPage page;
 	private final Map<Step, PDOptionalContentGroup> steps = new LinkedHashMap<>();
 	private final Map<Layer, PDOptionalContentGroup> layers = new LinkedHashMap<>();
 	private final Map<ImageBytes, PDImageXObject> images = new LinkedHashMap<>();
 
-	PdfFile(PageFrame frame) {
+	public PdfFile() {
 		document.getDocument().setVersion(1.7f);
 		document.getDocumentCatalog().setVersion("1.7");
-		page = new PDPage(frame.mediaBox());
+	}
+
+	PdfFile(PageFrame frame) {
+		this();
+		addPage(frame);
+	}
+
+	/** All boxes but that of what is cut off are the whole page. */
+	public PDPage addPage(PageFrame frame) {
+		PDPage page = new PDPage(frame.mediaBox());
 		page.setCropBox(frame.mediaBox());
 		page.setBleedBox(frame.mediaBox());
 		page.setTrimBox(frame.hasTrim() ? frame.trimBox() : frame.mediaBox());
@@ -62,18 +71,19 @@ final class PdfFile implements AutoCloseable {
 			page.setUserUnit(frame.units());
 		}
 		document.addPage(page);
+		return page;
 	}
 
-	PDDocument document() {
+	public PDDocument document() {
 		return document;
 	}
 
 	PDPage page() {
-		return page;
+		return document.getPage(0);
 	}
 
 	/** The group of a step; it is there from the first time it is asked for. */
-	PDOptionalContentGroup group(Step step) {
+	public PDOptionalContentGroup group(Step step) {
 		return steps.computeIfAbsent(step, key -> {
 			PDOptionalContentGroup group = new PDOptionalContentGroup(step.name());
 			step.standard().ifPresent(standard -> {
@@ -94,7 +104,7 @@ final class PdfFile implements AutoCloseable {
 	}
 
 	/** As it is in its file: what JPEG has thrown away already is all that is lost. Copies share it. */
-	PDImageXObject image(ImageBytes bytes) throws IOException {
+	public PDImageXObject image(ImageBytes bytes) throws IOException {
 		PDImageXObject image = images.get(bytes);
 		if (image == null) {
 			image = embedded(bytes);
@@ -112,10 +122,16 @@ final class PdfFile implements AutoCloseable {
 		}
 	}
 
-	/** After this nothing can be added. */
 	void write(Handoff handoff, OutputStream out) throws IOException {
+		Job job = handoff.job().job();
+		write(job.getTitle() == null ? "" : job.getTitle(),
+				job.getNumber() == null ? "" : NLS.bind(Messages.PdfFile_subject, job.getNumber()), out);
+	}
+
+	/** After this nothing can be added. @param title empty for none @param subject empty for none */
+	public void write(String title, String subject, OutputStream out) throws IOException {
 		byte[] digest = digest();
-		describe(handoff.job().job(), digest);
+		describe(title, subject, digest);
 		PDDocumentCatalog catalog = document.getDocumentCatalog();
 		if (!steps.isEmpty()) {
 			catalog.setOCProperties(groups());
@@ -130,9 +146,7 @@ final class PdfFile implements AutoCloseable {
 		document.save(new KeptOpen(out), CompressParameters.NO_COMPRESSION);
 	}
 
-	private void describe(Job job, byte[] digest) throws IOException {
-		String title = job.getTitle() == null ? "" : job.getTitle();
-		String subject = job.getNumber() == null ? "" : NLS.bind(Messages.PdfFile_subject, job.getNumber());
+	private void describe(String title, String subject, byte[] digest) throws IOException {
 		PDDocumentInformation information = document.getDocumentInformation();
 		if (!title.isEmpty()) {
 			information.setTitle(title);
@@ -177,14 +191,17 @@ final class PdfFile implements AutoCloseable {
 		return new PDOptionalContentProperties(properties);
 	}
 
-	/** Of what is on the page, so that documents that differ have ids that do. */
+	/** Of what is on the pages, so that documents that differ have ids that do. */
 	private byte[] digest() throws IOException {
 		try {
 			MessageDigest sha = MessageDigest.getInstance("SHA-256");
-			sha.update(page.getMediaBox().toString().getBytes(StandardCharsets.UTF_8));
-			COSStream content = (COSStream) page.getCOSObject().getDictionaryObject(COSName.CONTENTS);
-			try (InputStream packed = new DigestInputStream(content.createRawInputStream(), sha)) {
-				packed.transferTo(OutputStream.nullOutputStream());
+			for (PDPage page : document.getPages()) {
+				sha.update(page.getMediaBox().toString().getBytes(StandardCharsets.UTF_8));
+				for (Iterator<PDStream> contents = page.getContentStreams(); contents.hasNext();) {
+					try (InputStream packed = new DigestInputStream(contents.next().getCOSObject().createRawInputStream(), sha)) {
+						packed.transferTo(OutputStream.nullOutputStream());
+					}
+				}
 			}
 			return sha.digest();
 		} catch (NoSuchAlgorithmException never) {

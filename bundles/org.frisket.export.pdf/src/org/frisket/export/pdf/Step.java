@@ -16,17 +16,17 @@ import org.frisket.model.OperationKind;
  * @param colorant name of the separation, the same in all languages; empty for what is printed
  * @param colour   what it looks like where nobody separates, as {@code #rrggbb}
  */
-record Step(String name, Optional<Standard> standard, String colorant, String colour) {
+public record Step(String name, Optional<Standard> standard, String colorant, String colour) {
 
 	/** @param type of the group; empty where the standard has none */
-	record Standard(String group, Optional<String> type) {
+	public record Standard(String group, Optional<String> type) {
 	}
 
 	/** What machines do, in the order in which it is painted. */
 	static final List<OperationKind> WORKED = List.of(OperationKind.DRAW, OperationKind.CREASE, OperationKind.PERFORATE,
 			OperationKind.KISS_CUT, OperationKind.CUT);
 
-	static Step of(OperationKind kind) {
+	public static Step of(OperationKind kind) {
 		return switch (kind) {
 		case CUT -> worked(Messages.Step_cut, "Cutting", kind);
 		case KISS_CUT -> worked(Messages.Step_kissCut, "PartialCutting", kind);
@@ -41,6 +41,11 @@ record Step(String name, Optional<Standard> standard, String colorant, String co
 	private static Step worked(String name, String type, OperationKind kind) {
 		return new Step(name, Optional.of(new Standard("Structural", Optional.of(type))), OperationInk.word(kind),
 				OperationInk.of(kind).colour());
+	}
+
+	/** Something printed that is no art, and no step of the standard either. */
+	public static Step printed(String name) {
+		return new Step(name, Optional.empty(), "", "#000000");
 	}
 
 	/** What tells people which sheet this is. */

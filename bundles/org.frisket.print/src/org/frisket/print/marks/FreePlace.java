@@ -1,12 +1,13 @@
 package org.frisket.print.marks;
 
+import java.util.Optional;
 import java.util.function.Predicate;
 
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Point;
 
 /** The free place of a sheet that is nearest to a wished one, out of a grid from edge to edge. */
-final class FreePlace {
+public final class FreePlace {
 
 	/** Places that are tried along the longer side. */
 	private static final int STEPS = 150;
@@ -15,18 +16,17 @@ final class FreePlace {
 	}
 
 	/**
-	 * Where something may stand.
+	 * Where something may stand; empty if there is no such place.
 	 *
 	 * @param extent of it, about its own origin @param area that it has to stay in @param free whether a box is
-	 * @return null if there is no such place
 	 */
-	static Point nearest(Point wished, Bounds extent, Bounds area, Predicate<Bounds> free) {
+	public static Optional<Point> nearest(Point wished, Bounds extent, Bounds area, Predicate<Bounds> free) {
 		double left = area.minX() - extent.minX();
 		double top = area.minY() - extent.minY();
 		double width = area.maxX() - extent.maxX() - left;
 		double height = area.maxY() - extent.maxY() - top;
 		if (!(width > 0 && height > 0)) {
-			return null;
+			return Optional.empty();
 		}
 		double step = Math.max(width, height) / STEPS;
 		int columns = (int) Math.max(1, Math.floor(width / step));
@@ -40,6 +40,6 @@ final class FreePlace {
 				}
 			}
 		}
-		return best;
+		return Optional.ofNullable(best);
 	}
 }

@@ -55,12 +55,9 @@ public record MarkPlacement(MarkDesign design, int count, double gap) {
 	 */
 	public Bounds codeRoom(MarkPlan plan, double side, List<Bounds> parts) throws RegisterException {
 		Bounds square = new Bounds(0, 0, side, side);
-		Point best = FreePlace.nearest(new Point((plan.width() - side) / 2, 0), square, plan.printable(),
-				box -> isFree(box, parts, plan.marks()));
-		if (best == null) {
-			throw new RegisterException(Messages.MarkPlacement_noRoomForCode);
-		}
-		return square.moved(best);
+		return FreePlace
+				.nearest(new Point((plan.width() - side) / 2, 0), square, plan.printable(), box -> isFree(box, parts, plan.marks()))
+				.map(square::moved).orElseThrow(() -> new RegisterException(Messages.MarkPlacement_noRoomForCode));
 	}
 
 	/** Four corners, one of them left; then middles of sides, also off. */
@@ -84,9 +81,8 @@ public record MarkPlacement(MarkDesign design, int count, double gap) {
 		MarkDesign drawn = index == 0 ? design.as(MarkKind.PENNANT) : design;
 		double turn = drawn.kind() == MarkKind.CORNER ? inwards(target, width, height) : 0;
 		Bounds extent = drawn.shape(Point.ORIGIN, turn).bounds();
-		Point best = FreePlace.nearest(target, extent, new Bounds(margin, margin, width - margin, height - margin),
-				box -> isFree(box, parts, before));
-		return best == null ? null : new Mark(drawn, best, turn);
+		return FreePlace.nearest(target, extent, new Bounds(margin, margin, width - margin, height - margin),
+				box -> isFree(box, parts, before)).map(best -> new Mark(drawn, best, turn)).orElse(null);
 	}
 
 	private boolean isFree(Bounds mark, List<Bounds> parts, List<Mark> before) {
