@@ -50,9 +50,17 @@ public final class OrderBook {
 		transactions = new Transactions(studio, clock);
 	}
 
-	/** Jobs, the latest number first. @param most how many at most */
+	/** Jobs that can be read, the latest number first. @param most how many at most */
 	public List<Entry> list(long most) throws IOException, OrderException {
 		return transactions.read(connection -> JobRows.list(connection, most));
+	}
+
+	/**
+	 * The numbers of those that no list has, since their rows are damaged or come from a newer Frisket; the latest first.
+	 * Whoever asks for one of them is told why.
+	 */
+	public List<Long> unreadable() throws IOException, OrderException {
+		return transactions.read(JobRows::unreadable);
 	}
 
 	/** What was changed at that time or later; a desk whose clock is slow may have changed something that is not in it. */

@@ -37,8 +37,9 @@ import org.junit.jupiter.api.io.TempDir;
 class FourDesksTest {
 
 	private static final int DESKS = 4;
-	private static final int FEW = 240;
-	private static final int FEW_IN_FOLDER = 24;
+	private static final int DESKS_IN_FOLDER = 2;
+	private static final int FEW = 120;
+	private static final int FEW_IN_FOLDER = 16;
 	private static final int JOBS = 6;
 
 	@TempDir
@@ -76,7 +77,7 @@ class FourDesksTest {
 		try (PostgresServer server = PostgresServer.start()) {
 			StudioFolder studio = studio(server.address());
 			List<Path> logs = new ArrayList<>();
-			List<Process> desks = start(studio, server.address(), edits, logs);
+			List<Process> desks = start(studio, server.address(), DESKS, edits, logs);
 			for (int third = 1; third < 3; third++) {
 				await(desks, logs, edits * third / 3);
 				server.restart();
@@ -94,7 +95,7 @@ class FourDesksTest {
 	void nothingIsLostOrDoneTwiceInAFolder() throws Exception {
 		StudioFolder studio = studio("");
 		List<Path> logs = new ArrayList<>();
-		List<Said> said = end(start(studio, "", FEW_IN_FOLDER, logs), logs);
+		List<Said> said = end(start(studio, "", DESKS_IN_FOLDER, FEW_IN_FOLDER, logs), logs);
 		assertEquals(FEW_IN_FOLDER, said.size());
 		compare(studio, said);
 	}
@@ -110,11 +111,11 @@ class FourDesksTest {
 		return studio;
 	}
 
-	private List<Process> start(StudioFolder studio, String address, int edits, List<Path> logs) throws IOException {
+	private List<Process> start(StudioFolder studio, String address, int count, int edits, List<Path> logs) throws IOException {
 		List<Process> desks = new ArrayList<>();
-		for (int desk = 0; desk < DESKS; desk++) {
+		for (int desk = 0; desk < count; desk++) {
 			List<String> arguments = new ArrayList<>(List.of(studio.path().toString(), address, "Desk" + desk,
-					Integer.toString(desk), Integer.toString(edits / DESKS)));
+					Integer.toString(desk), Integer.toString(edits / count)));
 			LongStream.rangeClosed(1, JOBS).forEach(job -> arguments.add(Long.toString(job)));
 			logs.add(home.resolve("desk" + desk + ".txt"));
 			desks.add(OtherProgram.of(Desk.class, arguments.toArray(String[]::new)).redirectOutput(logs.get(desk).toFile())

@@ -9,6 +9,7 @@ import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
 import org.frisket.model.Stage;
 import org.frisket.orders.Entry;
+import org.frisket.orders.OrderBook;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -49,6 +50,10 @@ final class OrdersListVerb implements Callable<Integer> {
 				.filter(entry -> before == null || entry.due().filter(due -> due.isBefore(before)).isPresent())
 				.filter(this::hasWords).limit(Math.max(0, most)).toList();
 		new OrderReport(orders.out(), orders.isJson()).list(entries, today);
+		for (long number : orders.book(OrderBook::unreadable)) {
+			orders.err().println("job " + number + " is missing in this list: it cannot be read. orders show " + number
+					+ " says why.");
+		}
 		return Status.DONE;
 	}
 

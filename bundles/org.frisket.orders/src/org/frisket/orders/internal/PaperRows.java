@@ -16,9 +16,10 @@ public final class PaperRows {
 
 	/** The oldest first. */
 	public static List<Paper> list(Connection connection, String job) throws SQLException {
-		return Sql.list(connection, "SELECT kind, made_at, person, remark FROM orders_paper WHERE job = ? ORDER BY place",
-				row -> new Paper(PaperKind.valueOf(row.getString(1)), JobRows.instant(row, 2), row.getString(3),
-						row.getString(4)),
+		return Sql.list(connection, "SELECT p.kind, p.made_at, p.person, p.remark, j.number FROM orders_paper p "
+				+ "JOIN orders_job j ON j.id = p.job WHERE p.job = ? ORDER BY p.place",
+				row -> new Paper(Unreadable.value(PaperKind.class, row.getString(1), row.getLong(5)), JobRows.instant(row, 2),
+						row.getString(3), row.getString(4)),
 				job);
 	}
 

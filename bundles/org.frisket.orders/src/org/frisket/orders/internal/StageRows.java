@@ -20,13 +20,13 @@ public final class StageRows {
 
 	/** The oldest first. */
 	public static List<StageChange> list(Connection connection, String job) throws SQLException {
-		return Sql.list(connection, "SELECT changed_at, person, from_stage, to_stage, remark FROM orders_stage_change "
-				+ "WHERE job = ? ORDER BY place", row -> {
+		return Sql.list(connection, "SELECT c.changed_at, c.person, c.from_stage, c.to_stage, c.remark, j.number "
+				+ "FROM orders_stage_change c JOIN orders_job j ON j.id = c.job WHERE c.job = ? ORDER BY c.place", row -> {
 					StageChange change = FrisketFactory.INSTANCE.createStageChange();
 					change.setAt(JobRows.instant(row, 1));
 					change.setWho(row.getString(2));
-					change.setFrom(Stage.valueOf(row.getString(3)));
-					change.setTo(Stage.valueOf(row.getString(4)));
+					change.setFrom(Unreadable.value(Stage.class, row.getString(3), row.getLong(6)));
+					change.setTo(Unreadable.value(Stage.class, row.getString(4), row.getLong(6)));
 					change.setRemark(row.getString(5).isEmpty() ? null : row.getString(5));
 					return change;
 				}, job);

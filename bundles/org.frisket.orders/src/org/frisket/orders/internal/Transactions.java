@@ -66,6 +66,8 @@ public final class Transactions {
 	private static <T> T stopped(Task<T> task, Connection connection) throws SQLException, Stopped {
 		try {
 			return task.with(connection);
+		} catch (Unreadable e) {
+			throw new Stopped(new OrderException(e.getMessage(), e));
 		} catch (IOException | OrderException e) {
 			throw new Stopped(e);
 		}

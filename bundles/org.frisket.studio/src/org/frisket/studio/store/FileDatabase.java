@@ -83,18 +83,26 @@ record FileDatabase(StudioFolder studio) implements Database {
 
 	/**
 	 * On a copy, which then takes the place of the file: H2 cannot take back what a migration did to its tables before it
-	 * failed.
+	 * failed. A file that needs none is tidied if it is time for that.
 	 */
 	private static void bringUpToDate(Path file, Set<Area> areas) throws IOException {
 		Versions versions = new Versions(file, H2File::reason);
+		TidyFile tidy = new TidyFile(file);
 		Path copy = file.resolveSibling("studio-update" + H2File.ENDING);
 		try {
+			tidy.sweep();
 			if (Files.exists(file)) {
+				boolean upToDate;
 				// To read is enough for that, and writes nothing.
 				try (Connection connection = H2File.open(file, true)) {
-					if (versions.pending(connection, areas).isEmpty()) {
+					upToDate = versions.pending(connection, areas).isEmpty();
+					if (upToDate && !tidy.isTime(connection)) {
 						return;
 					}
+				}
+				if (upToDate) {
+					tidy.write();
+					return;
 				}
 				Files.copy(file, copy, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.COPY_ATTRIBUTES);
 			} else {

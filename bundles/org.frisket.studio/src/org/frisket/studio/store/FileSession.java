@@ -12,7 +12,7 @@ import org.frisket.model.WholeFile;
 /** The one connection to a file; transactions of several threads come one after the other. */
 final class FileSession implements Session {
 
-	/** In bytes: what H2 needs at most to write a change, and to tidy up. */
+	/** In bytes: what H2 needs at most to write a change. */
 	private static final long ROOM = 8L << 20;
 
 	private final Path file;

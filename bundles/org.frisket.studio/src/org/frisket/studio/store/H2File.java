@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.sql.Statement;
 
 import org.eclipse.osgi.util.NLS;
 import org.h2.api.ErrorCode;
@@ -20,8 +21,15 @@ final class H2File {
 
 	static final String ENDING = ".mv.db";
 
+	private static final String SYSTEM = "file";
+
 	/** No dialect, no trace files in the studio's folder. */
 	private static final String SETTINGS = ";MODE=STRICT;TRACE_LEVEL_FILE=0;TRACE_LEVEL_SYSTEM_OUT=0;LOCK_TIMEOUT=5000";
+	/**
+	 * Nothing that was written is moved or written over. H2 would do so at each closing and in between, and a program that
+	 * is killed then loses what was kept. See {@link TidyFile} for what comes in its place.
+	 */
+	private static final String ADDED_TO = ";MAX_COMPACT_TIME=0;AUTO_COMPACT_FILL_RATE=0;REUSE_SPACE=FALSE";
 	private static final String READ_ONLY = ";ACCESS_MODE_DATA=r";
 
 	/** As Linux, macOS and Windows say it in English. */
@@ -32,13 +40,28 @@ final class H2File {
 
 	/** @throws SQLException if it cannot be opened or made */
 	static Connection open(Path file, boolean readOnly) throws SQLException, StoreException {
+		return open(SYSTEM, file, readOnly);
+	}
+
+	/** The same. @param system which of H2's file systems reads and writes it */
+	static Connection open(String system, Path file, boolean readOnly) throws SQLException, StoreException {
+		return connect(place(system, file) + SETTINGS + ADDED_TO + (readOnly ? READ_ONLY : ""));
+	}
+
+	/** Writes a file anew, without what was replaced in it. It must not be in use, and is lost if that is broken off. */
+	static void compact(Path file) throws SQLException, StoreException {
+		try (Connection connection = connect(place(SYSTEM, file) + SETTINGS); Statement statement = connection.createStatement()) {
+			statement.execute("SHUTDOWN COMPACT");
+		}
+	}
+
+	private static String place(String system, Path file) throws StoreException {
 		String path = file.toAbsolutePath().toString();
 		// Behind a semicolon the rest of the name would be taken for settings, and there is no way to quote one.
 		if (path.indexOf(';') >= 0) {
 			throw new StoreException(file, Messages.Store_semicolon);
 		}
-		return connect("file:" + path.substring(0, path.length() - ENDING.length()) + SETTINGS
-				+ (readOnly ? READ_ONLY : ""));
+		return system + ":" + path.substring(0, path.length() - ENDING.length());
 	}
 
 	/** An empty one in memory, gone when the connection is closed. */
