@@ -14,8 +14,7 @@ import org.frisket.orders.Entry;
 import org.frisket.orders.OrderBook;
 import org.frisket.orders.OrderException;
 import org.frisket.orders.stages.StageRuleException;
-import org.frisket.orders.stages.StageRules;
-import org.frisket.orders.work.again.MadeWith;
+import org.frisket.orders.work.JobStages;
 import org.frisket.prepare.Finding;
 import org.frisket.studio.StudioFolder;
 
@@ -53,11 +52,9 @@ final class OrdersStageVerb implements Callable<Integer> {
 		}
 		Stage to = undo ? null : OrderReport.stage(stage);
 		Entry entry = orders.desk(studio -> {
-			Entry moved = moved(studio, to);
-			if (to == Stage.CUT) {
-				MadeWith.keep(studio, number);
-			}
-			return moved;
+			JobStages.Moved moved = moved(studio, to);
+			moved.notes().forEach(note -> orders.err().println("caution: " + note));
+			return moved.entry();
 		});
 		OrderReport report = new OrderReport(orders.out(), orders.isJson());
 		if (orders.isJson()) {
@@ -68,16 +65,16 @@ final class OrdersStageVerb implements Callable<Integer> {
 		return Status.DONE;
 	}
 
-	private Entry moved(StudioFolder studio, Stage to) throws IOException, OrderException, Refusal {
-		OrderBook book = new OrderBook(studio);
+	private JobStages.Moved moved(StudioFolder studio, Stage to) throws IOException, OrderException, Refusal {
+		JobStages stages = new JobStages(studio);
 		if (undo) {
-			return book.undoStage(number, orders.person());
+			return new JobStages.Moved(stages.undo(number, orders.person()), List.of());
 		}
 		if (anyway) {
-			return book.stage(number, to, orders.person(), remark);
+			return stages.moveAnyway(number, to, orders.person(), remark);
 		}
 		try {
-			return book.stage(number, to, orders.person(), remark, new StageRules(studio).gate(() -> blocking(book)));
+			return stages.move(number, to, orders.person(), remark, () -> blocking(new OrderBook(studio)));
 		} catch (StageRuleException against) {
 			throw new Refusal(against.getMessage() + "; --anyway does it this once");
 		}

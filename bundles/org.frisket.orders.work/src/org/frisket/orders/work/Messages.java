@@ -10,6 +10,7 @@ final class Messages extends NLS {
 	public static String Gang_remark;
 	public static String Gang_stage;
 	public static String Gang_title;
+	public static String JobStages_forgotten;
 	public static String RunBook_cut;
 	public static String RunBook_noRun;
 	public static String RunBook_nothingSaid;

@@ -79,7 +79,7 @@ public final class RunBook {
 	public RunResult mark(long number, RunMark mark, String person) throws IOException, OrderException {
 		List<Run> proven = mark.wentWell() ? ProvenSettings.of(studio, find(number), mark.remark(), transactions.now())
 				: List.of();
-		return transactions.change(connection -> {
+		return remembered(transactions.change(connection -> {
 			PlannedRun run = find(connection, number);
 			CheckedMark.check(run, mark);
 			Instant now = transactions.now();
@@ -94,7 +94,15 @@ public final class RunBook {
 				close(stages, connection, run, mark, place, now, remark);
 			}
 			return new RunResult(find(connection, number), moves, notes);
-		});
+		}));
+	}
+
+	/** What jobs were made with is looked up when they are cut for good; it takes nothing back if it cannot be. */
+	private RunResult remembered(RunResult result) {
+		List<String> notes = new ArrayList<>(result.notes());
+		result.moves().stream().filter(move -> move.to() == Stage.CUT)
+				.forEach(move -> JobStages.remember(studio, move.number()).ifPresent(notes::add));
+		return new RunResult(result.run(), result.moves(), notes);
 	}
 
 	private static List<RunResult.Move> follow(StageFollow stages, PlannedRun run, Step step, int place, String remark)

@@ -1,6 +1,7 @@
 package org.frisket.ui.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -19,23 +20,28 @@ import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
-import org.eclipse.ui.IEditorReference;
 import org.frisket.material.Stock;
 import org.frisket.material.StockFamily;
 import org.frisket.material.StockShelf;
+import org.frisket.model.Guest;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 import org.frisket.model.OperationKind;
+import org.frisket.model.Placement;
 import org.frisket.model.Stage;
 import org.frisket.orders.OrderBook;
 import org.frisket.orders.work.RunBook;
 import org.frisket.studio.Studio;
 import org.frisket.studio.store.Store;
+import org.frisket.ui.bench.PlaceInput;
 import org.frisket.ui.bench.StudioChoice;
+import org.frisket.ui.bench.internal.editor.BenchEditor;
 import org.frisket.ui.orders.Orders;
 import org.frisket.ui.orders.internal.OrderDesk;
 import org.frisket.ui.orders.internal.today.TodayView;
+import org.frisket.ui.sheets.internal.sheets.SheetsView;
+import org.frisket.ui.views.Views;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -66,9 +72,8 @@ class TodayUiTest extends OpenBench {
 		Arrays.stream(Display.getCurrent().getShells()).filter(each -> each.getData() instanceof Dialog)
 				.filter(each -> each.getParent() != null && !each.isDisposed()).forEach(Shell::close);
 		page().hideView(today);
-		IEditorReference[] layouts = Arrays.stream(page().getEditorReferences())
-				.filter(each -> each.getName().startsWith("run-") || each.getName().contains("Imposition")).toArray(IEditorReference[]::new);
-		page().closeEditors(layouts, false);
+		page().hideView(page().findView(Views.SHEETS_ID));
+		page().closeAllEditors(false);
 		StudioChoice.apply();
 		OrderDesk.get().refresh();
 		Screen.settle();
@@ -116,6 +121,22 @@ class TodayUiTest extends OpenBench {
 		}
 	}
 
+	/** The layout is a job of the order book, and so are those whose parts lie on its sheets: none is a file. */
+	private void partsOfAllGuestsLie(List<String> titles, int copies) {
+		Screen.waitUntil("the layout is on the bench", () -> page().getActiveEditor() instanceof BenchEditor layout
+				&& layout.document() != null && layout.getEditorInput() instanceof PlaceInput);
+		Job layout = ((BenchEditor) page().getActiveEditor()).document().job();
+		assertEquals(titles, layout.getGuests().stream().map(Guest::getTitle).sorted().toList());
+		assertTrue(layout.getGuests().stream().allMatch(guest -> guest.getFile() == null));
+		List<Placement> placements = layout.getSheets().stream().flatMap(sheet -> sheet.getPlacements().stream()).toList();
+		assertEquals(copies, placements.size());
+		SheetsView sheets = (SheetsView) page().findView(Views.SHEETS_ID);
+		Screen.waitUntil("every part lies on its sheet", () -> sheets.isSettled()
+				&& placements.stream().allMatch(each -> sheets.picture(each).isPresent()));
+		assertFalse(Files.exists(home.resolve("studio/runs")));
+		Screen.settle();
+	}
+
 	@Test
 	void jobsAreLaidTogetherDoneAndTakenBackByKeys() throws Exception {
 		Screen.waitUntil("the list is read", () -> today.footText().isEmpty() && !today.cutTree().isVisible());
@@ -140,9 +161,7 @@ class TodayUiTest extends OpenBench {
 		Screen.keepScreen("today-picked");
 		Screen.events("key", "ctrl+b", "i");
 		Screen.waitUntil("a run is under way", () -> shows(today.cutTree(), "Run 1"));
-		Screen.waitUntil("the layout is on the bench", () -> Arrays.stream(page().getEditorReferences())
-				.anyMatch(each -> each.getName().contains("run-1")));
-		Screen.settle();
+		partsOfAllGuestsLie(List.of("Gift tags", "Place cards"), 10);
 		Screen.keepScreen("today-laid");
 		focus();
 		Screen.waitUntil("the list listens again", () -> today.cutTree().isFocusControl() || today.cutTree().setFocus());

@@ -104,6 +104,11 @@ class TourUiTest extends OpenBench {
 		assertTrue(TourOffer.isMade(window()));
 		Shell shell = window().getShell();
 		Screen.keep(Screen.picture(shell), "tour-offer");
+		assertTrue(TourOffer.isSeen(window()));
+		Screen.key("ctrl+shift+o");
+		Screen.waitUntil("it does not lie over the order desk", () -> TourOffer.isMade(window()) && !TourOffer.isSeen(window()));
+		Screen.key("ctrl+shift+b");
+		Screen.waitUntil("it is seen over the bench again", () -> TourOffer.isSeen(window()));
 		open(file);
 		Screen.waitUntil("it is gone", () -> !TourOffer.isMade(window()));
 		page().closeAllEditors(false);

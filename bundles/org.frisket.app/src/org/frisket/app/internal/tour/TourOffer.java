@@ -16,10 +16,13 @@ import org.eclipse.swt.widgets.Listener;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPartListener2;
+import org.eclipse.ui.IPerspectiveDescriptor;
+import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.IWorkbenchPartReference;
 import org.eclipse.ui.IEditorReference;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PartInitException;
+import org.eclipse.ui.PerspectiveAdapter;
 import org.eclipse.ui.statushandlers.StatusManager;
 import org.osgi.service.prefs.BackingStoreException;
 
@@ -43,6 +46,14 @@ public final class TourOffer {
 		}
 	};
 
+	private final PerspectiveAdapter side = new PerspectiveAdapter() {
+
+		@Override
+		public void perspectiveActivated(IWorkbenchPage page, IPerspectiveDescriptor perspective) {
+			placeLater();
+		}
+	};
+
 	private TourOffer(IWorkbenchWindow window) {
 		this.window = window;
 		Shell shell = window.getShell();
@@ -54,6 +65,7 @@ public final class TourOffer {
 		shell.setData(KEY, this);
 		shell.addListener(SWT.Resize, resized);
 		window.getPartService().addPartListener(work);
+		window.addPerspectiveListener(side);
 		placeLater();
 	}
 
@@ -84,6 +96,11 @@ public final class TourOffer {
 		return window.getShell().getData(KEY) instanceof TourOffer;
 	}
 
+	/** Whether it is seen just now. */
+	public static boolean isSeen(IWorkbenchWindow window) {
+		return window.getShell().getData(KEY) instanceof TourOffer offer && offer.bar.isVisible();
+	}
+
 	private void take() {
 		try {
 			Tour.start(window);
@@ -97,6 +114,7 @@ public final class TourOffer {
 			window.getShell().removeListener(SWT.Resize, resized);
 			window.getShell().setData(KEY, null);
 			window.getPartService().removePartListener(work);
+			window.removePerspectiveListener(side);
 			bar.dispose();
 		}
 	}
@@ -112,6 +130,8 @@ public final class TourOffer {
 	private void place() {
 		Optional<Control> area = editorArea();
 		Point place = area.map(control -> window.getShell().toControl(control.toDisplay(0, 0))).orElse(new Point(0, 0));
+		// it is about the bench, and would hide the days of the week on the order desk
+		bar.setVisible(window.getActivePage() != null && window.getActivePage().isEditorAreaVisible());
 		bar.place(place.x, place.y, area.map(control -> control.getSize().x).orElse(SWT.DEFAULT));
 	}
 

@@ -213,8 +213,8 @@ public final class AgainDialog extends TitleAreaDialog {
 			ordering = true;
 			check();
 			Again again = new Again(Studio.folder(), FontLibraries.installed());
-			String person = System.getProperty("user.name", ""); //$NON-NLS-1$ //$NON-NLS-2$
-			OrderDesk.get().change(Messages.AgainDialog_title, () -> again.order(original.number(), wish, person), repeat -> {
+			OrderDesk.get().change(Messages.AgainDialog_title,
+					() -> again.order(original.number(), wish, OrderDesk.person()), repeat -> {
 				if (isOpen()) {
 					super.okPressed();
 				}

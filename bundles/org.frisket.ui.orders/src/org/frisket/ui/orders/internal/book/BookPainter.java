@@ -92,6 +92,13 @@ final class BookPainter extends AbstractCellPainter {
 		if (column == GridColumn.PICTURE) {
 			Image picture = grid.picture(job).orElse(sheet);
 			Rectangle size = picture.getBounds();
+			if (picture != sheet) {
+				// dark stock would be lost on a dark ground
+				gc.setBackground(gc.getDevice().getSystemColor(SWT.COLOR_WHITE));
+				gc.fillRectangle(bounds.x + (bounds.width - Thumbnails.WIDTH_PX) / 2 - SPACE_PX / 2,
+						bounds.y + (bounds.height - Thumbnails.HEIGHT_PX) / 2, Thumbnails.WIDTH_PX + SPACE_PX,
+						Thumbnails.HEIGHT_PX);
+			}
 			gc.drawImage(picture, bounds.x + (bounds.width - size.width) / 2, bounds.y + (bounds.height - size.height) / 2);
 			return;
 		}

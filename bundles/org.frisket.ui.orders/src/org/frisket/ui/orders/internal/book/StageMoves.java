@@ -6,6 +6,7 @@ import java.util.List;
 
 import org.eclipse.core.commands.operations.AbstractOperation;
 import org.eclipse.core.runtime.IAdaptable;
+import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
@@ -18,7 +19,7 @@ import org.frisket.orders.Entry;
 import org.frisket.orders.OrderBook;
 import org.frisket.orders.OrderException;
 import org.frisket.orders.stages.StageRuleException;
-import org.frisket.orders.stages.StageRules;
+import org.frisket.orders.work.JobStages;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
@@ -47,6 +48,7 @@ final class StageMoves extends AbstractOperation {
 
 	private final StudioFolder studio = Studio.folder();
 	private final OrderBook book = new OrderBook(studio);
+	private final JobStages stages = new JobStages(studio);
 	private final Stage to;
 	private final String remark;
 	private List<Entry> jobs;
@@ -76,9 +78,7 @@ final class StageMoves extends AbstractOperation {
 
 	@Override
 	public IStatus execute(IProgressMonitor monitor, IAdaptable info) {
-		StageRules rules = new StageRules(studio);
-		return run(monitor, job -> book.stage(job.number(), to, OrderDesk.person(), remark,
-				rules.gate(() -> blocking(job))));
+		return run(monitor, job -> told(stages.move(job.number(), to, OrderDesk.person(), remark, () -> blocking(job))));
 	}
 
 	@Override
@@ -87,7 +87,7 @@ final class StageMoves extends AbstractOperation {
 			if (!book.find(job.number()).since().equals(job.since())) {
 				throw new OrderException(Messages.StageMoves_overtaken);
 			}
-			return book.stage(job.number(), to, OrderDesk.person(), remark);
+			return told(stages.moveAnyway(job.number(), to, OrderDesk.person(), remark));
 		});
 	}
 
@@ -122,6 +122,12 @@ final class StageMoves extends AbstractOperation {
 		jobs = List.copyOf(moved);
 		refused = List.copyOf(not);
 		return Status.OK_STATUS;
+	}
+
+	/** The job has moved; what was not done besides is for the log. */
+	private static Entry told(JobStages.Moved moved) {
+		moved.notes().forEach(ILog.of(StageMoves.class)::warn);
+		return moved.entry();
 	}
 
 	/** What cannot be worked out cannot be cut either. */

@@ -232,7 +232,7 @@ final class CustomerActions {
 
 	private void erase(Customer customer) {
 		OrderDesk.get().change(Messages.CustomerActions_erase,
-				() -> new Customers(Studio.folder()).erase(customer, CustomerStep.person()), this::erased, view::say);
+				() -> new Customers(Studio.folder()).erase(customer, OrderDesk.person()), this::erased, view::say);
 	}
 
 	private void erased(Erasure erasure) {

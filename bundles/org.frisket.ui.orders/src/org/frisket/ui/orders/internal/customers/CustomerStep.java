@@ -7,6 +7,7 @@ import org.frisket.orders.OrderException;
 import org.frisket.orders.customers.Customer;
 import org.frisket.orders.customers.Customers;
 import org.frisket.orders.customers.Merger;
+import org.frisket.ui.orders.internal.OrderDesk;
 
 /** A change of the studio's customers that can be taken back. Made and taken back off the UI thread. */
 interface CustomerStep {
@@ -17,11 +18,6 @@ interface CustomerStep {
 
 	/** Who is to be looked at afterwards; empty for nobody. */
 	String id();
-
-	/** Who does it. */
-	static String person() {
-		return System.getProperty("user.name", ""); //$NON-NLS-1$ //$NON-NLS-2$
-	}
 
 	/** The texts of one with the revision of another. */
 	private static Customer at(Customer texts, Customer known) {
@@ -60,12 +56,12 @@ interface CustomerStep {
 
 			@Override
 			public void make(Customers all) throws IOException, OrderException {
-				kept = all.change(at(texts, kept), person());
+				kept = all.change(at(texts, kept), OrderDesk.person());
 			}
 
 			@Override
 			public void takeBack(Customers all) throws IOException, OrderException {
-				kept = all.change(at(before, kept), person());
+				kept = all.change(at(before, kept), OrderDesk.person());
 			}
 
 			@Override
@@ -85,12 +81,12 @@ interface CustomerStep {
 
 			@Override
 			public void make(Customers all) throws IOException, OrderException {
-				merger = all.unite(from, into, person());
+				merger = all.unite(from, into, OrderDesk.person());
 			}
 
 			@Override
 			public void takeBack(Customers all) throws IOException, OrderException {
-				List<Customer> both = all.part(merger, person());
+				List<Customer> both = all.part(merger, OrderDesk.person());
 				from = both.get(0);
 				into = both.get(1);
 			}

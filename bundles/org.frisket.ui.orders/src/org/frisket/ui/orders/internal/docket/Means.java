@@ -43,11 +43,6 @@ record Means(BookPapers papers, JobWork.Means work) {
 		return new PaperForm(inches ? Paper.LETTER : Paper.A4, inches, ZoneId.systemDefault());
 	}
 
-	/** Who works at this screen. */
-	static String person() {
-		return System.getProperty("user.name", ""); //$NON-NLS-1$ //$NON-NLS-2$
-	}
-
 	static Monitor monitor(IProgressMonitor monitor) {
 		return new Monitor() {
 

@@ -41,11 +41,6 @@ record BookPlace(Path studio, long number) implements JobPlace {
 		}
 	}
 
-	/** Who works here, as the order book remembers it. */
-	static String person() {
-		return System.getProperty("user.name", ""); //$NON-NLS-1$ //$NON-NLS-2$
-	}
-
 	/** What stands alone on the screen begins as a sentence. */
 	private static String sentence(OrderException e) {
 		return e.getMessage().substring(0, 1).toUpperCase() + e.getMessage().substring(1);
@@ -91,7 +86,7 @@ record BookPlace(Path studio, long number) implements JobPlace {
 	public Held save(byte[] content, String mark) throws IOException {
 		Job job = JobFile.load(content, Long.toString(number));
 		try {
-			Entry entry = book().save(job, Long.parseLong(mark), person());
+			Entry entry = book().save(job, Long.parseLong(mark), OrderDesk.person());
 			StoreWatch.get().changed();
 			return new Held(content, Long.toString(entry.revision()));
 		} catch (JobChangedException e) {

@@ -73,7 +73,7 @@ final class Meeting {
 		mine.setNotes(mine.getNotes() == null || mine.getNotes().isBlank() ? note : mine.getNotes() + "\n" + note); //$NON-NLS-1$
 		Entry copy = work(() -> {
 			try {
-				return place.book().takeIn(List.of(mine), true, BookPlace.person()).get(0);
+				return place.book().takeIn(List.of(mine), true, OrderDesk.person()).get(0);
 			} finally {
 				StoreWatch.get().changed();
 			}

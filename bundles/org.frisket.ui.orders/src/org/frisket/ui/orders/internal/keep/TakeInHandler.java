@@ -40,7 +40,7 @@ public final class TakeInHandler extends AbstractHandler {
 		IWorkbenchWindow window = HandlerUtil.getActiveWorkbenchWindowChecked(event);
 		try {
 			Job job = JobFile.load(JobFile.toBytes(bench.job()), editor.getTitle());
-			OrderDesk.get().change(Messages.TakeInHandler_name, () -> OrderDesk.book().takeIn(job, BookPlace.person()),
+			OrderDesk.get().change(Messages.TakeInHandler_name, () -> OrderDesk.book().takeIn(job, OrderDesk.person()),
 					entry -> show(window, editor, entry), reason -> refused(window, reason));
 		} catch (IOException e) {
 			refused(window, e.getMessage());

@@ -22,6 +22,7 @@ import org.frisket.prepare.checks.LayerLimits;
 import org.frisket.prepare.checks.StockLimits;
 import org.frisket.sheets.imposing.LayingChoices;
 import org.frisket.studio.Studio;
+import org.frisket.ui.orders.internal.OrderDesk;
 import org.frisket.ui.studio.StoreWatch;
 
 /** Lays jobs together off the UI thread and keeps that as a run. Called off, it keeps nothing. */
@@ -66,7 +67,7 @@ final class LayTogether extends Job {
 			if (progress.isCanceled()) {
 				return Status.CANCEL_STATUS;
 			}
-			PlannedRun run = gang.keep(laid, System.getProperty("user.name", ""), anyway); //$NON-NLS-1$ //$NON-NLS-2$
+			PlannedRun run = gang.keep(laid, OrderDesk.person(), anyway);
 			StoreWatch.get().changed();
 			tell(() -> client.laid(run));
 		} catch (CancellationException calledOff) {

@@ -17,7 +17,6 @@ final class Messages extends NLS {
 	public static String DoneDialog_timeHint;
 	public static String DoneDialog_used;
 	public static String DoneDialog_well;
-	public static String JobOpener_job;
 	public static String LayTogether_best;
 	public static String LayTogether_name;
 	public static String SheetCount_name;

@@ -70,11 +70,11 @@ final class TodayActions {
 	void open() {
 		Optional<PlannedRun> run = view.job().isPresent() ? Optional.empty() : view.run();
 		run.ifPresentOrElse(this::open, () -> view.job().ifPresent(
-				number -> new JobOpener(view.getSite()).open(number, Long.toString(number), view::say)));
+				number -> new JobOpener(view.getSite()).open(number, view::say)));
 	}
 
 	private void open(PlannedRun run) {
-		new JobOpener(view.getSite()).open(run.job(), "run-" + run.number(), view::say); //$NON-NLS-1$
+		new JobOpener(view.getSite()).open(run.job(), view::say);
 	}
 
 	/** Asks what was done of the run under the cursor. */
@@ -100,7 +100,7 @@ final class TodayActions {
 	}
 
 	private void say(long run, RunMark mark) {
-		change(() -> new RunBook(Studio.folder()).mark(run, mark, person()), result -> {
+		change(() -> new RunBook(Studio.folder()).mark(run, mark, OrderDesk.person()), result -> {
 			said.push(run);
 			told(Messages.TodayActions_done, result);
 		});
@@ -110,7 +110,8 @@ final class TodayActions {
 	void takeBackLast() {
 		if (!said.isEmpty()) {
 			long run = said.pop();
-			change(() -> new RunBook(Studio.folder()).takeBack(run, person()), result -> told(Messages.TodayActions_back, result));
+			change(() -> new RunBook(Studio.folder()).takeBack(run, OrderDesk.person()),
+					result -> told(Messages.TodayActions_back, result));
 		}
 	}
 
@@ -127,10 +128,6 @@ final class TodayActions {
 		String moves = result.moves().stream().map(move -> Long.toString(move.number())).collect(Collectors.joining(", ")); //$NON-NLS-1$
 		view.tell(NLS.bind(what, result.run().number()) + (moves.isEmpty() ? "" : NLS.bind(Messages.TodayActions_moves, moves)) //$NON-NLS-1$
 				+ (result.notes().isEmpty() ? "" : "\n" + String.join("\n", result.notes()))); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
-	}
-
-	private static String person() {
-		return System.getProperty("user.name", ""); //$NON-NLS-1$ //$NON-NLS-2$
 	}
 
 	private Shell shell() {

@@ -39,7 +39,7 @@ final class DueMove extends AbstractOperation {
 
 	private static IStatus go(DueChange way) {
 		try {
-			way.go(OrderDesk.book(), System.getProperty("user.name", "")); //$NON-NLS-1$ //$NON-NLS-2$
+			way.go(OrderDesk.book(), OrderDesk.person());
 			return Status.OK_STATUS;
 		} catch (IOException | OrderException e) {
 			return Status.error(e.getMessage(), e);
