@@ -48,9 +48,15 @@ abstract class OpenBook extends OpenBench {
 		page().activate(book);
 		// a view remembers how it was looked at
 		book.show(BookQuery.ALL);
-		page().setPartState(page().getReference(book), IWorkbenchPage.STATE_MAXIMIZED);
 		OrderDesk.get().refresh();
 		Screen.waitUntil("the book is read", () -> book.isEmptyPageShown() || numbers().size() == 12);
+		bookInFront();
+	}
+
+	/** The book alone on the page, so that all of it can be seen. */
+	protected void bookInFront() {
+		page().activate(book);
+		page().setPartState(page().getReference(book), IWorkbenchPage.STATE_MAXIMIZED);
 		focus();
 	}
 
@@ -109,6 +115,7 @@ abstract class OpenBook extends OpenBench {
 
 	/** Where a line is seen. */
 	protected Rectangle place(long number) {
+		Screen.waitUntil(number + " is in view", () -> grid().boundsOf(numbers().indexOf(number)).isPresent());
 		return grid().boundsOf(numbers().indexOf(number)).orElseThrow();
 	}
 

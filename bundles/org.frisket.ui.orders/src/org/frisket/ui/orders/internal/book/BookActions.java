@@ -52,7 +52,8 @@ final class BookActions {
 	void fillWithSamples() {
 		LocalDate today = LocalDate.now();
 		OrderDesk.get().change(Messages.BookActions_filling,
-				() -> SampleStudio.fill(OrderDesk.book(), today, OrderDesk.person()), filled -> view.say(""), view::say); //$NON-NLS-1$
+				() -> SampleStudio.fill(OrderDesk.book(), today, OrderDesk.person()),
+				filled -> view.say(""), view::say); //$NON-NLS-1$
 	}
 
 	/** Opens the job that the keys start from. */
@@ -80,7 +81,8 @@ final class BookActions {
 			view.status(Messages.BookActions_selectFirst);
 			return;
 		}
-		new StageDialog(window(), jobs, dialog -> history.move(jobs, dialog.stage(), dialog.remark(), this::moved)).open();
+		new StageDialog(window(), jobs,
+				dialog -> history.move(jobs, dialog.stage(), dialog.remark(), this::moved)).open();
 	}
 
 	private void moved(List<StageMoves.Refused> refused) {
@@ -100,8 +102,8 @@ final class BookActions {
 	void saveFilter() {
 		String before = view.bar().shown().map(SavedFilter::name).orElse(""); //$NON-NLS-1$
 		BookQuery query = view.query();
-		InputDialog dialog = new InputDialog(window(), Messages.BookActions_saveTitle, Messages.BookActions_saveName, before,
-				name -> {
+		InputDialog dialog = new InputDialog(window(), Messages.BookActions_saveTitle, Messages.BookActions_saveName,
+				before, name -> {
 					String objection = SavedFilters.objection(name);
 					return objection.isEmpty() ? null : objection;
 				}) {

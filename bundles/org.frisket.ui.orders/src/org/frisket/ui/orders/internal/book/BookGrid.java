@@ -69,6 +69,7 @@ public final class BookGrid {
 	private final RowSelectionModel<BookLine> selected;
 	private final ViewportLayer viewport;
 	private final Thumbnails thumbnails;
+	private final TitleWidth titleWidth;
 	private BookLines lines;
 	private BookText text;
 
@@ -99,6 +100,8 @@ public final class BookGrid {
 		table.doCommand(new ConfigureScalingCommand(new NoScalingDpiConverter(), new NoScalingDpiConverter()));
 		thumbnails = new Thumbnails(table.getDisplay(), table::redraw);
 		size(titles);
+		titleWidth = new TitleWidth(table, data);
+		titleWidth.install();
 		paint();
 		new BookKeys(this).install();
 		BookAccess.install(this);
@@ -186,8 +189,19 @@ public final class BookGrid {
 		return data.getStartXOfColumnPosition(column);
 	}
 
+	/** Where the title of the column begins that the book is sorted by, in pixels of the table. */
+	public int startOf(BookColumn column) {
+		for (GridColumn each : GridColumn.values()) {
+			if (each.sorts().filter(column::equals).isPresent()) {
+				return table.getStartXOfColumnPosition(each.ordinal());
+			}
+		}
+		throw new IllegalArgumentException(column.name());
+	}
+
+	/** The width that a column was given, in pixels. */
 	int widthOf(GridColumn column) {
-		return data.getColumnWidthByPosition(column.ordinal());
+		return column == GridColumn.TITLE ? titleWidth.least() : data.getColumnWidthByPosition(column.ordinal());
 	}
 
 	void setWidth(GridColumn column, int width) {
@@ -202,7 +216,7 @@ public final class BookGrid {
 		List<BookLine> gone = selected.getSelectedRowObjects().stream().filter(line -> now.indexOf(line) < 0).toList();
 		gone.forEach(selected::clearSelection);
 		data.fireLayerEvent(new RowStructuralRefreshEvent(data));
-		cursor.filter(line -> now.indexOf(line) >= 0).ifPresent(line -> selection.moveSelectionAnchor(0, now.indexOf(line)));
+		cursor.map(now::indexOf).filter(row -> row >= 0).ifPresent(row -> selection.moveSelectionAnchor(0, row));
 		table.redraw();
 	}
 
@@ -238,8 +252,8 @@ public final class BookGrid {
 	/** The selected jobs, each once, in the order in which they are seen. */
 	public List<Entry> selection() {
 		Set<Entry> jobs = new LinkedHashSet<>();
-		for (Range range : selection.getSelectedRowPositions().stream().sorted((a, b) -> Integer.compare(a.start, b.start))
-				.toList()) {
+		for (Range range : selection.getSelectedRowPositions().stream()
+				.sorted((a, b) -> Integer.compare(a.start, b.start)).toList()) {
 			for (int row = range.start; row < Math.min(range.end, lines.size()); row++) {
 				lines.job(row).ifPresent(jobs::add);
 			}
@@ -259,7 +273,8 @@ public final class BookGrid {
 			return Optional.empty();
 		}
 		int top = table.getStartYOfRowPosition(position + 1);
-		return Optional.of(new Rectangle(0, top, table.getClientArea().width, table.getRowHeightByPosition(position + 1)));
+		int height = table.getRowHeightByPosition(position + 1);
+		return Optional.of(new Rectangle(0, top, table.getClientArea().width, height));
 	}
 
 	/** The line at a height; -1 where there is none. */

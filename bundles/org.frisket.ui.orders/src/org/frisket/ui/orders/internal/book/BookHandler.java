@@ -25,11 +25,12 @@ public final class BookHandler extends AbstractHandler implements IExecutableExt
 		case "order" -> view -> view.actions().order(); //$NON-NLS-1$
 		case "open" -> view -> view.actions().open(); //$NON-NLS-1$
 		case "stage" -> view -> view.actions().stage(); //$NON-NLS-1$
-		case "find" -> BookView::find; //$NON-NLS-1$
+		case "find" -> view -> view.bar().find(); //$NON-NLS-1$
 		case "clear" -> BookView::clear; //$NON-NLS-1$
 		case "saveFilter" -> view -> view.actions().saveFilter(); //$NON-NLS-1$
 		case "removeFilter" -> view -> view.actions().removeFilter(); //$NON-NLS-1$
-		default -> throw new CoreException(Status.error("no command of the order book is called " + data)); //$NON-NLS-1$
+		default -> throw new CoreException(
+				Status.error("no command of the order book is called " + data)); //$NON-NLS-1$
 		};
 	}
 

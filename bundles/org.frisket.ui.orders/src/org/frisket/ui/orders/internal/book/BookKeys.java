@@ -43,8 +43,10 @@ final class BookKeys extends AbstractUiBindingConfiguration {
 		bindings.registerFirstSingleClickBinding(MouseEventMatcher.columnHeaderLeftClick(SWT.NONE),
 				(table, event) -> sort(event));
 		// what is clicked with the other button is meant by the menu
-		bindings.registerFirstMouseDownBinding(MouseEventMatcher.bodyRightClick(SWT.NONE), (table, event) -> mean(event));
-		bindings.registerFirstMouseDownBinding(new MouseEventMatcher(SWT.NONE, GridRegion.BODY, MouseEventMatcher.RIGHT_BUTTON),
+		bindings.registerFirstMouseDownBinding(MouseEventMatcher.bodyRightClick(SWT.NONE),
+				(table, event) -> mean(event));
+		bindings.registerFirstMouseDownBinding(
+				new MouseEventMatcher(SWT.NONE, GridRegion.BODY, MouseEventMatcher.RIGHT_BUTTON),
 				(table, event) -> mean(event));
 	}
 
@@ -97,7 +99,8 @@ final class BookKeys extends AbstractUiBindingConfiguration {
 	private void sort(MouseEvent event) {
 		int position = grid.table().getColumnPositionByX(event.x);
 		if (position >= 0) {
-			GridColumn.values()[grid.table().getColumnIndexByPosition(position)].sorts().ifPresent(grid.client()::sorted);
+			GridColumn column = GridColumn.values()[grid.table().getColumnIndexByPosition(position)];
+			column.sorts().ifPresent(grid.client()::sorted);
 		}
 	}
 

@@ -99,7 +99,8 @@ final class BookPainter extends AbstractCellPainter {
 						bounds.y + (bounds.height - Thumbnails.HEIGHT_PX) / 2, Thumbnails.WIDTH_PX + SPACE_PX,
 						Thumbnails.HEIGHT_PX);
 			}
-			gc.drawImage(picture, bounds.x + (bounds.width - size.width) / 2, bounds.y + (bounds.height - size.height) / 2);
+			gc.drawImage(picture, bounds.x + (bounds.width - size.width) / 2,
+					bounds.y + (bounds.height - size.height) / 2);
 			return;
 		}
 		String text = grid.text().of(job, column, grid.today());
@@ -123,7 +124,8 @@ final class BookPainter extends AbstractCellPainter {
 		int room = bounds.x + bounds.width - 2 * SPACE_PX - left;
 		String shown = shortened(gc, text.replace('\n', ' '), room);
 		Point size = gc.textExtent(shown);
-		gc.drawText(shown, atRight ? left + Math.max(0, room - size.x) : left, bounds.y + (bounds.height - size.y) / 2, true);
+		int x = atRight ? left + Math.max(0, room - size.x) : left;
+		gc.drawText(shown, x, bounds.y + (bounds.height - size.y) / 2, true);
 	}
 
 	/** As much of a text as there is room for; by halves, for titles may be long. */

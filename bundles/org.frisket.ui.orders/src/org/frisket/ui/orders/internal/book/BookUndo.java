@@ -66,7 +66,8 @@ final class BookUndo {
 		@Override
 		@SuppressWarnings("rawtypes")
 		public void updateElement(UIElement element, Map parameters) {
-			element.setText(history.label(back).map(label -> NLS.bind(back ? Messages.BookUndo_undo : Messages.BookUndo_redo, label))
+			String words = back ? Messages.BookUndo_undo : Messages.BookUndo_redo;
+			element.setText(history.label(back).map(label -> NLS.bind(words, label))
 					.orElse(back ? Messages.BookUndo_noUndo : Messages.BookUndo_noRedo));
 		}
 	}

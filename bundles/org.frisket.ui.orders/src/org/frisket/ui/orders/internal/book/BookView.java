@@ -11,13 +11,9 @@ import org.eclipse.jface.action.GroupMarker;
 import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
-import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.StackLayout;
-import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
-import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.IMemento;
 import org.eclipse.ui.IViewSite;
@@ -36,12 +32,11 @@ import org.frisket.studio.Studio;
 import org.frisket.ui.orders.Orders;
 import org.frisket.ui.orders.internal.OrderDesk;
 
-/** The order book: all jobs of the studio, found as one types, sorted and grouped, with all that can be done to them. */
+/** The order book: all jobs of the studio, found as one types, sorted and grouped, with what can be done to them. */
 public final class BookView extends ViewPart {
 
 	private static final String CONTEXT_ID = "org.frisket.ui.orders.book.context"; //$NON-NLS-1$
 	private static final int SPACE_PX = 4;
-	private static final int NEW_DAY_MS = 60_000;
 
 	private final OrderDesk desk = OrderDesk.get();
 	private final Runnable changed = this::bookChanged;
@@ -52,8 +47,8 @@ public final class BookView extends ViewPart {
 	private BookActions actions;
 	private BookFinder finder;
 	private FilterBar bar;
-	private Label notice;
-	private Composite pages;
+	private BookNotice notice;
+	private BookPages pages;
 	private BookGrid grid;
 	private BookSelection selection;
 	private EmptyBook empty;
@@ -78,12 +73,9 @@ public final class BookView extends ViewPart {
 	public void createPartControl(Composite parent) {
 		Composite area = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().spacing(0, SPACE_PX).applyTo(area);
-		bar = new FilterBar(area, query, this::ask);
-		bar.words().addListener(SWT.KeyDown, this::keyInWords);
-		notice = new Label(area, SWT.WRAP);
-		GridDataFactory.fillDefaults().grab(true, false).indent(2 * SPACE_PX, 0).exclude(true).applyTo(notice);
-		pages = new Composite(area, SWT.NONE);
-		pages.setLayout(new StackLayout());
+		bar = new FilterBar(area, query, this::show, this::goDown);
+		notice = new BookNotice(area, 2 * SPACE_PX);
+		pages = new BookPages(area);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(pages);
 		foot = new Label(area, SWT.NONE);
 		GridDataFactory.fillDefaults().grab(true, false).indent(2 * SPACE_PX, 0).applyTo(foot);
@@ -102,7 +94,7 @@ public final class BookView extends ViewPart {
 		actions.readFilters();
 		desk.addListener(changed);
 		bookChanged();
-		parent.getDisplay().timerExec(NEW_DAY_MS, this::newDay);
+		new DayWatch(pages, this::look).start();
 	}
 
 	private void menu() {
@@ -111,15 +103,6 @@ public final class BookView extends ViewPart {
 		menu.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
 		grid.table().setMenu(menu.createContextMenu(grid.table()));
 		getSite().registerContextMenu(Orders.BOOK_ID, menu, selection);
-	}
-
-	private void newDay() {
-		if (isOpen()) {
-			if (!grid.today().equals(LocalDate.now())) {
-				look();
-			}
-			pages.getDisplay().timerExec(NEW_DAY_MS, this::newDay);
-		}
 	}
 
 	boolean isOpen() {
@@ -135,18 +118,12 @@ public final class BookView extends ViewPart {
 
 		@Override
 		public void sorted(BookColumn column) {
-			ask(query.sortedBy(column));
+			show(query.sortedBy(column));
 		}
 
 		@Override
 		public void typed(char character) {
-			if (character == 0) {
-				bar.words().setText(""); //$NON-NLS-1$
-				return;
-			}
-			bar.words().setFocus();
-			bar.words().setText(bar.words().getText() + character);
-			bar.words().setSelection(bar.words().getText().length());
+			bar.type(character);
 		}
 
 		@Override
@@ -165,28 +142,22 @@ public final class BookView extends ViewPart {
 		}
 	}
 
-	private void keyInWords(Event event) {
-		boolean down = event.keyCode == SWT.ARROW_DOWN || event.keyCode == SWT.CR || event.keyCode == SWT.KEYPAD_CR
-				|| event.keyCode == SWT.PAGE_DOWN;
-		if (down && grid.lines().size() > 0) {
-			event.doit = false;
+	private boolean goDown() {
+		if (grid.lines().size() > 0) {
 			grid.table().setFocus();
 			grid.go(Math.max(0, grid.cursorRow()), false);
 		}
+		return grid.lines().size() > 0;
 	}
 
-	private void ask(BookQuery other) {
+	/** Shows what is asked for. */
+	public void show(BookQuery other) {
 		if (other.grouping() != query.grouping()) {
 			folded.clear();
 		}
 		query = other;
 		bar.show(other);
 		look();
-	}
-
-	/** Shows what is asked for. */
-	public void show(BookQuery other) {
-		ask(other);
 	}
 
 	private void look() {
@@ -219,7 +190,7 @@ public final class BookView extends ViewPart {
 		grid.show(sight.lines(folded), names);
 		boolean noJobs = desk.jobs().isEmpty() && desk.isKnown() && desk.trouble().isEmpty();
 		boolean noneFound = sight.size() == 0 && !desk.jobs().isEmpty() && desk.isWhole();
-		page(noJobs ? empty : noneFound ? nothing : grid.table());
+		pages.show(noJobs ? empty : noneFound ? nothing : grid.table());
 		awaited.ifPresent(number -> {
 			if (desk.find(number).isPresent()) {
 				awaited = OptionalLong.empty();
@@ -230,34 +201,8 @@ public final class BookView extends ViewPart {
 		foot();
 	}
 
-	private void page(Control page) {
-		StackLayout layout = (StackLayout) pages.getLayout();
-		if (layout.topControl != page) {
-			boolean focus = layout.topControl != null && layout.topControl.isFocusControl();
-			layout.topControl = page;
-			pages.layout();
-			if (focus) {
-				page.setFocus();
-			}
-		}
-	}
-
 	private void foot() {
-		BookSight sight = grid.lines().sight();
-		int selected = grid.selection().size();
-		String words = sight.size() == desk.jobs().size() ? NLS.bind(Messages.BookView_jobs, count(sight.size()))
-				: NLS.bind(Messages.BookView_found, count(sight.size()), count(desk.jobs().size()));
-		if (sight.late() > 0) {
-			words = NLS.bind(Messages.BookView_late, words, count(sight.late()));
-		}
-		if (selected > 1) {
-			words = NLS.bind(Messages.BookView_selected, words, count(selected));
-		}
-		foot.setText(desk.isWhole() ? words : NLS.bind(Messages.BookView_reading, words));
-	}
-
-	private static String count(int number) {
-		return String.format("%,d", number); //$NON-NLS-1$
+		foot.setText(BookSummary.of(grid.lines().sight(), grid.selection().size(), desk.jobs().size(), desk.isWhole()));
 	}
 
 	/** Selects a job as soon as it is in the table. */
@@ -269,12 +214,7 @@ public final class BookView extends ViewPart {
 
 	/** Says why something was not done; empty when it was. */
 	void say(String message) {
-		if (isOpen() && !notice.getText().equals(message.replace("&", "&&"))) { //$NON-NLS-1$ //$NON-NLS-2$
-			notice.setText(message.replace("&", "&&")); //$NON-NLS-1$ //$NON-NLS-2$
-			notice.setVisible(!message.isEmpty());
-			((GridData) notice.getLayoutData()).exclude = message.isEmpty();
-			notice.getParent().layout(true, true);
-		}
+		notice.say(message);
 	}
 
 	/** Says something in passing, at the foot of the window. */
@@ -289,15 +229,10 @@ public final class BookView extends ViewPart {
 		}
 	}
 
-	/** Goes where the words are typed that are looked for. */
-	void find() {
-		bar.words().setFocus();
-		bar.words().selectAll();
-	}
-
 	/** Shows all jobs again, in their order. */
 	void clear() {
-		ask(new BookQuery("", BookQuery.ALL.choice(), query.column(), query.descending(), query.grouping())); //$NON-NLS-1$
+		BookQuery all = query.withText("").withChoice(BookQuery.ALL.choice()); //$NON-NLS-1$
+		show(all.withGrouping(query.grouping()));
 		grid.table().setFocus();
 	}
 
@@ -330,23 +265,22 @@ public final class BookView extends ViewPart {
 
 	/** What the view says went wrong; empty if nothing did. */
 	public String notice() {
-		return notice.getText().replace("&&", "&"); //$NON-NLS-1$ //$NON-NLS-2$
+		return notice.said();
 	}
 
 	/** Whether the page is seen that says what to do with an empty order book. */
 	public boolean isEmptyPageShown() {
-		return ((StackLayout) pages.getLayout()).topControl == empty;
+		return pages.isShown(empty);
 	}
 
 	/** Whether the page is seen that says that no job was found. */
 	public boolean isNothingFoundShown() {
-		return ((StackLayout) pages.getLayout()).topControl == nothing;
+		return pages.isShown(nothing);
 	}
 
 	@Override
 	public void setFocus() {
-		Control page = ((StackLayout) pages.getLayout()).topControl;
-		if (page == null || !page.setFocus()) {
+		if (!pages.setFocus()) {
 			bar.words().setFocus();
 		}
 	}

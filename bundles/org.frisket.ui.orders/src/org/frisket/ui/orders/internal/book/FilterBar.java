@@ -2,6 +2,7 @@ package org.frisket.ui.orders.internal.book;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
 import org.eclipse.jface.layout.GridDataFactory;
@@ -33,8 +34,11 @@ final class FilterBar {
 	private BookQuery query;
 	private boolean showing;
 
-	/** @param asked told what is to be seen */
-	FilterBar(Composite parent, BookQuery first, Consumer<BookQuery> asked) {
+	/**
+	 * @param asked told what is to be seen
+	 * @param down  told of the keys that lead from the words to what was found; says whether there is somewhere to go
+	 */
+	FilterBar(Composite parent, BookQuery first, Consumer<BookQuery> asked, BooleanSupplier down) {
 		this.asked = asked;
 		query = first;
 		Composite bar = new Composite(parent, SWT.NONE);
@@ -45,6 +49,7 @@ final class FilterBar {
 		named(words, Messages.FilterBar_words);
 		GridDataFactory.fillDefaults().grab(true, false).hint(120, SWT.DEFAULT).applyTo(words);
 		words.addListener(SWT.Modify, event -> ask(query.withText(words.getText())));
+		words.addListener(SWT.KeyDown, event -> event.doit &= !leadsDown(event.keyCode) || !down.getAsBoolean());
 		words.addListener(SWT.Traverse, event -> {
 			if (event.detail == SWT.TRAVERSE_ESCAPE && !words.getText().isEmpty()) {
 				event.doit = false;
@@ -60,6 +65,10 @@ final class FilterBar {
 		groups.addListener(SWT.Selection,
 				event -> ask(query.withGrouping(BookGrouping.values()[groups.getSelectionIndex()])));
 		show(first);
+	}
+
+	private static boolean leadsDown(int key) {
+		return key == SWT.ARROW_DOWN || key == SWT.CR || key == SWT.KEYPAD_CR || key == SWT.PAGE_DOWN;
 	}
 
 	private static Combo combo(Composite bar, int width, String name) {
@@ -135,6 +144,27 @@ final class FilterBar {
 	Optional<SavedFilter> shown() {
 		int own = filters.getSelectionIndex() - BookChoice.values().length;
 		return own < 0 ? Optional.empty() : Optional.of(saved.get(own));
+	}
+
+	/**
+	 * Goes on with the words that are looked for.
+	 *
+	 * @param character 0 to begin anew
+	 */
+	void type(char character) {
+		if (character == 0) {
+			words.setText(""); //$NON-NLS-1$
+			return;
+		}
+		words.setFocus();
+		words.setText(words.getText() + character);
+		words.setSelection(words.getText().length());
+	}
+
+	/** Goes where the words are typed that are looked for. */
+	void find() {
+		words.setFocus();
+		words.selectAll();
 	}
 
 	Text words() {

@@ -69,7 +69,8 @@ final class NewOrderDialog extends TitleAreaDialog {
 	@Override
 	protected Control createDialogArea(Composite parent) {
 		Composite area = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);
-		GridLayoutFactory.fillDefaults().numColumns(2).margins(MARGIN_PX, MARGIN_PX).spacing(SPACE_PX, SPACE_PX).applyTo(area);
+		GridLayoutFactory.fillDefaults().numColumns(2).margins(MARGIN_PX, MARGIN_PX).spacing(SPACE_PX, SPACE_PX)
+				.applyTo(area);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(area);
 		setTitle(Messages.NewOrderDialog_title);
 		setMessage(Messages.NewOrderDialog_message);
@@ -92,7 +93,14 @@ final class NewOrderDialog extends TitleAreaDialog {
 				|| event.detail == SWT.TRAVERSE_TAB_PREVIOUS);
 		known.setFiltering(true);
 		known.setProposals(names(OrderDesk.get().jobs().stream().map(job -> job.customer()).toList()));
-		ContentProposalAdapter offer = new ContentProposalAdapter(customer, new TextContentAdapter(), known, null, null);
+		ContentProposalAdapter offer = new ContentProposalAdapter(customer, new TextContentAdapter(), known, null,
+				null);
+		// else the key would lead into the names that are offered; before the offer itself listens
+		customer.addListener(SWT.Traverse, event -> {
+			if (event.detail == SWT.TRAVERSE_TAB_NEXT || event.detail == SWT.TRAVERSE_TAB_PREVIOUS) {
+				offer.closeProposalPopup();
+			}
+		});
 		offer.setProposalAcceptanceStyle(ContentProposalAdapter.PROPOSAL_REPLACE);
 		new StoreJob<List<Customer>>(Messages.NewOrderDialog_customers, () -> new Customers(Studio.folder()).list(),
 				all -> known.setProposals(names(all.stream().map(Customer::name).toList())), refused -> {

@@ -11,21 +11,19 @@ import org.eclipse.core.commands.common.NotDefinedException;
 import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.services.IServiceLocator;
+import org.frisket.ui.orders.Orders;
 
 /** Opens a job of the order book on the bench, by the command that whoever can do so contributes. */
 final class OpenJob {
-
-	private static final String COMMAND = "org.frisket.ui.orders.command.openJob"; //$NON-NLS-1$
-	private static final String NUMBER = COMMAND + ".number"; //$NON-NLS-1$
 
 	private OpenJob() {
 	}
 
 	/** @return whether somebody has taken it on */
 	static boolean run(IServiceLocator services, long number) throws ExecutionException {
-		Command command = services.getService(ICommandService.class).getCommand(COMMAND);
+		Command command = services.getService(ICommandService.class).getCommand(Orders.OPEN_JOB_COMMAND_ID);
 		ParameterizedCommand open = command.isDefined()
-				? ParameterizedCommand.generateCommand(command, Map.of(NUMBER, Long.toString(number)))
+				? ParameterizedCommand.generateCommand(command, Map.of(Orders.OPEN_JOB_NUMBER, Long.toString(number)))
 				: null;
 		if (open == null) {
 			return false;

@@ -51,7 +51,8 @@ final class RefusedDialog extends Dialog {
 	}
 
 	static String line(StageMoves.Refused each) {
-		return NLS.bind(Messages.RefusedDialog_line, new Object[] { each.job().number(), each.job().title(), each.reason() });
+		return NLS.bind(Messages.RefusedDialog_line,
+				new Object[] { each.job().number(), each.job().title(), each.reason() });
 	}
 
 	@Override

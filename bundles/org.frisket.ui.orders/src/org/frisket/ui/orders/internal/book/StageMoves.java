@@ -136,7 +136,8 @@ final class StageMoves extends AbstractOperation {
 			Tolerance tolerance = Tolerance.DEFAULT;
 			return Makeready.findings(
 					new JobPreparer(FontLibraries.installed()).prepare(book.open(job.number()).job(), tolerance, Monitor.NONE),
-					LayerLimits.byStock(StockLimits.ofStudio()), tolerance, Monitor.NONE).stream().filter(Finding::isBlocking).map(Finding::message)
+					LayerLimits.byStock(StockLimits.ofStudio()), tolerance, Monitor.NONE).stream()
+					.filter(Finding::isBlocking).map(Finding::message)
 					.toList();
 		} catch (IOException | OrderException | IllegalArgumentException e) {
 			return List.of(String.valueOf(e.getMessage()));

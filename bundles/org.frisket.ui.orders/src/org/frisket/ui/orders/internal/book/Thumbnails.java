@@ -183,7 +183,8 @@ final class Thumbnails {
 	}
 
 	private static ImageData data(BufferedImage image) {
-		ImageData data = new ImageData(image.getWidth(), image.getHeight(), 24, new PaletteData(0xff0000, 0xff00, 0xff));
+		ImageData data = new ImageData(image.getWidth(), image.getHeight(), 24,
+				new PaletteData(0xff0000, 0xff00, 0xff));
 		data.alphaData = new byte[data.width * data.height];
 		for (int y = 0; y < data.height; y++) {
 			for (int x = 0; x < data.width; x++) {
