@@ -16,6 +16,7 @@ import org.frisket.orders.desk.SavedFilter;
 import org.frisket.orders.desk.SavedFilters;
 import org.frisket.studio.Studio;
 import org.frisket.ui.orders.internal.OrderDesk;
+import org.frisket.ui.studio.StepUndo;
 import org.frisket.ui.studio.StoreJob;
 
 /** What is done at the order book. */
@@ -23,11 +24,11 @@ final class BookActions {
 
 	private final BookView view;
 	private final StageHistory history = new StageHistory();
-	private final BookUndo undo;
+	private final StepUndo undo;
 
 	BookActions(BookView view) {
 		this.view = view;
-		undo = new BookUndo(view.getSite(), history, this::moved);
+		undo = new StepUndo(view.getSite(), history.steps(this::moved));
 	}
 
 	private Shell window() {

@@ -35,10 +35,6 @@ final class Messages extends NLS {
 	public static String BookText_toCut;
 	public static String BookText_ungrouped;
 	public static String BookText_week;
-	public static String BookUndo_noRedo;
-	public static String BookUndo_noUndo;
-	public static String BookUndo_redo;
-	public static String BookUndo_undo;
 	public static String BookView_clear;
 	public static String BookView_empty;
 	public static String BookView_fill;

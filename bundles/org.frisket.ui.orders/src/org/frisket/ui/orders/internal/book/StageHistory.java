@@ -20,6 +20,7 @@ import org.eclipse.swt.widgets.Display;
 import org.frisket.model.Stage;
 import org.frisket.orders.Entry;
 import org.frisket.orders.paper.StageWords;
+import org.frisket.ui.studio.StepUndo;
 
 /**
  * The changes of stages that were made here, in the history of the workbench: each can be taken back as long as nobody has
@@ -86,6 +87,26 @@ final class StageHistory {
 	/** What undo would take back, or redo make again; empty for nothing. */
 	Optional<String> label(boolean back) {
 		return next(back).map(StageMoves::getLabel);
+	}
+
+	/** Undo and redo of stages for a view. @param after as with {@link #move} */
+	StepUndo.Steps steps(Consumer<List<StageMoves.Refused>> after) {
+		return new StepUndo.Steps() {
+
+			@Override
+			public Optional<String> label(boolean back) {
+				return StageHistory.this.label(back);
+			}
+
+			@Override
+			public void step(boolean back) {
+				if (back) {
+					undo(after);
+				} else {
+					redo(after);
+				}
+			}
+		};
 	}
 
 	/** Another studio's jobs are nothing to those here. */

@@ -13,6 +13,7 @@ import org.frisket.orders.Entry;
 import org.frisket.orders.customers.Customer;
 import org.frisket.orders.customers.Customers;
 import org.frisket.studio.Studio;
+import org.frisket.ui.orders.internal.EntrySelection;
 import org.frisket.ui.studio.StoreJob;
 
 /** The jobs of a customer, the latest number first; the selected one is published. */

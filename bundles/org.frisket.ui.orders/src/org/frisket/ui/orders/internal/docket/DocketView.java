@@ -14,6 +14,7 @@ import org.frisket.orders.Entry;
 import org.frisket.orders.PaperKind;
 import org.frisket.ui.LengthUnit;
 import org.frisket.ui.orders.Orders;
+import org.frisket.ui.orders.internal.EntrySelection;
 import org.frisket.ui.orders.internal.OrderDesk;
 
 /** The docket of the job that is selected anywhere at the order desk. It stays when something else is selected. */
@@ -72,7 +73,7 @@ public final class DocketView extends ViewPart implements ISelectionListener {
 		int density = Math.max(1, Math.round(page.getMonitor().getZoom() / (float) FULL));
 		working = new DocketJob(entry, page.pictureWidth(), density, page.getDisplay(), this::seen);
 		working.schedule(PAUSE_MS);
-		selection.set(entry);
+		selection.selectOne(entry);
 	}
 
 	private void seen(Sight sight) {
@@ -83,7 +84,7 @@ public final class DocketView extends ViewPart implements ISelectionListener {
 		boolean less = sight.facts().isEmpty() && sight.trouble().isEmpty() && shown.facts().isPresent();
 		shown = less ? new Sight(sight.entry(), sight.history(), sight.papers(), sight.agreement(), shown.facts(),
 				shown.picture(), false, "") : sight; //$NON-NLS-1$
-		selection.set(shown.entry());
+		selection.selectOne(shown.entry());
 		page.show(shown, false);
 	}
 
@@ -112,7 +113,7 @@ public final class DocketView extends ViewPart implements ISelectionListener {
 			working.cancel();
 		}
 		shown = null;
-		selection.set(null);
+		selection.selectOne(null);
 		page.say("", null); //$NON-NLS-1$
 		page.show(null, true);
 	}

@@ -27,6 +27,7 @@ import org.frisket.orders.work.Step;
 import org.frisket.orders.work.Today;
 import org.frisket.orders.work.TodayList;
 import org.frisket.studio.Studio;
+import org.frisket.ui.orders.internal.EntrySelection;
 import org.frisket.ui.orders.internal.OrderDesk;
 import org.frisket.ui.studio.StoreJob;
 
@@ -122,7 +123,7 @@ public final class TodayView extends ViewPart {
 		@Override
 		public void moved(TodayColumn column) {
 			last = column;
-			selection.select(column.entry());
+			selection.selectOne(column.entry().orElse(null));
 		}
 
 		@Override
@@ -167,7 +168,7 @@ public final class TodayView extends ViewPart {
 		caution.setToolTipText(String.join("\n", read.cautions())); //$NON-NLS-1$
 		say(notice, Stream.concat(Stream.of(told), today.problems().stream()).filter(text -> !text.isEmpty())
 				.collect(Collectors.joining("\n"))); //$NON-NLS-1$
-		selection.select(last.entry());
+		selection.selectOne(last.entry().orElse(null));
 		showPicks(true);
 		if (again) {
 			again = false;

@@ -18,8 +18,8 @@ import org.eclipse.ui.part.ViewPart;
 import org.frisket.orders.Entry;
 import org.frisket.orders.week.WeekPlan;
 import org.frisket.ui.orders.Orders;
+import org.frisket.ui.orders.internal.EntrySelection;
 import org.frisket.ui.orders.internal.OrderDesk;
-import org.frisket.ui.orders.internal.docket.EntrySelection;
 
 /** The days of this week and what is due on them. */
 public final class WeekView extends ViewPart implements ISelectionListener, WeekStrip.Client {
@@ -86,7 +86,7 @@ public final class WeekView extends ViewPart implements ISelectionListener, Week
 
 	@Override
 	public void selected(Entry entry) {
-		selection.set(entry);
+		selection.selectOne(entry);
 	}
 
 	@Override

@@ -1,6 +1,6 @@
-package org.frisket.ui.orders.internal.customers;
+package org.frisket.ui.orders.internal;
 
-import java.util.List;
+import java.util.Collection;
 
 import org.eclipse.core.runtime.ListenerList;
 import org.eclipse.jface.viewers.ISelection;
@@ -11,14 +11,19 @@ import org.eclipse.jface.viewers.SelectionChangedEvent;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.frisket.orders.Entry;
 
-/** The jobs that are selected in a view, for whoever follows them. */
-final class EntrySelection implements ISelectionProvider {
+/** The jobs that are selected in a view that has no viewer, for whoever follows them. */
+public final class EntrySelection implements ISelectionProvider {
 
 	private final ListenerList<ISelectionChangedListener> listeners = new ListenerList<>();
 	private IStructuredSelection selection = StructuredSelection.EMPTY;
 
-	void select(List<Entry> jobs) {
-		setSelection(new StructuredSelection(jobs));
+	public void select(Collection<Entry> jobs) {
+		setSelection(new StructuredSelection(jobs.toArray()));
+	}
+
+	/** @param job null for none */
+	public void selectOne(Entry job) {
+		setSelection(job == null ? StructuredSelection.EMPTY : new StructuredSelection(job));
 	}
 
 	@Override
