@@ -95,10 +95,11 @@ final class NewOrderDialog extends TitleAreaDialog {
 		known.setProposals(names(OrderDesk.get().jobs().stream().map(job -> job.customer()).toList()));
 		ContentProposalAdapter offer = new ContentProposalAdapter(customer, new TextContentAdapter(), known, null,
 				null);
-		// else the key would lead into the names that are offered; before the offer itself listens
+		// else the key would lead into the names that are offered
 		customer.addListener(SWT.Traverse, event -> {
 			if (event.detail == SWT.TRAVERSE_TAB_NEXT || event.detail == SWT.TRAVERSE_TAB_PREVIOUS) {
 				offer.closeProposalPopup();
+				event.doit = true;
 			}
 		});
 		offer.setProposalAcceptanceStyle(ContentProposalAdapter.PROPOSAL_REPLACE);
