@@ -71,6 +71,7 @@ public final class Samples {
 		Jobs.addGuide(job, true, 12.25);
 		Jobs.addGuide(job, false, -3);
 
+		job.getRepeats().add("31-banner");
 		sheets(job);
 
 		StageChange change = FrisketFactory.INSTANCE.createStageChange();
