@@ -11,6 +11,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
 
 import org.frisket.model.Stage;
@@ -59,6 +60,11 @@ class ReportsUiTest extends StudioOfOrders {
 		Screen.events("key", "ctrl+b", "Left");
 		Screen.events("key", "ctrl+b", "Left");
 		Screen.waitUntil("the last comes before the first",
+				() -> view.report().get().title().equals("Stock use and waste"));
+		assertEquals(List.of(), view.report().get().rows(), "there was no run yet");
+		Screen.events("key", "ctrl+b", "Left");
+		Screen.events("key", "ctrl+b", "Left");
+		Screen.waitUntil("the weeks are read",
 				() -> view.report().get().title().equals("Delivered in time, by week"));
 		Path table = home.resolve("weeks.csv");
 		view.saveTable(table);
