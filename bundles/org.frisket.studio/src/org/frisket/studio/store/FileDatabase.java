@@ -36,8 +36,12 @@ record FileDatabase(StudioFolder studio) implements Database {
 
 	@Override
 	public Session openForReading(Set<Area> areas, Duration patience) throws IOException {
-		studio.open();
 		Path file = studio.database();
+		if (!Files.exists(studio.path())) {
+			// it is not made by somebody who only looks
+			return empty(file, areas);
+		}
+		studio.open();
 		if (!Files.exists(file)) {
 			return empty(file, areas);
 		}

@@ -53,6 +53,8 @@ class AgainUiTest extends StudioOfOrders {
 		Screen.waitUntil("the job is listed", () -> view.jobs().getItemCount() == 1);
 		var row = view.jobs().getItem(0).getBounds(2);
 		Screen.click(view.jobs(), row.x + 10, row.y + row.height / 2);
+		Screen.waitUntil("the job is selected", () -> view.jobs().getSelectionCount() == 1
+				&& !view.getSite().getSelectionProvider().getSelection().isEmpty());
 		Screen.key("ctrl+shift+a");
 		Shell shell = opened("Order Again");
 		AgainDialog dialog = (AgainDialog) shell.getData();

@@ -56,6 +56,8 @@ abstract class OpenBook extends OpenBench {
 	/** The book alone on the page, so that all of it can be seen. */
 	protected void bookInFront() {
 		page().activate(book);
+		// an editor that was opened since came back beside it, and the state says nothing of that
+		page().setPartState(page().getReference(book), IWorkbenchPage.STATE_RESTORED);
 		page().setPartState(page().getReference(book), IWorkbenchPage.STATE_MAXIMIZED);
 		focus();
 	}

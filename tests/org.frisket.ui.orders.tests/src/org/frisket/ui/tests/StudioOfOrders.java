@@ -51,6 +51,9 @@ abstract class StudioOfOrders {
 				.filter(each -> each.getParent() != null).forEach(Shell::close);
 		for (var view : page().getViewReferences()) {
 			if (view.getId().startsWith("org.frisket.ui.orders.")) {
+				if (page().getPartState(view) == IWorkbenchPage.STATE_MAXIMIZED) {
+					page().setPartState(view, IWorkbenchPage.STATE_RESTORED);
+				}
 				page().hideView(view);
 			}
 		}

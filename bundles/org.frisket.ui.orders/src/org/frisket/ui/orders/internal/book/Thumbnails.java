@@ -39,6 +39,8 @@ final class Thumbnails {
 	/** No more than rows can be in view: what was scrolled past is not made. */
 	private static final int WANTED = 60;
 	private static final int ONE_TO_ONE = 100;
+	/** After which it is tried again where the order book could not be used. */
+	private static final long AGAIN_MS = 2000;
 	private static final int ALPHA_SHIFT = 24;
 
 	private record Key(String id, long revision) {
@@ -58,7 +60,7 @@ final class Thumbnails {
 	/** The last asked for at the end; also for the thread that makes them. */
 	private final Map<Key, Entry> wanted = new LinkedHashMap<>();
 	private final Maker maker = new Maker();
-	private boolean disposed;
+	private volatile boolean disposed;
 
 	/** @param arrived told when there is another picture to be seen */
 	Thumbnails(Display display, Runnable arrived) {
@@ -149,7 +151,15 @@ final class Thumbnails {
 		protected IStatus run(IProgressMonitor monitor) {
 			for (Optional<Entry> job = next(); job.isPresent() && !monitor.isCanceled(); job = next()) {
 				Key key = Key.of(job.get());
-				Drawn drawn = draw(job.get());
+				Drawn drawn;
+				try {
+					drawn = draw(job.get());
+				} catch (IOException otherDesks) {
+					if (!disposed) {
+						schedule(AGAIN_MS);
+					}
+					return Status.OK_STATUS;
+				}
 				synchronized (wanted) {
 					wanted.remove(key);
 				}
@@ -160,7 +170,7 @@ final class Thumbnails {
 			return Status.OK_STATUS;
 		}
 
-		private Drawn draw(Entry job) {
+		private Drawn draw(Entry job) throws IOException {
 			try {
 				if (preparer == null) {
 					preparer = new JobPreparer(FontLibraries.installed());
@@ -168,7 +178,7 @@ final class Thumbnails {
 				PreparedJob prepared = preparer.prepare(OrderDesk.book().open(job.number()).job(), Tolerance.DEFAULT,
 						Monitor.NONE);
 				return new Drawn(picture(prepared, 1), picture(prepared, 2));
-			} catch (IOException | OrderException unreadable) {
+			} catch (OrderException unreadable) {
 				// the docket says what is wrong with it
 				return new Drawn(Optional.empty(), Optional.empty());
 			} catch (RuntimeException e) {
