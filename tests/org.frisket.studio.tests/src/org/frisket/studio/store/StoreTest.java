@@ -263,6 +263,11 @@ class StoreTest {
 			assertEquals(List.of("card; white"), labels(store));
 			assertRefused("writing to it is not permitted", () -> add(store, "felt"));
 		}
+		assertFalse(Files.exists(studio().path()), "nor a folder");
+		studio().open();
+		try (Store store = Store.openForReading(studio(), FIRST)) {
+			assertEquals(List.of("card; white"), labels(store));
+		}
 		assertEquals(List.of(), files());
 	}
 
