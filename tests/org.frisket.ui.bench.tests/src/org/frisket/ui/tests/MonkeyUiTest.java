@@ -31,7 +31,8 @@ import org.junit.jupiter.api.Test;
 /** Commands, pointer and keys at random: the job stays sound, nothing is logged, and undo leads back to the start. */
 class MonkeyUiTest extends OpenBench {
 
-	private static final int ACTIONS = 2000;
+	/** FRISKET_ACTIONS asks for more than each run can afford. */
+	private static final int ACTIONS = Integer.parseInt(System.getenv().getOrDefault("FRISKET_ACTIONS", "700"));
 	/** Of so many actions one goes through the window system, which takes far longer than the others. */
 	private static final int ACTIONS_PER_GESTURE = 12;
 	/** Of so many actions the job is written and read after one; what has gone wrong with it does not mend itself. */

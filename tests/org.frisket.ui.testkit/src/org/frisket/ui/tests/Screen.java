@@ -216,8 +216,9 @@ final class Screen {
 		List<String> line = new ArrayList<>(List.of("xdotool"));
 		line.addAll(List.of(command));
 		if (!command[0].equals("type")) {
-			// a question to the server: it is answered after all that was sent before, however busy the machine is
-			line.add("getmouselocation");
+			// a question to the server: it is answered after all that was sent before, however busy the machine is;
+			// it asks the root window, as any other may close by what was sent
+			line.add("get_num_desktops");
 		}
 		try {
 			return new ProcessBuilder(line).redirectOutput(Redirect.DISCARD).redirectError(Redirect.INHERIT).start();
