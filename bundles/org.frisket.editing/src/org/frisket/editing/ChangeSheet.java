@@ -8,6 +8,7 @@ import java.util.function.Consumer;
 import org.eclipse.emf.ecore.EObject;
 import org.frisket.model.Jobs;
 import org.frisket.model.Sheet;
+import org.frisket.model.SheetFit;
 
 /** Changes what a sheet is called, or one of its measures; what lies on it stays where it is. */
 public final class ChangeSheet extends RecordingEdit {
@@ -55,6 +56,23 @@ public final class ChangeSheet extends RecordingEdit {
 	public static ChangeSheet leftover(Sheet sheet, String leftover) {
 		return new ChangeSheet(Messages.ChangeSheet_leftover, sheet, !Objects.equals(leftover, sheet.getLeftover()),
 				each -> each.setLeftover(leftover));
+	}
+
+	/** @param fit what the printed sheet may have done between its design and its measure */
+	public static ChangeSheet fit(Sheet sheet, SheetFit fit) {
+		return new ChangeSheet(Messages.ChangeSheet_fit, sheet, fit != sheet.getFit(), each -> each.setFit(fit));
+	}
+
+	/** @param printer the name of its profile; null for none */
+	public static ChangeSheet printer(Sheet sheet, String printer) {
+		return new ChangeSheet(Messages.ChangeSheet_printer, sheet, !Objects.equals(printer, sheet.getPrinter()),
+				each -> each.setPrinter(printer));
+	}
+
+	/** @param mm along its edges, what the printer leaves bare */
+	public static ChangeSheet printMargin(Sheet sheet, double mm) {
+		return new ChangeSheet(Messages.ChangeSheet_printMargin, sheet,
+				mm >= 0 && Double.isFinite(mm) && mm != sheet.getPrintMargin(), each -> each.setPrintMargin(mm));
 	}
 
 	@Override

@@ -89,10 +89,13 @@ final class Messages extends NLS {
 	public static String ChangePen_hatchInset;
 	public static String ChangePen_hatchSpacing;
 	public static String ChangePen_style;
+	public static String ChangeSheet_fit;
 	public static String ChangeSheet_gap;
 	public static String ChangeSheet_leftover;
 	public static String ChangeSheet_margin;
 	public static String ChangeSheet_name;
+	public static String ChangeSheet_printMargin;
+	public static String ChangeSheet_printer;
 	public static String ChangeSheet_size;
 	public static String ChangeSpan_features;
 	public static String ChangeSpan_font;
@@ -181,6 +184,9 @@ final class Messages extends NLS {
 	public static String SetLayers_unlock;
 	public static String SetLayers_unlockOne;
 	public static String SetMarks_name;
+	public static String SetMarks_remove;
+	public static String SetMeasures_forget;
+	public static String SetMeasures_name;
 	public static String SheetTargets_part;
 	public static String SheetTargets_parts;
 	public static String StandMatBehind_elements;

@@ -17,7 +17,7 @@ public final class SetMarks extends RecordingEdit {
 
 	/** @param marks copied; none for a sheet that is not printed */
 	public SetMarks(Sheet sheet, Collection<RegisterMark> marks) {
-		super(Messages.SetMarks_name);
+		super(marks.isEmpty() ? Messages.SetMarks_remove : Messages.SetMarks_name);
 		this.sheet = sheet;
 		this.marks = List.copyOf(EcoreUtil.copyAll(marks));
 	}

@@ -31,12 +31,14 @@ import org.frisket.model.MarkKind;
 import org.frisket.model.Mat;
 import org.frisket.model.MatForm;
 import org.frisket.model.Matrix;
+import org.frisket.model.MeasuredMark;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Outline;
 import org.frisket.model.PenStyle;
 import org.frisket.model.Placement;
 import org.frisket.model.RegisterMark;
 import org.frisket.model.Sheet;
+import org.frisket.model.SheetFit;
 import org.frisket.model.TextChange;
 import org.frisket.model.Turning;
 import org.frisket.model.WeedLines;
@@ -71,7 +73,10 @@ final class RandomEdits {
 				(job, c) -> c.sheet(job, s -> ChangeSheet.size(s, c.length(), c.length())),
 				(job, c) -> c.sheet(job, s -> ChangeSheet.margin(s, c.length())),
 				(job, c) -> c.sheet(job, s -> ChangeSheet.gap(s, c.length())),
-				(job, c) -> c.sheet(job, s -> ChangeSheet.leftover(s, c.of("leftover-1", null)))));
+				(job, c) -> c.sheet(job, s -> ChangeSheet.leftover(s, c.of("leftover-1", null))),
+				(job, c) -> c.sheet(job, s -> ChangeSheet.fit(s, c.of(SheetFit.values()))),
+				(job, c) -> c.sheet(job, s -> ChangeSheet.printer(s, c.of("Front desk", null))),
+				(job, c) -> c.sheet(job, s -> ChangeSheet.printMargin(s, c.length()))));
 		maker(ChangeFlow.class, anyOf(
 				(job, c) -> c.wording(job, w -> ChangeFlow.to(w, c.of(Flow.values()), Matrix.translation(c.signed(), c.signed()))),
 				(job, c) -> c.wording(job, w -> c.outline(job, path -> ChangeFlow.along(w, path))),
@@ -227,6 +232,7 @@ final class RandomEdits {
 		maker(SetLayers.class, anyOf((job, c) -> SetLayers.visible(c.layers(job), c.coin()),
 				(job, c) -> SetLayers.locked(c.layers(job), c.below(5) == 0)));
 		maker(SetMarks.class, (job, c) -> c.sheet(job, s -> new SetMarks(s, c.marks())));
+		maker(SetMeasures.class, (job, c) -> c.sheet(job, s -> new SetMeasures(s, c.measured(s))));
 		maker(SetMatDistance.class,
 				(job, c) -> c.mats(job).isEmpty() ? null : new SetMatDistance(c.of(c.mats(job)), c.length()));
 		maker(StandMatBehind.class, anyOf(
@@ -403,6 +409,18 @@ final class RandomEdits {
 				marks.add(mark);
 			}
 			return marks;
+		}
+
+		List<MeasuredMark> measured(Sheet sheet) {
+			List<MeasuredMark> measured = new ArrayList<>();
+			for (int i = 0; i < sheet.getMarks().size(); i++) {
+				MeasuredMark mark = FrisketFactory.INSTANCE.createMeasuredMark();
+				mark.setMark(i);
+				mark.setX(length());
+				mark.setY(length());
+				measured.add(mark);
+			}
+			return measured;
 		}
 
 		Guest guest() {

@@ -25,7 +25,7 @@ public final class SheetMarks {
 
 	private static final int USUAL_COUNT = 4;
 	/** Between a mark and what is printed or cut, mm; a choice of ours. */
-	static final double GAP = 3;
+	public static final double GAP = 3;
 
 	private SheetMarks() {
 	}

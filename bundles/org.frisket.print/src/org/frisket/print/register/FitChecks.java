@@ -23,16 +23,19 @@ final class FitChecks {
 	private static final int DECIMALS = 3;
 
 	private final Registration fit;
+	/** What the marks are called. */
+	private final List<Integer> numbers;
 	private final Point centre;
 	private final List<RegisterFinding> findings = new ArrayList<>();
 
-	private FitChecks(Registration fit) {
+	private FitChecks(Registration fit, List<Integer> numbers) {
 		this.fit = fit;
+		this.numbers = numbers;
 		centre = Marks.centroid(fit.designed());
 	}
 
-	static List<RegisterFinding> of(Registration fit) {
-		FitChecks checks = new FitChecks(fit);
+	static List<RegisterFinding> of(Registration fit, List<Integer> numbers) {
+		FitChecks checks = new FitChecks(fit, numbers);
 		boolean mixed = checks.mirrored() | checks.pairing();
 		if (!mixed) {
 			checks.folded();
@@ -68,7 +71,7 @@ final class FitChecks {
 		}
 		StringBuilder words = new StringBuilder();
 		for (int index : order) {
-			words.append(words.isEmpty() ? "" : ", ").append(index + 1);
+			words.append(words.isEmpty() ? "" : ", ").append(numbers.get(index));
 		}
 		findings.add(RegisterFinding.measured("marks-mispaired", Severity.BLOCKING, centre, direct, better,
 				NLS.bind(Messages.FitChecks_mispaired, new Object[] { words, length(better), length(direct) }),
@@ -115,7 +118,7 @@ final class FitChecks {
 		}
 		if (least * AN_ORDER < fit.rms()) {
 			findings.add(RegisterFinding.measured("mark-off", Severity.CAUTION, fit.designed().get(worst), fit.rms(), least,
-					NLS.bind(Messages.FitChecks_outlier, new Object[] { worst + 1, length(fit.rms()), length(least) }),
+					NLS.bind(Messages.FitChecks_outlier, new Object[] { numbers.get(worst), length(fit.rms()), length(least) }),
 					Messages.FitChecks_outlierCure));
 		}
 	}

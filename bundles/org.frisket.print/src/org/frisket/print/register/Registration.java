@@ -3,6 +3,7 @@ package org.frisket.print.register;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Point;
@@ -40,7 +41,18 @@ public record Registration(FitKind kind, Projection map, List<Point> designed, L
 	 * @throws RegisterException if there are too few marks, or they lie so that they do not settle it
 	 */
 	public static Registration fit(FitKind kind, List<Point> designed, List<Point> measured) throws RegisterException {
-		check(kind, designed, measured);
+		return fit(kind, designed, measured, IntStream.rangeClosed(1, designed.size()).boxed().toList());
+	}
+
+	/**
+	 * Fits a map to some of the marks of a sheet.
+	 *
+	 * @param numbers what messages call them
+	 * @throws RegisterException if there are too few marks, or they lie so that they do not settle it
+	 */
+	public static Registration fit(FitKind kind, List<Point> designed, List<Point> measured, List<Integer> numbers)
+			throws RegisterException {
+		check(kind, designed, measured, numbers);
 		Projection map;
 		try {
 			map = MarkFit.of(kind, designed, measured);
@@ -53,10 +65,11 @@ public record Registration(FitKind kind, Projection map, List<Point> designed, L
 		}
 		Registration fitted = new Registration(kind, map, designed, measured, residuals, Marks.conditioning(designed),
 				List.of());
-		return new Registration(kind, map, designed, measured, residuals, fitted.conditioning(), FitChecks.of(fitted));
+		return new Registration(kind, map, designed, measured, residuals, fitted.conditioning(), FitChecks.of(fitted, numbers));
 	}
 
-	private static void check(FitKind kind, List<Point> designed, List<Point> measured) throws RegisterException {
+	private static void check(FitKind kind, List<Point> designed, List<Point> measured, List<Integer> numbers)
+			throws RegisterException {
 		if (designed.size() != measured.size()) {
 			throw new RegisterException(NLS.bind(Messages.Registration_counts, designed.size(), measured.size()));
 		}
@@ -64,7 +77,7 @@ public record Registration(FitKind kind, Projection map, List<Point> designed, L
 			throw new RegisterException(NLS.bind(Messages.Registration_few, kind.leastMarks(), designed.size()));
 		}
 		for (List<Point> marks : List.of(designed, measured)) {
-			checkApart(marks);
+			checkApart(marks, numbers);
 			if (kind == FitKind.AFFINE && Marks.conditioning(marks) < LEAST_CONDITIONING
 					|| kind == FitKind.PROJECTIVE && !holdsAPlane(marks)) {
 				throw new RegisterException(kind == FitKind.AFFINE ? Messages.Registration_line : Messages.Registration_three);
@@ -72,14 +85,14 @@ public record Registration(FitKind kind, Projection map, List<Point> designed, L
 		}
 	}
 
-	private static void checkApart(List<Point> marks) throws RegisterException {
+	private static void checkApart(List<Point> marks, List<Integer> numbers) throws RegisterException {
 		for (int i = 0; i < marks.size(); i++) {
 			if (!marks.get(i).isFinite()) {
-				throw new RegisterException(NLS.bind(Messages.Registration_nowhere, i + 1));
+				throw new RegisterException(NLS.bind(Messages.Registration_nowhere, numbers.get(i)));
 			}
 			for (int j = 0; j < i; j++) {
 				if (marks.get(i).distance(marks.get(j)) < APART) {
-					throw new RegisterException(NLS.bind(Messages.Registration_same, j + 1, i + 1));
+					throw new RegisterException(NLS.bind(Messages.Registration_same, numbers.get(j), numbers.get(i)));
 				}
 			}
 		}

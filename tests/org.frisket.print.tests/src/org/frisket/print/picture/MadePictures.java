@@ -18,7 +18,7 @@ import javax.imageio.ImageWriter;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /** Files with pictures, written by Java, with the parts that Java does not write put in by hand. */
-final class MadePictures {
+public final class MadePictures {
 
 	private MadePictures() {
 	}
@@ -35,7 +35,7 @@ final class MadePictures {
 		return image;
 	}
 
-	static byte[] written(BufferedImage image, String format) throws IOException {
+	public static byte[] written(BufferedImage image, String format) throws IOException {
 		ByteArrayOutputStream out = new ByteArrayOutputStream();
 		if (!ImageIO.write(image, format, out)) {
 			throw new IOException("no writer for " + format);
@@ -104,7 +104,7 @@ final class MadePictures {
 	}
 
 	/** Put in behind the first chunk. */
-	static byte[] withChunk(byte[] png, String name, byte[] content) throws IOException {
+	public static byte[] withChunk(byte[] png, String name, byte[] content) throws IOException {
 		int at = 8 + 25;
 		ByteArrayOutputStream out = new ByteArrayOutputStream();
 		DataOutputStream data = new DataOutputStream(out);
