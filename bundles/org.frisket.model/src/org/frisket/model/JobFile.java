@@ -27,7 +27,9 @@ public final class JobFile {
 	/** Reads a job from a file. */
 	public static Job load(Path file) throws UnreadableJobException {
 		try (InputStream in = Files.newInputStream(file)) {
-			return JobReader.read(in, file.toString());
+			Job job = JobReader.read(in, file.toString());
+			JobHome.set(job, file);
+			return job;
 		} catch (UnreadableJobException e) {
 			throw e;
 		} catch (IOException e) {

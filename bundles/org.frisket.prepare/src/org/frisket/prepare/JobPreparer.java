@@ -19,7 +19,6 @@ import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 import org.frisket.model.Matrix;
 import org.frisket.model.OperationKind;
-import org.frisket.model.Picture;
 import org.frisket.model.Wording;
 import org.frisket.prepare.checks.Limits;
 import org.frisket.prepare.internal.ElementSteps;
@@ -38,7 +37,7 @@ public final class JobPreparer {
 	/** The id of the finding that pen lettering has an operation of the blade. */
 	public static final String PEN_LETTERING_CUT = "pen-lettering-cut";
 
-	/** The id of the finding that a picture is to be worked along its edge. */
+	/** The id of the finding that a picture is to be worked whose edge is not to be found. */
 	public static final String PICTURE_WORKED = "picture-worked";
 
 	private final ElementSteps steps;
@@ -167,7 +166,7 @@ public final class JobPreparer {
 			if (part || prepared.operations().size() == element.getOperations().size()) {
 				return prepared;
 			}
-			findings.add(element instanceof Picture
+			findings.add(prepared.isWithoutEdge()
 					? Finding.plain(PICTURE_WORKED, Severity.BLOCKING, element.getId(), prepared.bounds().centre(),
 							Messages.JobPreparer_pictureWorked, Messages.JobPreparer_pictureWorkedCure)
 					: Finding.plain(PEN_LETTERING_CUT, Severity.BLOCKING, element.getId(), prepared.bounds().centre(),

@@ -25,6 +25,12 @@ public final class Placeholder {
 	/** Id of the finding of a picture whose pixels cannot be read. */
 	public static final String PICTURE_UNREADABLE = "picture-unreadable";
 
+	/** Id of the finding of a picture whose file is not where it is to be. */
+	public static final String PICTURE_MISSING = "picture-missing";
+
+	/** Id of the finding of a picture that is read from a file of its own. */
+	public static final String PICTURE_LINKED = "picture-linked";
+
 	/** Width of a letter against the height of capitals, as in common text faces. */
 	private static final double LETTER_WIDTH = 0.75;
 
@@ -33,7 +39,7 @@ public final class Placeholder {
 
 	/** The boxes in the job's frame; empty unless the element is such a wording or picture. */
 	public static Outline of(PreparedElement prepared) {
-		if (prepared.element() instanceof Picture picture && has(prepared, PICTURE_UNREADABLE)) {
+		if (prepared.element() instanceof Picture picture && isUnread(prepared)) {
 			List<Contour> box = new ArrayList<>();
 			cross(0, picture.getHeight(), picture.getWidth(), picture.getHeight(), box);
 			return new Outline(box).transformed(transform(picture.getTransform()));
@@ -53,6 +59,11 @@ public final class Placeholder {
 			}
 		}
 		return new Outline(contours).transformed(transform(wording.getTransform()));
+	}
+
+	/** Whether it is a picture without any pixels to show. */
+	static boolean isUnread(PreparedElement prepared) {
+		return has(prepared, PICTURE_UNREADABLE) || has(prepared, PICTURE_MISSING);
 	}
 
 	private static boolean has(PreparedElement prepared, String finding) {

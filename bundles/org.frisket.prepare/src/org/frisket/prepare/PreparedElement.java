@@ -7,16 +7,22 @@ import java.util.OptionalDouble;
 
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Contour;
+import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Region;
+import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.Transform;
 import org.frisket.geometry.lines.Dashes;
+import org.frisket.geometry.offset.Corners;
+import org.frisket.geometry.offset.Holes;
+import org.frisket.geometry.offset.Offset;
 import org.frisket.model.Element;
 import org.frisket.model.Operation;
 import org.frisket.model.OperationKind;
 import org.frisket.model.PenStyle;
 import org.frisket.model.Picture;
 import org.frisket.model.Wording;
+import org.frisket.prepare.pictures.PictureSource;
 
 /**
  * What an element comes to: its clean region and the lines that enclose nothing, both in the job's frame with the
@@ -52,10 +58,29 @@ public record PreparedElement(Element element, Region region, List<Contour> line
 
 	/** The pixels it is made of; empty for what is no picture, or one that cannot be read. */
 	public Optional<PreparedPicture> picture() {
-		return element instanceof Picture picture && !region.isEmpty()
-				? Optional.of(new PreparedPicture(picture.getImage(), Transform
-						.scaling(picture.getWidth(), picture.getHeight()).then(uncleaned.placement())))
-				: Optional.empty();
+		if (!(element instanceof Picture picture) || uncleaned.curves().isEmpty() || Placeholder.isUnread(this)) {
+			return Optional.empty();
+		}
+		return Optional.ofNullable(PictureSource.of(picture).bytes()).map(bytes -> new PreparedPicture(bytes, Transform
+				.scaling(picture.getWidth(), picture.getHeight()).then(uncleaned.placement())));
+	}
+
+	/**
+	 * What of its pixels is printed, if these are but some pieces of a picture that was parted to be laid out: theirs and
+	 * their bleed. Empty where all of it is.
+	 */
+	public Optional<Region> printedPieces() {
+		if (isWithoutEdge() || !(element instanceof Picture picture)
+				|| region.contours().size() >= uncleaned.curves().contours().size()) {
+			return Optional.empty();
+		}
+		double bleed = picture.getBleed() * Math.sqrt(Math.abs(uncleaned.placement().determinant()));
+		return Optional.of(Offset.of(region, bleed, Corners.ROUND, Holes.KEEP, Tolerance.DEFAULT, Monitor.NONE));
+	}
+
+	/** Whether it is a picture of pixels that is worked along nothing, for how its edge is found is not said. */
+	public boolean isWithoutEdge() {
+		return element instanceof Picture picture && picture.getEdge() == null;
 	}
 
 	/**
@@ -65,12 +90,12 @@ public record PreparedElement(Element element, Region region, List<Contour> line
 		return part ? List.of() : element.getOperations().stream().filter(operation -> allows(operation.getKind())).toList();
 	}
 
-	/** Pixels are printed; pen lettering is never worked by a blade. */
+	/** Pixels without an edge are only printed; pen lettering is never worked by a blade. */
 	private boolean allows(OperationKind kind) {
 		if (kind == OperationKind.PRINT) {
 			return true;
 		}
-		return !(element instanceof Picture) && (kind == OperationKind.DRAW || !isPenLettering());
+		return !isWithoutEdge() && (kind == OperationKind.DRAW || !isPenLettering());
 	}
 
 	/**

@@ -8,7 +8,9 @@ public enum Unit {
 	/** Degrees of an angle. */
 	DEGREES("°"),
 	/** So many on each millimetre. */
-	PER_MM("/mm");
+	PER_MM("/mm"),
+	/** Dots to the inch. */
+	DPI("dpi");
 
 	private final String symbol;
 

@@ -12,10 +12,13 @@ import java.util.function.Function;
 
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.frisket.model.Alignment;
+import org.frisket.model.BackdropRule;
 import org.frisket.model.BarKind;
+import org.frisket.model.BleedKind;
 import org.frisket.model.Combination;
 import org.frisket.model.CombinationRule;
 import org.frisket.model.CornerJoin;
+import org.frisket.model.EdgeHoles;
 import org.frisket.model.Element;
 import org.frisket.model.Flow;
 import org.frisket.model.FrameKind;
@@ -23,6 +26,7 @@ import org.frisket.model.FrisketFactory;
 import org.frisket.model.Guest;
 import org.frisket.model.Guide;
 import org.frisket.model.HoleRule;
+import org.frisket.model.ImageBytes;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
@@ -35,6 +39,7 @@ import org.frisket.model.MeasuredMark;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Outline;
 import org.frisket.model.PenStyle;
+import org.frisket.model.Picture;
 import org.frisket.model.Placement;
 import org.frisket.model.RegisterMark;
 import org.frisket.model.Sheet;
@@ -154,6 +159,21 @@ final class RandomEdits {
 				(job, c) -> c.wording(job, w -> ChangePen.hatchSpacing(w, c.length())),
 				(job, c) -> c.wording(job, w -> ChangePen.hatchAngle(w, c.signed())),
 				(job, c) -> c.wording(job, w -> ChangePen.hatchInset(w, c.length()))));
+		maker(ChangePicture.class, anyOf((job, c) -> ChangePicture.edged(c.all(Picture.class, job), c.coin()),
+				(job, c) -> ChangePicture.backdrop(c.all(Picture.class, job), c.of(BackdropRule.values())),
+				(job, c) -> ChangePicture.colour(c.all(Picture.class, job), c.of("#f4ecdc", "#1d6f78", "teal")),
+				(job, c) -> ChangePicture.difference(c.all(Picture.class, job), c.length()),
+				(job, c) -> ChangePicture.shadow(c.all(Picture.class, job), c.length()),
+				(job, c) -> ChangePicture.specks(c.all(Picture.class, job), c.length()),
+				(job, c) -> ChangePicture.holes(c.all(Picture.class, job), c.of(EdgeHoles.values())),
+				(job, c) -> ChangePicture.smoothing(c.all(Picture.class, job), c.length()),
+				(job, c) -> ChangePicture.border(c.all(Picture.class, job), c.signed()),
+				(job, c) -> ChangePicture.whole(c.all(Picture.class, job), c.coin()),
+				(job, c) -> ChangePicture.bleed(c.all(Picture.class, job), c.length()),
+				(job, c) -> ChangePicture.bleedKind(c.all(Picture.class, job), c.of(BleedKind.values())),
+				(job, c) -> c.any(Picture.class, job, each -> ChangePicture.keep(each, c.image(), "image/png")),
+				(job, c) -> c.any(Picture.class, job, each -> ChangePicture.replace(each, c.image(), "image/png", 3, 2))));
+		maker(EdgeAsOutline.class, (job, c) -> c.any(Picture.class, job, each -> new EdgeAsOutline(Map.of(each, c.path()))));
 		maker(ChangeSpan.class, anyOf(
 				(job, c) -> c.wording(job,
 						w -> ChangeSpan.font(w, c.below(9), c.below(12), c.coin() ? null : Jobs.font(c.word(), null, null, null))),
@@ -210,7 +230,8 @@ final class RandomEdits {
 				(job, c) -> c.wording(job, w -> NudgeLetters.back(w, c.letters(w)))));
 		maker(PasteElements.class, (job, c) -> c.fragment(job)
 				.map(fragment -> new PasteElements(job, fragment, c.signed(), c.signed())).orElse(null));
-		maker(PlaceElement.class, (job, c) -> new PlaceElement(job, c.outline(), c.word(), "#5b3a57"));
+		maker(PlaceElement.class, anyOf((job, c) -> new PlaceElement(job, c.outline(), c.word(), "#5b3a57"),
+				(job, c) -> new PlaceElement(job, c.picture(), c.word(), "#5b3a57")));
 		maker(ReloadJob.class, anyOf((job, c) -> new ReloadJob(job, c.changedOutside(job)),
 				(job, c) -> ReloadJob.taken(job, c.changedOutside(job)), (job, c) -> ReloadJob.merged(job, c.changedOutside(job))));
 		maker(RemoveGuide.class, (job, c) -> c.guide(job, RemoveGuide::new));
@@ -339,6 +360,26 @@ final class RandomEdits {
 
 		List<Layer> layers(Job job) {
 			return coin() ? List.copyOf(job.getLayers()) : List.of(this.<Layer>of(job.getLayers()));
+		}
+
+		<E extends Element> List<E> all(Class<E> kind, Job job) {
+			return Jobs.elements(job).stream().filter(kind::isInstance).map(kind::cast).toList();
+		}
+
+		/** One that is read from a file of its own, or kept in the job; with an edge or without. */
+		Picture picture() {
+			Picture picture = FrisketFactory.INSTANCE.createPicture();
+			picture.setLink(coin() ? "quay.png" : null);
+			picture.setImage(picture.getLink() == null ? image() : null);
+			picture.setWidth(1 + length());
+			picture.setHeight(1 + length());
+			picture.setEdge(coin() ? FrisketFactory.INSTANCE.createPictureEdge() : null);
+			Jobs.addOperation(picture, OperationKind.PRINT);
+			return picture;
+		}
+
+		ImageBytes image() {
+			return ImageBytes.of(new byte[] { (byte) below(4) });
 		}
 
 		List<Mat> mats(Job job) {

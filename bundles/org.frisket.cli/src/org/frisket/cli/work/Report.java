@@ -81,7 +81,8 @@ public final class Report {
 		if (finding.measured().isEmpty()) {
 			return "";
 		}
-		String unit = finding.unit() == Unit.MM ? " mm" : finding.unit().symbol();
+		boolean word = finding.unit() == Unit.MM || finding.unit() == Unit.DPI;
+		String unit = (word ? " " : "") + finding.unit().symbol();
 		return String.format(Locale.ROOT, " (%.3f%s, limit %.3f%s)", finding.measured().getAsDouble(), unit,
 				finding.limit().orElse(0), unit);
 	}

@@ -18,6 +18,7 @@ import org.apache.pdfbox.pdmodel.graphics.state.PDExtendedGraphicsState;
 import org.apache.pdfbox.util.Matrix;
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Monitor;
+import org.frisket.geometry.Region;
 import org.frisket.geometry.Transform;
 import org.frisket.model.Layer;
 import org.frisket.model.Operation;
@@ -70,7 +71,7 @@ public final class PageContent implements AutoCloseable {
 		paint(job, OperationKind.PRINT, step, monitor, (layer, element, operation) -> {
 			Optional<PreparedPicture> picture = element.picture();
 			if (picture.isPresent()) {
-				picture(picture.get());
+				picture(picture.get(), element.printedPieces());
 			} else {
 				printed(layer.layer(), element, step);
 			}
@@ -174,9 +175,13 @@ public final class PageContent implements AutoCloseable {
 		}
 	}
 
-	private void picture(PreparedPicture picture) throws IOException {
+	/** @param pieces that it is cut off at; empty for the whole picture */
+	private void picture(PreparedPicture picture, Optional<Region> pieces) throws IOException {
 		Transform place = UPRIGHT.then(picture.place()).then(toPage);
 		stream.saveGraphicsState();
+		if (pieces.isPresent() && trace(pieces.get().contours())) {
+			stream.clip();
+		}
 		stream.transform(new Matrix(new AffineTransform(place.a(), place.b(), place.c(), place.d(), place.e(),
 				place.f())));
 		stream.drawImage(file.image(picture.image()), 0, 0, 1, 1);

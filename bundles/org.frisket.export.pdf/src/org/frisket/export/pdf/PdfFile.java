@@ -114,12 +114,15 @@ public final class PdfFile implements AutoCloseable {
 	}
 
 	private PDImageXObject embedded(ImageBytes bytes) throws IOException {
-		try (InputStream in = bytes.open()) {
-			return PDImageXObject.createFromByteArray(document, in.readAllBytes(), null);
-		} catch (IOException | RuntimeException damaged) {
-			// as much of it as the job shows
-			return LosslessFactory.createFromImage(document, PictureFile.of(bytes).decode(Integer.MAX_VALUE).image());
+		PictureFile file = PictureFile.of(bytes);
+		if (file.isUpright()) {
+			try (InputStream in = bytes.open()) {
+				return PDImageXObject.createFromByteArray(document, in.readAllBytes(), null);
+			} catch (IOException | RuntimeException damaged) {
+				// as much of it as the job shows
+			}
 		}
+		return LosslessFactory.createFromImage(document, file.decode(Integer.MAX_VALUE).image());
 	}
 
 	void write(Handoff handoff, OutputStream out) throws IOException {

@@ -63,9 +63,15 @@ final class ProofPainter implements AutoCloseable {
 			if (part && colour != null && COLOUR.matcher(colour).matches()) {
 				fill(region, Color.decode(colour));
 			}
+			boolean pixels = element.has(OperationKind.PRINT) && element.picture().isPresent();
+			if (pixels) {
+				Shape before = graphics.getClip();
+				element.printedPieces().ifPresent(pieces -> graphics.clip(AwtPath.of(pieces.contours())));
+				picture(element.picture().get());
+				graphics.setClip(before);
+			}
 			for (Operation operation : element.operations()) {
-				if (element.picture().isPresent()) {
-					picture(element.picture().get());
+				if (pixels && operation.getKind() == OperationKind.PRINT) {
 					continue;
 				}
 				if (operation.getKind() == OperationKind.PRINT) {

@@ -20,11 +20,11 @@ final class PictureLink {
 	private PictureLink() {
 	}
 
-	/** Other kinds of file are written anew as PNG. */
+	/** Other kinds of file, and those that lie on their side, are written anew as PNG. */
 	static String of(ImageBytes image) {
 		try {
 			PictureFile file = PictureFile.of(image);
-			if (KNOWN_TO_ALL.contains(file.mediaType())) {
+			if (KNOWN_TO_ALL.contains(file.mediaType()) && file.isUpright()) {
 				return "data:" + file.mediaType() + ";base64," + image;
 			}
 			ByteArrayOutputStream png = new ByteArrayOutputStream();

@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -16,6 +17,7 @@ import org.frisket.geometry.Contour;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.PathData;
+import org.frisket.geometry.Region;
 import org.frisket.geometry.Transform;
 import org.frisket.geometry.options.OptionValues;
 import org.frisket.model.Layer;
@@ -30,6 +32,7 @@ import org.frisket.prepare.PreparedPicture;
 final class SvgDocument {
 
 	private static final String HATCH = "print-hatch";
+	private static final String CLIP = "print-pieces";
 	/** Anything else in a job's colour could be a reference to elsewhere. */
 	private static final Pattern COLOUR = Pattern.compile("#[0-9a-fA-F]{6}");
 
@@ -87,7 +90,7 @@ final class SvgDocument {
 	}
 
 	private boolean hasPictures() {
-		return job.elements().anyMatch(element -> element.picture().isPresent());
+		return job.elements().anyMatch(element -> element.has(OperationKind.PRINT) && element.picture().isPresent());
 	}
 
 	private void hatch() {
@@ -134,8 +137,11 @@ final class SvgDocument {
 	private void element(PreparedElement element, Operation worked, boolean several, String fill) {
 		OperationKind operation = worked.getKind();
 		String id = element.element().getId() + (several ? "-" + OperationInk.word(operation) : "");
-		if (element.picture().isPresent()) {
+		if (operation == OperationKind.PRINT && element.picture().isPresent()) {
+			Optional<Region> pieces = element.printedPieces();
+			pieces.ifPresent(this::clip);
 			picture(id, element.element().getName(), element.picture().get());
+			pieces.ifPresent(each -> text.append("\t\t</g>\n"));
 			return;
 		}
 		List<Contour> dashes = element.dashes(worked);
@@ -152,6 +158,14 @@ final class SvgDocument {
 			path(id + "-lines", element.element().getName(), operation, "none",
 					new Outline(element.lines()).transformed(toPage), pattern);
 		}
+	}
+
+	/** Begins a group of which only what lies in the region is shown. */
+	private void clip(Region region) {
+		String id = ids.next(CLIP);
+		text.append("\t\t<clipPath id=\"").append(id).append("\"><path d=\"")
+				.append(PathData.format(region.transformed(toPage).toOutline(), decimals))
+				.append("\"/></clipPath>\n\t\t<g clip-path=\"url(#").append(id).append(")\">\n");
 	}
 
 	/** The unit square taken to its place: a map takes whatever size it needs from there. */

@@ -62,11 +62,14 @@ record JobPicture(PreparedJob job, double scale) {
 		if (part && colour != null && COLOUR.matcher(colour).matches()) {
 			painter.fill(region, colour);
 		}
-		if (element.picture().isPresent()) {
+		boolean pixels = element.picture().isPresent() && (element.isWithoutEdge() || element.has(OperationKind.PRINT));
+		if (pixels) {
 			picture(painter, element.picture().get(), place);
-			return;
 		}
 		for (Operation operation : element.operations()) {
+			if (pixels && operation.getKind() == OperationKind.PRINT) {
+				continue;
+			}
 			if (operation.getKind() == OperationKind.PRINT) {
 				painter.fill(region, PRINTED);
 			}

@@ -73,9 +73,9 @@ public final class JobThumbnail {
 		Path2D lines = AwtPath.of(element.lines());
 		lines.transform(place);
 		boolean part = element.has(OperationKind.CUT) || element.has(OperationKind.KISS_CUT);
-		if (element.picture().isPresent()) {
+		if (element.isWithoutEdge() && element.picture().isPresent()) {
 			plate(element.picture().get().place());
-		} else if (part && colour != null && COLOUR.matcher(colour).matches()) {
+		} else if (part && element.picture().isEmpty() && colour != null && COLOUR.matcher(colour).matches()) {
 			graphics.setColor(Color.decode(colour));
 			graphics.fill(region);
 			graphics.setColor(EDGE);

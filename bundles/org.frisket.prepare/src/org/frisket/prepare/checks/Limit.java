@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 
 import org.frisket.prepare.Unit;
+import org.frisket.print.picture.Resolution;
 
 /**
  * One thing that stock and tool allow so much of and no more. What is usual is common practice for card of about 0.3 mm
@@ -34,7 +35,13 @@ public enum Limit {
 	/** Height of the sheets of a stock; 0 if it is not known. */
 	SHEET_HEIGHT("sheet-height", Unit.MM, 0, 100_000, 0),
 	/** The least height of a small x that a pen can draw. */
-	PEN_X_HEIGHT("pen-x-height", Unit.MM, 0, 1000, 2);
+	PEN_X_HEIGHT("pen-x-height", Unit.MM, 0, 1000, 2),
+	/** How fine pictures are to be in print; common practice, no source. */
+	PICTURE_RESOLUTION("picture-resolution", Unit.DPI, 0, 20_000, Resolution.COARSE),
+	/** The least distance of printed art from a cut, or cuts that are a little off are seen; common practice, no source. */
+	SAFE_AREA("safe-area", Unit.MM, 0, 100, 3),
+	/** How far print is to go on beyond a cut through it; common practice for cards and labels, no source. */
+	BLEED("bleed", Unit.MM, 0, 50, 3);
 
 	private final String key;
 	private final Unit unit;

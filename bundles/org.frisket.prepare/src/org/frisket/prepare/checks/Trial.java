@@ -8,12 +8,12 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Supplier;
 
-import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.frisket.editing.Edit;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.model.Element;
 import org.frisket.model.Job;
+import org.frisket.model.JobHome;
 import org.frisket.model.Jobs;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.JobPreparer;
@@ -89,7 +89,7 @@ public final class Trial {
 	/** Everything found on an element after a cure; empty if the cure cannot be applied, no findings if all is well. */
 	public Optional<List<Finding>> after(Cure cure, String element) {
 		return tried.computeIfAbsent(cure, key -> new HashMap<>()).computeIfAbsent(element, id -> {
-			Job copy = EcoreUtil.copy(job.job());
+			Job copy = JobHome.copy(job.job());
 			Optional<Edit> edit = cure.edit(copy).filter(Edit::canApply);
 			edit.ifPresent(Edit::apply);
 			return edit.map(applied -> found(preparer.prepare(copy, tolerance, monitor), id));

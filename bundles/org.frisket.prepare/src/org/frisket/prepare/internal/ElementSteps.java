@@ -10,7 +10,6 @@ import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.Transform;
 import org.frisket.model.Combination;
 import org.frisket.model.Element;
-import org.frisket.model.ImageBytes;
 import org.frisket.model.Mat;
 import org.frisket.model.Outline;
 import org.frisket.model.Picture;
@@ -19,6 +18,7 @@ import org.frisket.model.Wording;
 import org.frisket.prepare.CaretPlace;
 import org.frisket.prepare.Bridgework;
 import org.frisket.prepare.LetterPlace;
+import org.frisket.prepare.pictures.PictureSource;
 import org.frisket.typography.FontLibrary;
 import org.frisket.typography.Letter;
 
@@ -82,10 +82,12 @@ public final class ElementSteps {
 			return made(new Key(WordingKey.decisions(outline), tolerance), () -> OutlineStep.shape(outline, tolerance, monitor));
 		}
 		if (element instanceof Picture picture) {
-			record Key(ImageBytes image, double width, double height) {
+			record Key(PictureSource source, double width, double height, List<Object> edge) {
 			}
-			return made(new Key(picture.getImage(), picture.getWidth(), picture.getHeight()),
-					() -> PictureStep.shape(picture));
+			PictureSource source = PictureSource.of(picture);
+			List<Object> edge = picture.getEdge() == null ? List.of() : WordingKey.decisions(picture.getEdge());
+			return made(new Key(source, picture.getWidth(), picture.getHeight(), edge), () -> PictureStep.shape(source,
+					picture.getWidth(), picture.getHeight(), picture.getEdge(), monitor));
 		}
 		throw new IllegalArgumentException("no step for " + element.getClass().getName());
 	}

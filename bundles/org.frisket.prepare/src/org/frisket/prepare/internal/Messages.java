@@ -11,6 +11,9 @@ final class Messages extends NLS {
 	public static String CombinationStep_noLineCure;
 	public static String CombinationStep_ofItself;
 	public static String CombinationStep_ofItselfCure;
+	public static String EdgeTrace_cure;
+	public static String EdgeTrace_size;
+	public static String EdgeTrace_sizeCure;
 	public static String FontResolver_differs;
 	public static String FontResolver_differsCure;
 	public static String FontResolver_missing;
@@ -45,6 +48,10 @@ final class Messages extends NLS {
 	public static String PictureStep_damaged;
 	public static String PictureStep_flat;
 	public static String PictureStep_flatCure;
+	public static String PictureStep_linked;
+	public static String PictureStep_linkedCure;
+	public static String PictureStep_missing;
+	public static String PictureStep_missingCure;
 	public static String PictureStep_unreadable;
 	public static String WeedLinesStep_noMargin;
 	public static String WeedLinesStep_noMarginCure;

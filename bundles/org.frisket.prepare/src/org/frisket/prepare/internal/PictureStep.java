@@ -1,49 +1,73 @@
 package org.frisket.prepare.internal;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Contour;
+import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Piece;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Region;
 import org.frisket.geometry.Transform;
-import org.frisket.model.ImageBytes;
-import org.frisket.model.Picture;
+import org.frisket.model.PictureEdge;
 import org.frisket.prepare.Placeholder;
 import org.frisket.prepare.Severity;
 import org.frisket.prepare.Uncleaned;
-import org.frisket.prepare.pictures.PicturePreviews;
+import org.frisket.prepare.pictures.DecodedPictures;
+import org.frisket.prepare.pictures.PictureSource;
 import org.frisket.prepare.pictures.UnreadablePictureException;
 
-/** A picture of pixels to the rectangle it fills. One that cannot be read is not printed, but mats still follow it. */
+/**
+ * A picture of pixels to the rectangle it fills, or to the contour of its art. One that cannot be read is not printed, but
+ * mats still follow its rectangle, and so they do where no contour is found.
+ */
 final class PictureStep {
 
 	private PictureStep() {
 	}
 
-	static Shape shape(Picture picture) {
-		return shape(picture.getImage(), picture.getWidth(), picture.getHeight());
-	}
-
-	private static Shape shape(ImageBytes image, double width, double height) {
+	/** @param edge how its contour is found; null for its rectangle @param width in mm, as {@code height} is */
+	static Shape shape(PictureSource source, double width, double height, PictureEdge edge, Monitor monitor) {
 		if (!(width > 0 && height > 0)) {
 			return Shape.nothing(new Shape.Remark("picture-flat", Severity.BLOCKING, Point.ORIGIN,
 					Messages.PictureStep_flat, Messages.PictureStep_flatCure));
 		}
-		Region region = rectangle(width, height);
-		Uncleaned uncleaned = new Uncleaned(region.toOutline(), List.of(), Transform.IDENTITY);
-		try {
-			Optional<String> damage = PicturePreviews.of(image).damage();
-			return new Shape(region, List.of(), uncleaned, damage.map(reason -> new Shape.Remark("picture-damaged",
-					Severity.CAUTION, region.bounds().centre(), NLS.bind(Messages.PictureStep_damaged, reason),
-					Messages.PictureStep_again)).map(List::of).orElse(List.of()));
-		} catch (UnreadablePictureException e) {
-			return Shape.drawn(region, List.of(), uncleaned, List.of(new Shape.Remark(Placeholder.PICTURE_UNREADABLE,
-					Severity.BLOCKING, region.bounds().centre(), NLS.bind(Messages.PictureStep_unreadable, e.getMessage()),
-					Messages.PictureStep_again)));
+		Region rectangle = rectangle(width, height);
+		Point centre = rectangle.bounds().centre();
+		if (!source.trouble().isEmpty()) {
+			return Shape.drawn(rectangle, List.of(), uncleaned(rectangle), List.of(new Shape.Remark(Placeholder.PICTURE_MISSING,
+					Severity.BLOCKING, centre, NLS.bind(Messages.PictureStep_missing, source.link(), source.trouble()),
+					Messages.PictureStep_missingCure)));
 		}
+		List<Shape.Remark> remarks = new ArrayList<>();
+		if (source.isLinked()) {
+			remarks.add(new Shape.Remark(Placeholder.PICTURE_LINKED, Severity.NOTE, centre,
+					NLS.bind(Messages.PictureStep_linked, source.link()), Messages.PictureStep_linkedCure));
+		}
+		try {
+			DecodedPictures.Whole whole = DecodedPictures.of(source.bytes(), monitor);
+			whole.damage().ifPresent(reason -> remarks.add(new Shape.Remark("picture-damaged", Severity.CAUTION, centre,
+					NLS.bind(Messages.PictureStep_damaged, reason), Messages.PictureStep_again)));
+			return edge == null ? new Shape(rectangle, List.of(), uncleaned(rectangle), remarks)
+					: traced(whole, width, height, edge, rectangle, remarks, monitor);
+		} catch (UnreadablePictureException e) {
+			remarks.add(new Shape.Remark(Placeholder.PICTURE_UNREADABLE, Severity.BLOCKING, centre,
+					NLS.bind(Messages.PictureStep_unreadable, e.getMessage()), Messages.PictureStep_again));
+			return Shape.drawn(rectangle, List.of(), uncleaned(rectangle), remarks);
+		}
+	}
+
+	private static Shape traced(DecodedPictures.Whole whole, double width, double height, PictureEdge edge, Region rectangle,
+			List<Shape.Remark> remarks, Monitor monitor) {
+		EdgeTrace trace = EdgeTrace.of(whole.pixels(), width, height, edge, monitor);
+		remarks.addAll(trace.remarks());
+		return trace.region().isEmpty() ? Shape.drawn(rectangle, List.of(), uncleaned(rectangle), remarks)
+				: new Shape(trace.region(), List.of(), uncleaned(trace.region()), remarks);
+	}
+
+	private static Uncleaned uncleaned(Region region) {
+		return new Uncleaned(region.toOutline(), List.of(), Transform.IDENTITY);
 	}
 
 	/** Counter-clockwise to the viewer. */

@@ -6,8 +6,9 @@ import org.eclipse.osgi.util.NLS;
 final class Messages extends NLS {
 
 	public static String PictureFile_nothing;
-	public static String PictureFile_tooLarge;
-	public static String PictureFile_unknown;
+	public static String PictureSource_missing;
+	public static String PictureSource_noFile;
+	public static String PictureSource_tooLarge;
 
 	static {
 		initializeMessages("org.frisket.prepare.pictures.messages", Messages.class);

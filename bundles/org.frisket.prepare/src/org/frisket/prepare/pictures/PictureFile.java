@@ -1,38 +1,34 @@
 package org.frisket.prepare.pictures;
 
-import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
+import java.awt.image.DirectColorModel;
+import java.awt.image.Raster;
 import java.io.IOException;
-import java.util.Iterator;
+import java.io.InputStream;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.Consumer;
 
-import javax.imageio.ImageIO;
-import javax.imageio.ImageReadParam;
-import javax.imageio.ImageReader;
-import javax.imageio.stream.ImageInputStream;
-import javax.imageio.stream.MemoryCacheImageInputStream;
-
-import org.eclipse.osgi.util.NLS;
+import org.frisket.geometry.Monitor;
 import org.frisket.model.ImageBytes;
+import org.frisket.print.picture.PictureRemark;
+import org.frisket.print.picture.Pixels;
+import org.frisket.print.picture.Resolution;
 
 /**
- * The file of a picture. How large the picture is stands at its head, and is looked at before anything is decoded: what
- * is larger than {@link #MOST_PIXELS} is refused.
+ * The file of a picture of a job, as {@link org.frisket.print.picture.PictureFile} reads it: how large it is stands at its
+ * head, and is looked at before anything is decoded.
  */
 public final class PictureFile {
 
-	/** A square metre at 250 dots to the inch; 400 MB when decoded. */
-	public static final long MOST_PIXELS = 100_000_000L;
-
-	private static final Set<String> KNOWN = Set.of("png", "jpeg", "gif", "bmp");
-	private static final long MILLION = 1_000_000;
+	private static final int RED = 0xff0000;
+	private static final int GREEN = 0xff00;
+	private static final int BLUE = 0xff;
 
 	private final ImageBytes bytes;
-	private final String format;
-	private final int width;
-	private final int height;
+	private final org.frisket.print.picture.PictureFile file;
 
 	/**
 	 * Pixels, and what is wrong with them.
@@ -42,103 +38,112 @@ public final class PictureFile {
 	public record Decoded(BufferedImage image, Optional<String> damage) {
 	}
 
-	private PictureFile(ImageBytes bytes, String format, int width, int height) {
+	private PictureFile(ImageBytes bytes, org.frisket.print.picture.PictureFile file) {
 		this.bytes = bytes;
-		this.format = format;
-		this.width = width;
-		this.height = height;
+		this.file = file;
 	}
 
 	/**
-	 * Reads the head of a file: PNG, JPEG, GIF or BMP.
+	 * Reads the head of a file.
 	 *
-	 * @throws UnreadablePictureException if it is none of these, or is too large
+	 * @throws UnreadablePictureException if it is of no kind that is read, or is too large
 	 */
 	public static PictureFile of(ImageBytes bytes) throws UnreadablePictureException {
 		if (bytes == null || bytes.size() == 0) {
 			throw new UnreadablePictureException(Messages.PictureFile_nothing);
 		}
-		PictureFile file;
-		try (ImageInputStream in = new MemoryCacheImageInputStream(bytes.open())) {
-			ImageReader reader = reader(in);
-			try {
-				file = new PictureFile(bytes, name(reader), reader.getWidth(0), reader.getHeight(0));
-			} finally {
-				reader.dispose();
-			}
-		} catch (IOException | RuntimeException e) {
-			throw new UnreadablePictureException(reason(e), e);
-		}
-		if ((long) file.width * file.height > MOST_PIXELS) {
-			throw new UnreadablePictureException(NLS.bind(Messages.PictureFile_tooLarge,
-					new Object[] { file.width, file.height, MOST_PIXELS / MILLION }));
-		}
-		return file;
-	}
-
-	private static ImageReader reader(ImageInputStream in) throws UnreadablePictureException {
-		for (Iterator<ImageReader> all = ImageIO.getImageReaders(in); all.hasNext();) {
-			ImageReader reader = all.next();
-			if (KNOWN.contains(name(reader))) {
-				reader.setInput(in, true, true);
-				return reader;
-			}
-			reader.dispose();
-		}
-		throw new UnreadablePictureException(Messages.PictureFile_unknown);
-	}
-
-	private static String name(ImageReader reader) {
-		try {
-			return reader.getFormatName().toLowerCase(Locale.ROOT);
+		try (InputStream in = bytes.open()) {
+			PictureFile file = new PictureFile(bytes, org.frisket.print.picture.PictureFile.of("", in.readAllBytes()));
+			PictureSizes.keep(bytes, file);
+			return file;
+		} catch (org.frisket.print.picture.UnreadablePictureException e) {
+			throw new UnreadablePictureException(e.reason(), e);
 		} catch (IOException e) {
-			return "";
+			throw new UnreadablePictureException(e.getMessage(), e);
 		}
 	}
 
-	private static String reason(Throwable e) {
-		return e instanceof UnreadablePictureException || e.getMessage() != null ? e.getMessage()
-				: e.getClass().getSimpleName();
-	}
-
-	/** In pixels. */
+	/** In pixels, turned as it is to be seen. */
 	public int width() {
-		return width;
+		return file.width();
 	}
 
-	/** In pixels. */
+	/** In pixels, turned as it is to be seen. */
 	public int height() {
-		return height;
+		return file.height();
+	}
+
+	/** How fine the file says it is; what is usual where it says nothing. */
+	public Resolution resolution() {
+		return file.resolution();
+	}
+
+	/** What is to be told of it before it is decoded, at the resolution that it is to be printed with. */
+	public List<PictureRemark> remarks(Resolution printed) {
+		return file.remarks(printed);
+	}
+
+	/** Whether a reader that knows nothing of turned pictures shows it as it is to be seen. */
+	public boolean isUpright() {
+		return file.isUpright();
 	}
 
 	/** As the file itself says, whatever it was called. */
 	public String mediaType() {
-		return "image/" + format;
+		return "image/" + file.format().name().toLowerCase(Locale.ROOT);
 	}
 
 	/**
-	 * Decodes it.
+	 * Decodes it, turned and in sRGB.
 	 *
 	 * @param longest how many pixels the longer side has at most; of a larger picture, only every second, third… pixel
 	 *                is kept
 	 * @throws UnreadablePictureException if it breaks off before there is a picture, or is of a kind that cannot be decoded
 	 */
 	public Decoded decode(int longest) throws UnreadablePictureException {
-		try (ImageInputStream in = new MemoryCacheImageInputStream(bytes.open())) {
-			ImageReader reader = reader(in);
-			try {
-				String[] damage = new String[1];
-				reader.addIIOReadWarningListener((source, warning) -> damage[0] = warning);
-				ImageReadParam all = reader.getDefaultReadParam();
-				int step = Math.max(1, (int) Math.ceil((double) Math.max(width, height) / Math.max(1, longest)));
-				all.setSourceRegion(new Rectangle(width, height));
-				all.setSourceSubsampling(step, step, 0, 0);
-				return new Decoded(reader.read(0, all), Optional.ofNullable(damage[0]));
-			} finally {
-				reader.dispose();
-			}
-		} catch (IOException | RuntimeException e) {
-			throw new UnreadablePictureException(reason(e), e);
+		DecodedPictures.Whole whole = DecodedPictures.of(bytes, this, Monitor.NONE);
+		return new Decoded(image(reduced(whole.pixels(), longest)), whole.damage());
+	}
+
+	/** @param damage told what the file lacks */
+	Pixels pixels(Monitor monitor, Consumer<String> damage) throws UnreadablePictureException {
+		try {
+			return file.pixels(monitor, damage);
+		} catch (org.frisket.print.picture.UnreadablePictureException e) {
+			throw new UnreadablePictureException(e.reason(), e);
 		}
+	}
+
+	private static Pixels reduced(Pixels pixels, int longest) {
+		int step = Math.max(1, (int) Math.ceil((double) Math.max(pixels.width(), pixels.height()) / Math.max(1, longest)));
+		if (step == 1) {
+			return pixels;
+		}
+		int width = (pixels.width() + step - 1) / step;
+		int height = (pixels.height() + step - 1) / step;
+		int[] argb = new int[width * height];
+		for (int y = 0; y < height; y++) {
+			for (int x = 0; x < width; x++) {
+				argb[y * width + x] = pixels.at(x * step, y * step);
+			}
+		}
+		return new Pixels(width, height, argb);
+	}
+
+	/** One that nothing can be seen through has no alpha, which would only make files of it larger. */
+	private static BufferedImage image(Pixels pixels) {
+		boolean opaque = true;
+		for (int pixel : pixels.argb()) {
+			opaque &= pixel >>> 24 == 0xff;
+		}
+		if (!opaque) {
+			BufferedImage image = new BufferedImage(pixels.width(), pixels.height(), BufferedImage.TYPE_INT_ARGB);
+			image.setRGB(0, 0, pixels.width(), pixels.height(), pixels.argb(), 0, pixels.width());
+			return image;
+		}
+		return new BufferedImage(new DirectColorModel(24, RED, GREEN, BLUE),
+				Raster.createPackedRaster(new DataBufferInt(pixels.argb().clone(), pixels.argb().length), pixels.width(),
+						pixels.height(), pixels.width(), new int[] { RED, GREEN, BLUE }, null),
+				false, null);
 	}
 }

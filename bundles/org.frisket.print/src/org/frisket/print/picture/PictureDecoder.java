@@ -5,6 +5,7 @@ import java.awt.image.Raster;
 import java.io.IOException;
 import java.util.Iterator;
 import java.util.concurrent.CancellationException;
+import java.util.function.Consumer;
 
 import javax.imageio.IIOException;
 import javax.imageio.ImageIO;
@@ -36,13 +37,18 @@ final class PictureDecoder {
 	}
 
 	Pixels decode(Monitor monitor) throws UnreadablePictureException {
+		return decode(monitor, null);
+	}
+
+	/** @param damaged told of what the decoder misses; null to refuse the file */
+	Pixels decode(Monitor monitor, Consumer<String> damaged) throws UnreadablePictureException {
 		long needed = (long) head.width * head.height * BYTES_PER_PIXEL;
 		long most = (long) (SHARE * Runtime.getRuntime().maxMemory());
 		if (needed > most) {
 			throw refusal(NLS.bind(Messages.PictureDecoder_memory, needed / MEGABYTE, most / MEGABYTE), null);
 		}
 		try (ImageInputStream in = source.open()) {
-			return decode(in, monitor);
+			return decode(in, monitor, damaged);
 		} catch (CancellationException e) {
 			throw e;
 		} catch (OutOfMemoryError e) {
@@ -65,7 +71,8 @@ final class PictureDecoder {
 		return new UnreadablePictureException(name, reason, cause);
 	}
 
-	private Pixels decode(ImageInputStream in, Monitor monitor) throws IOException, UnreadablePictureException {
+	private Pixels decode(ImageInputStream in, Monitor monitor, Consumer<String> damaged)
+			throws IOException, UnreadablePictureException {
 		Iterator<ImageReader> readers = ImageIO.getImageReadersByFormatName(format.name());
 		if (!readers.hasNext()) {
 			throw refusal(NLS.bind(Messages.PictureFile_unknown, format), null);
@@ -86,7 +93,9 @@ final class PictureDecoder {
 				raster = image.getRaster();
 			}
 			monitor.check();
-			if (damage[0] != null) {
+			if (damage[0] != null && damaged != null) {
+				damaged.accept(damage[0]);
+			} else if (damage[0] != null) {
 				throw refusal(NLS.bind(Messages.PictureDecoder_damaged, format, damage[0]), null);
 			}
 			return new PixelRows(head, image, raster).pixels(monitor);

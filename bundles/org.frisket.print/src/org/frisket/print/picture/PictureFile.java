@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 import javax.imageio.stream.FileImageInputStream;
 import javax.imageio.stream.ImageInputStream;
@@ -138,6 +139,11 @@ public final class PictureFile {
 		return head.profile.size() == 0 ? Optional.empty() : Optional.of(head.profile.toByteArray());
 	}
 
+	/** Whether its rows are stored in the order in which they are seen, so that a reader that knows no EXIF shows it as it is. */
+	public boolean isUpright() {
+		return head.orientation == 1;
+	}
+
 	/** Whether there is more than the one picture that is used. */
 	public boolean isAnimated() {
 		return head.frames > 1;
@@ -173,5 +179,16 @@ public final class PictureFile {
 	 */
 	public Pixels pixels(Monitor monitor) throws UnreadablePictureException {
 		return new PictureDecoder(name, source, format, head).decode(monitor);
+	}
+
+	/**
+	 * The same of a file that breaks off or is damaged, as far as there is a picture.
+	 *
+	 * @param damage told what the file lacks, as its decoder says it
+	 * @throws UnreadablePictureException if there is no picture, or the memory does not suffice
+	 * @throws java.util.concurrent.CancellationException if the monitor says so
+	 */
+	public Pixels pixels(Monitor monitor, Consumer<String> damage) throws UnreadablePictureException {
+		return new PictureDecoder(name, source, format, head).decode(monitor, damage);
 	}
 }

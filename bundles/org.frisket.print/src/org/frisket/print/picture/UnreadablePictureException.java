@@ -5,7 +5,15 @@ public final class UnreadablePictureException extends Exception {
 
 	private static final long serialVersionUID = 1L;
 
+	private final String reason;
+
 	UnreadablePictureException(String file, String reason, Throwable cause) {
 		super("“" + file + "”: " + reason, cause);
+		this.reason = reason;
+	}
+
+	/** The message without the name of the file. */
+	public String reason() {
+		return reason;
 	}
 }

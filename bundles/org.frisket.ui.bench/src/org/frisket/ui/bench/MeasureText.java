@@ -30,6 +30,6 @@ public final class MeasureText {
 		}
 		NumberFormat format = NumberFormat.getNumberInstance();
 		format.setMaximumFractionDigits(1);
-		return format.format(value.getAsDouble()) + unit.symbol();
+		return format.format(value.getAsDouble()) + (unit == Unit.DPI ? " " : "") + unit.symbol(); //$NON-NLS-1$ //$NON-NLS-2$
 	}
 }

@@ -1,7 +1,6 @@
 package org.frisket.prepare.tests;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -14,7 +13,6 @@ import java.util.List;
 
 import javax.imageio.ImageIO;
 
-import org.frisket.editing.EditHistory;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Point;
@@ -31,12 +29,9 @@ import org.frisket.model.Picture;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
-import org.frisket.prepare.Makeready;
 import org.frisket.prepare.Placeholder;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
-import org.frisket.prepare.checks.Cure;
-import org.frisket.prepare.checks.Limits;
 import org.frisket.prepare.pictures.PictureFile;
 import org.frisket.prepare.pictures.UnreadablePictureException;
 import org.junit.jupiter.api.Test;
@@ -89,20 +84,6 @@ class PictureTest {
 		assertEquals(new Point(30, 50), prepared.picture().orElseThrow().place().apply(new Point(1, 1)));
 		assertTrue(prepared.has(OperationKind.PRINT));
 		assertEquals(List.of(), findings());
-	}
-
-	@Test
-	void isNeverCutEvenIfItIsToBe() {
-		Picture picture = add(file("png", 8, 4));
-		Jobs.addOperation(picture, OperationKind.CUT);
-		PreparedElement prepared = prepared(picture);
-		assertFalse(prepared.has(OperationKind.CUT));
-		assertEquals(List.of(JobPreparer.PICTURE_WORKED), findings());
-		List<Cure> cures = Makeready.cures(prepare().findings().get(0), Makeready.trial(prepare(), preparer,
-				FontLibraries.installed(), Limits.CARD, Tolerance.DEFAULT, Monitor.NONE));
-		new EditHistory().execute(cures.get(0).edit(job).orElseThrow());
-		assertEquals(List.of(), findings());
-		assertTrue(prepared(picture).has(OperationKind.PRINT));
 	}
 
 	@Test

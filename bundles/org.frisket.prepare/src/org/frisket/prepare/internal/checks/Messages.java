@@ -37,6 +37,12 @@ final class Messages extends NLS {
 	public static String OverlapCheck_overlapCure;
 	public static String PenTextCheck_small;
 	public static String PenTextCheck_smallCure;
+	public static String PictureCheck_coarse;
+	public static String PictureCheck_coarseCure;
+	public static String PrintedEdgeCheck_bleed;
+	public static String PrintedEdgeCheck_bleedCure;
+	public static String PrintedEdgeCheck_near;
+	public static String PrintedEdgeCheck_nearCure;
 	public static String SheetCheck_large;
 	public static String SheetCheck_largeCure;
 	public static String SheetCheck_margin;

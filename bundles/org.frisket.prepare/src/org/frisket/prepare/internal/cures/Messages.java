@@ -37,7 +37,12 @@ final class Messages extends NLS {
 	public static String OutlineCures_simplified;
 	public static String OutlineCures_slitsFilled;
 	public static String PenCures_draw;
+	public static String PictureCures_bleed;
+	public static String PictureCures_border;
+	public static String PictureCures_edge;
+	public static String PictureCures_keep;
 	public static String PictureCures_print;
+	public static String PictureCures_smaller;
 	public static String SizeCures_heavier;
 	public static String SizeCures_leaveOut;
 	public static String SizeCures_leftOut;

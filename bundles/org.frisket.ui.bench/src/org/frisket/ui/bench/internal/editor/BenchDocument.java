@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 
-import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.PartInitException;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
+import org.frisket.model.JobHome;
 import org.frisket.model.Jobs;
 import org.frisket.model.WholeFile;
 import org.frisket.ui.bench.JobInput;
@@ -45,6 +45,8 @@ public final class BenchDocument {
 		this.job = job;
 		this.origin = origin;
 		this.recovered = recovered;
+		// a copy that was recovered lies elsewhere
+		JobHome.set(job, origin.original().orElse(null));
 		tried.addListener(() -> pictureListeners.forEach(Runnable::run));
 	}
 
@@ -188,6 +190,7 @@ public final class BenchDocument {
 	void save(Path target) throws IOException {
 		JobFile.save(job, target);
 		origin = Unsaved.of(target, FileStamp.of(target));
+		JobHome.set(job, target);
 		place = null;
 		recovered = false;
 		detached = false;
@@ -214,7 +217,7 @@ public final class BenchDocument {
 
 	/** A copy that may be worked on while the job itself is edited. */
 	public Job snapshot() {
-		return EcoreUtil.copy(job);
+		return JobHome.copy(job);
 	}
 
 	public JobPicture picture() {

@@ -91,8 +91,8 @@ public final class ElementFigure extends CurveFigure implements Shown {
 
 	@Override
 	protected Bounds drawnInMm() {
-		return before == null ? boundsInMm()
-				: boundsInMm().with(boxInMm(before.source().bounds(), beforeShift));
+		Bounds drawn = picture().pixels() == null ? boundsInMm() : boundsInMm().with(boxInMm(picture().painted(), shift()));
+		return before == null ? drawn : drawn.with(boxInMm(before.source().bounds(), beforeShift));
 	}
 
 	/** Open lines are dashed in those looks that show shapes alone. */
@@ -142,6 +142,11 @@ public final class ElementFigure extends CurveFigure implements Shown {
 	public void removeNotify() {
 		disposeImage();
 		super.removeNotify();
+	}
+
+	@Override
+	public Path bleed() {
+		return picture().rim() == null || picture().rim().bleed().isEmpty() ? null : path(picture().rim().bleed(), shift());
 	}
 
 	@Override

@@ -3,13 +3,18 @@ package org.frisket.ui.bench.internal.handlers;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.frisket.editing.Box;
 import org.frisket.editing.Edit;
 import org.frisket.geometry.Bounds;
 import org.frisket.model.Element;
+import org.frisket.prepare.OwnPath;
+import org.frisket.prepare.PreparedElement;
+import org.frisket.prepare.PreparedJob;
 import org.frisket.ui.bench.internal.editor.BenchEditor;
 import org.frisket.ui.bench.internal.editor.EditCommand;
 import org.frisket.ui.bench.internal.parts.ElementPart;
@@ -34,6 +39,19 @@ abstract class ElementHandler extends BenchHandler {
 	/** What follows the edit, such as another selection. */
 	void done(BenchEditor bench, Edit edit) {
 		// mostly nothing
+	}
+
+	/** What elements of a kind come to, as path data in their own frames; empty texts for those not worked through yet. */
+	static <E extends Element> Map<E, String> paths(BenchEditor bench, List<Element> elements, Class<E> kind) {
+		PreparedJob prepared = bench.document().picture().prepared();
+		Map<E, String> paths = new LinkedHashMap<>();
+		elements.stream().filter(kind::isInstance).map(kind::cast).forEach(element -> {
+			// only what is worked through as it is now
+			Optional<PreparedElement> shown = Optional.ofNullable(prepared).flatMap(all -> all.element(element.getId()))
+					.filter(found -> EcoreUtil.equals(found.element(), element));
+			paths.put(element, shown.map(OwnPath::of).orElse("")); //$NON-NLS-1$
+		});
+		return paths;
 	}
 
 	/** The box around what the edit maps itself, without the mats that follow. */

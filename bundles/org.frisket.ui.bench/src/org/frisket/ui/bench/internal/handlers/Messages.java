@@ -5,6 +5,8 @@ import org.eclipse.osgi.util.NLS;
 final class Messages extends NLS {
 
 	public static String AddMatHandler_layer;
+	public static String EdgeAsOutlineHandler_noContour;
+	public static String EdgeAsOutlineHandler_noPicture;
 	public static String MakeOutlineHandler_noWording;
 	public static String MakeOutlineHandler_notYet;
 	public static String CureHandler_byHand;
@@ -17,6 +19,8 @@ final class Messages extends NLS {
 	public static String OpenJobHandler_title;
 	public static String RedoHandler_named;
 	public static String RedoHandler_nothing;
+	public static String ReplacePictureHandler_one;
+	public static String ReplacePictureHandler_title;
 	public static String ShapeHandler_layer;
 	public static String SightHandler_showAll;
 	public static String SightHandler_unlockAll;

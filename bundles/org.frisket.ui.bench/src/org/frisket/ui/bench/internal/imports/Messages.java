@@ -17,6 +17,8 @@ final class Messages extends NLS {
 	public static String ImportWords_files;
 	public static String ImportWords_nothing;
 	public static String ImportWords_size;
+	public static String PictureReplacement_failed;
+	public static String PictureReplacement_name;
 	public static String ReadJob_name;
 	public static String ReadJob_noFormat;
 	public static String TakeRun_cancelled;

@@ -14,6 +14,9 @@ public enum BenchLook {
 		public void paint(Shown shown, Ink ink) {
 			if (shown.pixels() != null) {
 				ink.pixels(shown.pixels());
+				if (shown.picture().rim() != null) {
+					rim(shown, ink);
+				}
 				return;
 			}
 			if (shown.picture().isPiece()) {
@@ -43,14 +46,7 @@ public enum BenchLook {
 			} else if (shown.picture().operations().contains(OperationKind.PRINT)) {
 				OperationStroke.PRINT.paint(ink, shown.hatching());
 			}
-			for (OperationKind kind : shown.picture().strokes()) {
-				Path dashes = shown.dashes(kind);
-				if (dashes == null) {
-					OperationStroke.of(kind).paint(ink, shown.curves());
-				} else {
-					OperationStroke.of(kind).paintDashes(ink, dashes);
-				}
-			}
+			shown.picture().strokes().forEach(kind -> stroke(shown, kind, ink));
 		}
 	},
 
@@ -73,12 +69,35 @@ public enum BenchLook {
 	static final int[] OPEN_DASH = { 7, 4 };
 	/** Of what a combination is made of: there to be taken hold of, and no more. */
 	static final int[] PART_DASH = { 1, 3 };
+	/** Of where the print of a picture ends beyond its contour. */
+	static final int[] BLEED_DASH = { 4, 4 };
 	static final int PART_ALPHA = 190;
 
 	private final String title;
 
 	BenchLook(String title) {
 		this.title = title;
+	}
+
+	private static void stroke(Shown shown, OperationKind kind, Ink ink) {
+		Path dashes = shown.dashes(kind);
+		if (dashes == null) {
+			OperationStroke.of(kind).paint(ink, shown.curves());
+		} else {
+			OperationStroke.of(kind).paintDashes(ink, dashes);
+		}
+	}
+
+	/** The contour of a picture as what is done along it, and how far its print goes on. */
+	private static void rim(Shown shown, Ink ink) {
+		ink.line(shown.curves(), ThemeColour.BENCH_HINT.colour(), THIN, PART_ALPHA, PART_DASH);
+		shown.picture().strokes().stream().filter(kind -> kind != OperationKind.PRINT)
+				.forEach(kind -> stroke(shown, kind, ink));
+		if (shown.bleed() != null) {
+			// on a dark mat the dashes alone would not be seen
+			ink.line(shown.bleed(), ThemeColour.BENCH_SHEET.colour(), THIN, Ink.OPAQUE);
+			ink.line(shown.bleed(), ThemeColour.BENCH_HINT.colour(), THIN, Ink.OPAQUE, BLEED_DASH);
+		}
 	}
 
 	/** As menus and legends name it. */

@@ -16,6 +16,9 @@ public interface Shown {
 	/** Of a picture; null for all else. */
 	ShownPixels pixels();
 
+	/** Where the print of a picture ends beyond its contour; null if it has no bleed there. */
+	Path bleed();
+
 	/** All clean curves. */
 	Path curves();
 

@@ -24,10 +24,11 @@ import org.frisket.model.OperationKind;
  * @param waste      whether it lies in the waste, so that it frees no piece
  * @param dashes     the curves of those operations that are worked in dashes
  * @param pixels     of a picture; null for all else
+ * @param rim        of a picture with an edge; null for all else
  */
 public record ElementPicture(Outline curves, FlatCurves flat, Outline hatching, Transform placement,
 		Set<OperationKind> operations, boolean placeholder, boolean part, boolean waste,
-		Map<OperationKind, Outline> dashes, Pixels pixels) {
+		Map<OperationKind, Outline> dashes, Pixels pixels, PictureRim rim) {
 
 	/** What is shown of an element that has not been worked through yet. */
 	public static final ElementPicture NONE = new ElementPicture(Outline.EMPTY, new FlatCurves(Outline.EMPTY, 1),
@@ -36,7 +37,7 @@ public record ElementPicture(Outline curves, FlatCurves flat, Outline hatching, 
 	/** Of an element that was worked through. */
 	public ElementPicture(Outline curves, FlatCurves flat, Outline hatching, Transform placement,
 			Set<OperationKind> operations) {
-		this(curves, flat, hatching, placement, operations, false, false, false, Map.of(), null);
+		this(curves, flat, hatching, placement, operations, false, false, false, Map.of(), null, null);
 	}
 
 	public ElementPicture {
@@ -47,6 +48,12 @@ public record ElementPicture(Outline curves, FlatCurves flat, Outline hatching, 
 
 	public Bounds bounds() {
 		return flat.bounds();
+	}
+
+	/** Around all that is painted, which of a picture is more than its contour. */
+	public Bounds painted() {
+		Bounds painted = pixels == null ? bounds() : bounds().with(pixels.box());
+		return rim == null ? painted : painted.with(rim.bleed().bounds());
 	}
 
 	/** Whether a blade frees a piece of stock here, so that the area is shown in the colour of the stock. */

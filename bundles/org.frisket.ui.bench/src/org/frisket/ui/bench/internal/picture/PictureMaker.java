@@ -2,8 +2,10 @@ package org.frisket.ui.bench.internal.picture;
 
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -12,6 +14,7 @@ import org.frisket.geometry.Contour;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
+import org.frisket.geometry.Point;
 import org.frisket.geometry.Region;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.Transform;
@@ -31,6 +34,7 @@ import org.frisket.prepare.Makeready;
 import org.frisket.prepare.Placeholder;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
+import org.frisket.prepare.PreparedPicture;
 import org.frisket.prepare.checks.Cure;
 import org.frisket.prepare.checks.LayerLimits;
 import org.frisket.prepare.checks.Trial;
@@ -148,7 +152,7 @@ public final class PictureMaker {
 		if (before != null && before.region() == prepared.region() && before.lines() == prepared.lines()
 				&& !(prepared.region().isEmpty() && prepared.lines().isEmpty())
 				&& before.picture().operations().equals(operations(prepared)) && before.picture().part() == prepared.part()
-				&& before.picture().dashes().equals(dashes(prepared))
+				&& before.picture().dashes().equals(dashes(prepared)) && PictureRim.isOf(before.picture().rim(), prepared)
 				&& before.picture().placement().equals(transform(prepared.element().getTransform()))) {
 			return before;
 		}
@@ -156,10 +160,10 @@ public final class PictureMaker {
 	}
 
 	private static Set<OperationKind> operations(PreparedElement prepared) {
-		// pixels are never worked, whatever is asked for
+		// pixels without an edge are never worked, whatever is asked for
 		List<Operation> operations = prepared.picture().isPresent() ? prepared.operations()
 				: prepared.element().getOperations();
-		return operations.stream().map(Operation::getKind).collect(Collectors.toSet());
+		return operations.stream().map(Operation::getKind).collect(Collectors.toCollection(HashSet::new));
 	}
 
 	private static Map<OperationKind, Outline> dashes(PreparedElement prepared) {
@@ -177,15 +181,33 @@ public final class PictureMaker {
 		Outline placeholder = Placeholder.of(prepared);
 		if (!placeholder.isEmpty()) {
 			return new ElementPicture(placeholder, new FlatCurves(placeholder, FLATNESS), Outline.EMPTY,
-					transform(prepared.element().getTransform()), Set.of(), true, false, false, Map.of(), null);
+					transform(prepared.element().getTransform()), Set.of(), true, false, false, Map.of(), null, null);
 		}
-		Outline curves = prepared.region().toOutline().plus(new Outline(prepared.lines()));
+		Optional<PreparedPicture> pixels = prepared.picture();
+		boolean lost = prepared.region().isEmpty() && pixels.isPresent();
+		// without a contour it is still there to be looked at, in its rectangle
+		Outline curves = lost ? frame(pixels.get()) : prepared.region().toOutline().plus(new Outline(prepared.lines()));
 		Set<OperationKind> operations = operations(prepared);
+		if (lost) {
+			operations.retainAll(Set.of(OperationKind.PRINT));
+		}
 		FlatCurves flat = new FlatCurves(curves, FLATNESS);
 		Outline hatching = operations.contains(OperationKind.PRINT) ? Hatching.of(flat, HATCH_SPACING) : Outline.EMPTY;
 		return new ElementPicture(curves, flat, hatching, transform(prepared.element().getTransform()), operations, false,
 				prepared.part(), prepared.element() instanceof WeedLines, dashes(prepared),
-				prepared.picture().map(Pixels::of).orElse(null));
+				pixels.map(each -> Pixels.of(each, isCutOut(prepared) ? prepared.region() : null)).orElse(null),
+				PictureRim.of(prepared));
+	}
+
+	private static boolean isCutOut(PreparedElement prepared) {
+		return !prepared.isWithoutEdge() && !prepared.region().isEmpty()
+				&& (prepared.has(OperationKind.CUT) || prepared.has(OperationKind.KISS_CUT));
+	}
+
+	private static Outline frame(PreparedPicture picture) {
+		Transform place = picture.place();
+		return new Outline(List.of(Contour.polygon(List.of(place.apply(new Point(0, 0)), place.apply(new Point(0, 1)),
+				place.apply(new Point(1, 1)), place.apply(new Point(1, 0))))));
 	}
 
 	/** A matrix of the model as a map of the plane. */

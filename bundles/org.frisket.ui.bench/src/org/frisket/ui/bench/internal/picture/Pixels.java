@@ -1,14 +1,19 @@
 package org.frisket.ui.bench.internal.picture;
 
+import java.awt.AlphaComposite;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
+import java.util.List;
 
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.PaletteData;
 import org.frisket.geometry.Bounds;
+import org.frisket.geometry.Contour;
 import org.frisket.geometry.Point;
+import org.frisket.geometry.Region;
 import org.frisket.geometry.Transform;
 import org.frisket.prepare.PreparedPicture;
 import org.frisket.prepare.pictures.PicturePreviews;
@@ -24,11 +29,18 @@ public record Pixels(ImageData data, Bounds box) {
 
 	/** Of the longer side, as a turned picture is painted. */
 	private static final int LONGEST = 2048;
+	private static final double FLATNESS = 0.25;
+	/** Of what is cut away: there to be compared with the contour, and no more. */
+	private static final float FAINT = 0.25f;
 	private static final int ALL = 0xff;
 	private static final int ALPHA = 24;
 
-	/** Takes its time: not for the UI thread. Null for a picture that cannot be shown. */
-	static Pixels of(PreparedPicture picture) {
+	/**
+	 * Takes its time: not for the UI thread. Null for a picture that cannot be shown.
+	 *
+	 * @param piece what is cut out of it, beyond which it is faint; null for none
+	 */
+	static Pixels of(PreparedPicture picture, Region piece) {
 		try {
 			BufferedImage preview = PicturePreviews.of(picture.image()).image();
 			Bounds box = box(picture.place());
@@ -44,13 +56,41 @@ public record Pixels(ImageData data, Bounds box) {
 			pixels.scale(1.0 / preview.getWidth(), 1.0 / preview.getHeight());
 			Graphics2D graphics = turned.createGraphics();
 			graphics.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
-			graphics.drawImage(preview, pixels, null);
+			if (piece == null) {
+				graphics.drawImage(preview, pixels, null);
+			} else {
+				graphics.setComposite(AlphaComposite.SrcOver.derive(FAINT));
+				graphics.drawImage(preview, pixels, null);
+				graphics.clip(path(piece.transformed(Transform.translation(-box.minX(), -box.minY()))
+						.transformed(Transform.scaling(width / box.width(), height / box.height()))));
+				graphics.setComposite(AlphaComposite.Clear);
+				graphics.fillRect(0, 0, width, height);
+				graphics.setComposite(AlphaComposite.SrcOver);
+				graphics.drawImage(preview, pixels, null);
+			}
 			graphics.dispose();
 			return new Pixels(data(turned), box);
 		} catch (UnreadablePictureException e) {
 			// it is told as a finding
 			return null;
 		}
+	}
+
+	/** In the pixels of the image. */
+	private static Path2D path(Region region) {
+		Path2D path = new Path2D.Double();
+		for (Contour contour : region.contours()) {
+			List<Point> corners = contour.flattened(FLATNESS);
+			for (int i = 0; i < corners.size(); i++) {
+				if (i == 0) {
+					path.moveTo(corners.get(i).x(), corners.get(i).y());
+				} else {
+					path.lineTo(corners.get(i).x(), corners.get(i).y());
+				}
+			}
+			path.closePath();
+		}
+		return path;
 	}
 
 	private static double length(double x, double y) {

@@ -15,6 +15,7 @@ import org.frisket.ui.bench.internal.looks.Shown;
 import org.frisket.ui.bench.internal.looks.ShownPixels;
 import org.frisket.ui.bench.internal.looks.SplitCurves;
 import org.frisket.ui.bench.internal.picture.ElementPicture;
+import org.frisket.ui.bench.internal.picture.PictureRim;
 import org.frisket.ui.bench.internal.picture.Pixels;
 
 /** An element on a page; its paths are made when a look asks for them and last until it is closed. */
@@ -61,6 +62,12 @@ final class PaperShown implements Shown, AutoCloseable {
 			image = new Image(device, pixels.data());
 		}
 		return ShownPixels.of(image, pixels.box(), toUnits);
+	}
+
+	@Override
+	public Path bleed() {
+		PictureRim rim = element.picture().rim();
+		return rim == null || rim.bleed().isEmpty() ? null : path(rim.bleed());
 	}
 
 	@Override

@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.WeakHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 
-import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.swt.widgets.Display;
+import org.frisket.model.JobHome;
 import org.frisket.run.Workshop;
 import org.frisket.run.play.Playback;
 import org.frisket.run.play.RunWords;
@@ -136,7 +136,7 @@ public final class BenchRun implements JobOnBench.Listener, RunNote {
 		progress = 0;
 		RunJob[] job = new RunJob[1];
 		Workshop workshop = RunSetup.workshop(StudioDesk.get().state());
-		RunJob.Question question = new RunJob.Question(EcoreUtil.copy(bench.job()), Bench.fileOf(bench),
+		RunJob.Question question = new RunJob.Question(JobHome.copy(bench.job()), Bench.fileOf(bench),
 				bench.prepared().get());
 		job[0] = new RunJob(question, workshop, RunSetup.values(workshop), new Answers(job));
 		asked = job[0];

@@ -10,11 +10,11 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
-import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Display;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
+import org.frisket.model.JobHome;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.PreparedJob;
@@ -70,7 +70,7 @@ final class BenchSheets implements SheetsNote, JobOnBench.Listener {
 			upToDate = bench.isUpToDate();
 			return;
 		}
-		org.frisket.model.Job copy = EcoreUtil.copy(bench.job());
+		org.frisket.model.Job copy = JobHome.copy(bench.job());
 		PreparedJob prepared = bench.prepared().get();
 		Path file = Bench.fileOf(bench);
 		Job[] own = new Job[1];

@@ -11,10 +11,10 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
-import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.swt.widgets.Display;
 import org.frisket.geometry.Tolerance;
 import org.frisket.impose.Budget;
+import org.frisket.model.JobHome;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.PreparedJob;
@@ -71,7 +71,7 @@ final class LayRun {
 			this.bench = bench;
 			this.choices = choices;
 			this.file = file;
-			host = EcoreUtil.copy(bench.job());
+			host = JobHome.copy(bench.job());
 			prepared = bench.prepared().orElseThrow();
 		}
 

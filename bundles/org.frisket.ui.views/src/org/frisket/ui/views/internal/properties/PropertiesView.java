@@ -53,7 +53,7 @@ public final class PropertiesView extends BenchView {
 		wordingParts = List.of(wording, new SpacingForm(body, subject), new LetterformForm(body, subject),
 				new FlowForm(body, subject), new HoldForm(body, subject), new PenForm(body, subject));
 		kindForms = List.of(new CombinationForm(body, subject), new WeedLinesForm(body, subject),
-				new CornerForm(body, subject));
+				new CornerForm(body, subject), new PictureForm(body, subject));
 		elementForms = List.of(new PlaceForm(body, subject), new ElementForm(body, subject), new MatForm(body, subject),
 				new OperationForm(body, subject), new MeasureForm(body, subject));
 		forms = Stream.of(wordingParts, kindForms, elementForms).<Form>flatMap(List::stream).toList();

@@ -1,0 +1,60 @@
+package org.frisket.ui.bench.internal.imports;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.function.Consumer;
+
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.widgets.Display;
+import org.frisket.editing.ChangePicture;
+import org.frisket.editing.Edit;
+import org.frisket.imports.ImportSource;
+import org.frisket.imports.LargestFile;
+import org.frisket.imports.UnreadableArtException;
+import org.frisket.model.ImageBytes;
+import org.frisket.model.Picture;
+import org.frisket.prepare.pictures.PictureFile;
+
+/** Reads the file that is to take the place of a picture, off the UI thread. */
+public final class PictureReplacement extends Job {
+
+	private final Display display;
+	private final Picture picture;
+	private final Path file;
+	private final Consumer<Edit> edits;
+	private final Consumer<String> teller;
+
+	/** @param edits takes the edit, and @param teller what went wrong, both on the UI thread */
+	public PictureReplacement(Display display, Picture picture, Path file, Consumer<Edit> edits, Consumer<String> teller) {
+		super(NLS.bind(Messages.PictureReplacement_name, file.getFileName()));
+		this.display = display;
+		this.picture = picture;
+		this.file = file;
+		this.edits = edits;
+		this.teller = teller;
+	}
+
+	@Override
+	protected IStatus run(IProgressMonitor monitor) {
+		try (InputStream in = LargestFile.open(ImportSource.of(file))) {
+			ImageBytes bytes = ImageBytes.of(in.readAllBytes());
+			PictureFile read = PictureFile.of(bytes);
+			onScreen(monitor, () -> edits.accept(ChangePicture.replace(picture, bytes, read.mediaType(), read.width(),
+					read.height())));
+		} catch (IOException | UnreadableArtException e) {
+			onScreen(monitor, () -> teller.accept(NLS.bind(Messages.PictureReplacement_failed, file, e.getMessage())));
+		}
+		return Status.OK_STATUS;
+	}
+
+	private void onScreen(IProgressMonitor monitor, Runnable action) {
+		if (!monitor.isCanceled() && !display.isDisposed()) {
+			display.asyncExec(action);
+		}
+	}
+}
