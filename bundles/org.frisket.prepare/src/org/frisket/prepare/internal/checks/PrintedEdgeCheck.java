@@ -146,7 +146,7 @@ public final class PrintedEdgeCheck implements Check {
 			if (through != null) {
 				boolean bled = !(element.element() instanceof Picture picture) || picture.getBleed() > 0;
 				if (!bled && beyond < bleed) {
-					findings.accept(Finding.measured(BLEED, Severity.CAUTION, id, through, beyond, bleed,
+					findings.accept(Finding.measured(BLEED, Severity.NOTE, id, through, beyond, bleed,
 							NLS.bind(Messages.PrintedEdgeCheck_bleed, Figures.length(beyond, 1)),
 							Messages.PrintedEdgeCheck_bleedCure));
 				}
