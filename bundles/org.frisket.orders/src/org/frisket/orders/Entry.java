@@ -21,6 +21,11 @@ import org.frisket.model.Stage;
 public record Entry(String id, long number, long revision, String title, String customer, Stage stage, Instant since,
 		Optional<LocalDate> due, int quantity, String stock, String words, Instant changed, String changedBy) {
 
+	/** As it stands once somebody has brought it to a stage. */
+	public Entry at(Stage to, Instant now, String person) {
+		return new Entry(id, number, revision, title, customer, to, now, due, quantity, stock, words, now, person);
+	}
+
 	/** Whether it should be ready by now and is not. */
 	public boolean isLate(LocalDate today) {
 		return !isClosed() && due.isPresent() && due.get().isBefore(today);

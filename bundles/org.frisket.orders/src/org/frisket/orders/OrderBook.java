@@ -193,13 +193,8 @@ public final class OrderBook {
 		return before;
 	}
 
-	private Entry staged(Connection connection, Entry before, Stage to, String person, String remark)
-			throws SQLException, OrderException {
-		Instant now = transactions.now();
-		// first, so that two desks meet here
-		JobRows.stage(connection, before.id(), to, now, person);
-		StageRows.add(connection, before.id(), now, person, before.stage(), to, remark);
-		return KeptJobs.find(connection, before.number());
+	private Entry staged(Connection connection, Entry before, Stage to, String person, String remark) throws SQLException {
+		return StageRows.change(connection, before, to, transactions.now(), person, remark);
 	}
 
 	/** Goes back to the stage before the last change; the history tells of both. */

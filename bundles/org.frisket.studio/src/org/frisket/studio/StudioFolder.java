@@ -18,7 +18,7 @@ import org.frisket.model.WholeFile;
  * kept-fonts/         the fonts that jobs were made with, by content
  * studio.mv.db        what is counted and looked up, see {@link org.frisket.studio.store.Store}; made when it is needed
  * studio.lock         held by whoever uses the database
- * studio.revision     another text after every change of the database
+ * studio.revision     another text after every change of the database, with how many it has kept
  * </pre>
  * Several desks may share one.
  */

@@ -8,18 +8,37 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.FileTime;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 
 import org.frisket.model.WholeFile;
 
 /**
- * What a studio has decided for all its desks, in a text file of {@code key=value} lines in UTF-8. Every question reads
- * the file, for another desk may have written it.
+ * What a studio has decided for all its desks, in a text file of {@code key=value} lines in UTF-8. Every question looks at
+ * the file, for another desk may have written it, and reads it if it is another.
  */
 public final class StudioPreferences {
+
+	/** What was written so shortly before it was read may be written again and look the same: times are coarse on some discs. */
+	private static final Duration YOUNG = Duration.ofSeconds(3);
+
+	private static final Map<Path, Seen> SEEN = new ConcurrentHashMap<>();
+
+	/** What was in a file, and what it looked like. */
+	private record Seen(FileTime modified, long size, Object key, Map<String, String> values) {
+
+		boolean looksLike(BasicFileAttributes now) {
+			return modified.equals(now.lastModifiedTime()) && size == now.size() && Objects.equals(key, now.fileKey());
+		}
+	}
 
 	private final Path file;
 
@@ -33,7 +52,7 @@ public final class StudioPreferences {
 	 * @throws IOException if the file is there but cannot be read
 	 */
 	public Optional<String> get(String key) throws IOException {
-		return Optional.ofNullable(read().get(key));
+		return Optional.ofNullable(values().get(key));
 	}
 
 	/** Sets one value and leaves the others as they are in the file now. */
@@ -52,6 +71,24 @@ public final class StudioPreferences {
 		StringBuilder text = new StringBuilder();
 		values.forEach((k, v) -> text.append(escaped(k, true)).append('=').append(escaped(v, false)).append('\n'));
 		WholeFile.write(out -> out.write(text.toString().getBytes(StandardCharsets.UTF_8)), file);
+	}
+
+	private Map<String, String> values() throws IOException {
+		BasicFileAttributes now;
+		try {
+			now = Files.readAttributes(file, BasicFileAttributes.class);
+		} catch (NoSuchFileException none) {
+			return Map.of();
+		}
+		Seen seen = SEEN.get(file);
+		if (seen != null && seen.looksLike(now)) {
+			return seen.values();
+		}
+		Map<String, String> values = read();
+		if (now.lastModifiedTime().toInstant().isBefore(Instant.now().minus(YOUNG))) {
+			SEEN.put(file, new Seen(now.lastModifiedTime(), now.size(), now.fileKey(), values));
+		}
+		return values;
 	}
 
 	private TreeMap<String, String> read() throws IOException {

@@ -36,6 +36,7 @@ public final class Benchmarks implements IApplication {
 		all.put("stock", StockTableBenchmark::run);
 		all.put("store", StockImportBenchmark::run);
 		all.put("orders", OrderBookBenchmark::run);
+		all.put("saves", JobSaveBenchmark::run);
 		all.put("desks", DesksBenchmark::run);
 		all.put("advice", AdviceBenchmark::run);
 		return all;

@@ -1,20 +1,15 @@
 package org.frisket.benchmarks;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.lang.management.ManagementFactory;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.function.Supplier;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 import org.frisket.model.Stage;
 import org.frisket.orders.Entry;
@@ -26,14 +21,18 @@ import org.frisket.orders.desk.BookQuery;
 import org.frisket.orders.desk.BookReader;
 import org.frisket.orders.desk.BookSight;
 import org.frisket.orders.desk.BookTable;
+import org.frisket.orders.desk.KnownJobs;
 import org.frisket.studio.StudioFolder;
 import org.frisket.studio.store.Sql;
 import org.frisket.studio.store.Store;
 
-/** An order book of many jobs: reading it against the bare statement, finding in it against a bare loop. */
+/**
+ * An order book of many jobs: reading it against the bare statement, finding in it against a bare loop.
+ * {@code FRISKET_BENCHMARK_JOBS} says how many.
+ */
 final class OrderBookBenchmark {
 
-	private static final int JOBS = 100_000;
+	private static final int JOBS = Integer.parseInt(System.getenv().getOrDefault("FRISKET_BENCHMARK_JOBS", "100000"));
 	private static final int FIRST = 200;
 	private static final LocalDate TODAY = LocalDate.of(2026, 11, 30);
 	private static final String INSERT = "INSERT INTO orders_job (id, number, revision, title, stage, stage_since, due, quantity, stock, "
@@ -54,55 +53,60 @@ final class OrderBookBenchmark {
 	private OrderBookBenchmark() {
 	}
 
-	private interface Reading<T> {
-		T of() throws IOException, OrderException;
-	}
-
-	private static <T> Supplier<T> reading(Reading<T> reading) {
-		return () -> {
-			try {
-				return reading.of();
-			} catch (IOException e) {
-				throw new UncheckedIOException(e);
-			} catch (OrderException e) {
-				throw new IllegalStateException(e);
-			}
-		};
-	}
-
 	static void run() throws Exception {
-		Path folder = Files.createTempDirectory("frisket-orders");
-		try {
-			measure(new StudioFolder(folder));
-		} finally {
-			try (Stream<Path> files = Files.walk(folder)) {
-				for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-					Files.delete(file);
-				}
-			}
-		}
+		MeasuredBooks.each(OrderBookBenchmark::ask);
+		// what is found on the screen is asked of no database
+		MeasuredBooks.inFolder(folder -> look(new BookReader(filled(new StudioFolder(folder)))));
 	}
 
-	private static void measure(StudioFolder studio) throws Exception {
+	private static StudioFolder filled(StudioFolder studio) throws IOException {
 		try (Store store = Store.open(studio, OrderBook.AREA)) {
 			store.<Void, RuntimeException>change(OrderBookBenchmark::fill);
 		}
-		BookReader reader = new BookReader(studio);
-		double[] read = Stopwatch.mediansOfFew(reading(() -> reader.newest(FIRST)), reading(reader::all), reading(() -> bare(studio)));
-		System.out.printf("order book of %d jobs: first %d rows in %.0f ms, all in %.0f ms, %.2f times as long as the bare statement%n",
-				JOBS, FIRST, read[0], read[1], read[1] / read[2]);
-		var known = reader.all();
-		double[] again = Stopwatch.mediansOfFew(reading(() -> reader.again(known)));
-		System.out.printf("looking again at an order book in which nothing has changed: %.0f ms%n", again[0]);
-		find(known.jobs());
-		OrderBook book = new OrderBook(studio);
-		int[] stage = { 0 };
-		double[] moved = Stopwatch.mediansOfFew(reading(() -> book.stage(JOBS / 2, Stage.values()[++stage[0] % 2], "desk", "")));
-		System.out.printf("a change of stage among them: %.0f ms%n", moved[0]);
+		return studio;
 	}
 
-	private static void find(List<Entry> jobs) {
+	private static void ask(String where, StudioFolder studio) throws Exception {
+		BookReader reader = new BookReader(filled(studio));
+		double[] read = Stopwatch.mediansOfFew(MeasuredBooks.asking(() -> reader.newest(FIRST)),
+				MeasuredBooks.asking(reader::all), MeasuredBooks.asking(() -> bare(studio)));
+		System.out.printf("order book of %d jobs %s: first %d rows in %.0f ms, all in %.0f ms, %.2f times as long as the bare "
+				+ "statement%n", JOBS, where, FIRST, read[0], read[1], read[1] / read[2]);
+		KnownJobs known = reader.all();
+		double[] again = Stopwatch.mediansOfFew(MeasuredBooks.asking(() -> reader.again(known)));
+		System.out.printf("looking again at an order book %s in which nothing has changed: %.0f ms%n", where, again[0]);
+		OrderBook book = new OrderBook(studio);
+		int[] stage = { 0 };
+		double[] moved = Stopwatch.mediansOfFew(
+				MeasuredBooks.asking(() -> book.stage(JOBS / 2, Stage.values()[++stage[0] % 2], "desk", "")));
+		System.out.printf("a change of stage among them %s: %.1f ms%n", where, moved[0]);
+	}
+
+	private static void look(BookReader reader) throws IOException, OrderException {
+		reader.all();
+		Stopwatch.sink = null;
+		long nothing = used();
+		List<Entry> jobs = reader.all().jobs();
+		long ofJobs = used() - nothing;
 		BookTable table = BookTable.of(jobs, NAMES);
+		Stopwatch.sink = table.find(BookQuery.ALL.sortedBy(BookColumn.TITLE).withText("tag"), TODAY);
+		long ofTable = used() - nothing - ofJobs;
+		System.out.printf("memory of an open order book of %d jobs: %.1f MB, %d bytes a job and %d of the table for it%n", JOBS,
+				(ofJobs + ofTable) / 1e6, ofJobs / JOBS, ofTable / JOBS);
+		find(jobs, table);
+	}
+
+	/** What the heap holds, in bytes, after what nobody needs was cleared away. */
+	private static long used() {
+		long least = Long.MAX_VALUE;
+		for (int i = 0; i < 4; i++) {
+			System.gc();
+			least = Math.min(least, ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed());
+		}
+		return least;
+	}
+
+	private static void find(List<Entry> jobs, BookTable table) {
 		BookQuery query = BookQuery.ALL.sortedBy(BookColumn.TITLE);
 		BookSight before = table.find(query.withText("tag 1"), TODAY);
 		double[] found = Stopwatch.mediansOfFew(() -> table.find(query.withText("tag 12"), TODAY),
@@ -118,7 +122,9 @@ final class OrderBookBenchmark {
 		OffsetDateTime noon = TODAY.atTime(12, 0).atOffset(ZoneOffset.UTC).minusDays(1);
 		Sql.updateAll(connection, INSERT, () -> IntStream.rangeClosed(1, JOBS).mapToObj(number -> new Object[] { "job" + number,
 				(long) number, "Gift tag " + number, Stage.values()[number % Stage.values().length], noon,
-				TODAY.plusDays(number % 90 - 45), "gift tag " + number + " odila quern", noon, noon }).iterator());
+				TODAY.plusDays(number % 90 - 45), "gift tag " + number + " odila quern", noon,
+				// not all at the same time: what was changed last is read again
+				noon.minusMinutes(5L * (JOBS - number)) }).iterator());
 		return null;
 	}
 

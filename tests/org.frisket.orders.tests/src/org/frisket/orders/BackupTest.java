@@ -90,16 +90,14 @@ class BackupTest {
 		assertEquals("not really", Files.readString(other.fonts().resolve("own.ttf")));
 		assertEquals(Optional.of("inch"), other.preferences().get("unit"));
 		assertEquals(3, new OrderBook(other).add(new NewOrder("Next", "", Optional.empty(), 1, ""), "Quill").number());
-		try (PostgresServer server = PostgresServer.start()) {
-			Databases.choose(Optional.of(server.address()));
-			StudioFolder shared = studio("shared");
-			archive(shared).restore(first, false);
-			Path back = backup(shared, "server.zip");
-			assertEquals(texts(first, "tables/"), texts(back, "tables/"));
-			Databases.choose(Optional.empty());
-			archive(studio("home")).restore(back, false);
-			assertEquals(texts(first, "tables/"), texts(backup(studio("home"), "home.zip"), "tables/"));
-		}
+		Databases.choose(Optional.of(PostgresServer.shared().addressOfNew()));
+		StudioFolder shared = studio("shared");
+		archive(shared).restore(first, false);
+		Path back = backup(shared, "server.zip");
+		assertEquals(texts(first, "tables/"), texts(back, "tables/"));
+		Databases.choose(Optional.empty());
+		archive(studio("home")).restore(back, false);
+		assertEquals(texts(first, "tables/"), texts(backup(studio("home"), "home.zip"), "tables/"));
 	}
 
 	private static Map<String, String> texts(Path file, String folder) throws IOException {

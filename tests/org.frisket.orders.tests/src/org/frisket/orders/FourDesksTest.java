@@ -38,7 +38,7 @@ class FourDesksTest {
 
 	private static final int DESKS = 4;
 	private static final int DESKS_IN_FOLDER = 2;
-	private static final int FEW = 120;
+	private static final int FEW = 80;
 	private static final int FEW_IN_FOLDER = 16;
 	private static final int JOBS = 6;
 
@@ -74,21 +74,21 @@ class FourDesksTest {
 	@Test
 	void nothingIsLostOrDoneTwiceOnAServerThatIsStartedAgain() throws Exception {
 		int edits = edits(FEW);
-		try (PostgresServer server = PostgresServer.start()) {
-			StudioFolder studio = studio(server.address());
-			List<Path> logs = new ArrayList<>();
-			List<Process> desks = start(studio, server.address(), DESKS, edits, logs);
-			for (int third = 1; third < 3; third++) {
-				await(desks, logs, edits * third / 3);
-				server.restart();
-			}
-			List<Said> said = end(desks, logs);
-			System.out.println(edits + " edits at " + DESKS + " desks: " + said.stream()
-					.collect(Collectors.groupingBy(each -> each.words().get(0), Collectors.counting())));
-			assertEquals(edits, said.size());
-			compare(studio, said);
-			assertTrue(said.stream().filter(each -> each.is("changed")).count() > 0, "desks were never in each other's way");
+		PostgresServer server = PostgresServer.shared();
+		String address = server.addressOfNew();
+		StudioFolder studio = studio(address);
+		List<Path> logs = new ArrayList<>();
+		List<Process> desks = start(studio, address, DESKS, edits, logs);
+		for (int third = 1; third < 3; third++) {
+			await(desks, logs, edits * third / 3);
+			server.restart();
 		}
+		List<Said> said = end(desks, logs);
+		System.out.println(edits + " edits at " + DESKS + " desks: " + said.stream()
+				.collect(Collectors.groupingBy(each -> each.words().get(0), Collectors.counting())));
+		assertEquals(edits, said.size());
+		compare(studio, said);
+		assertTrue(said.stream().filter(each -> each.is("changed")).count() > 0, "desks were never in each other's way");
 	}
 
 	@Test

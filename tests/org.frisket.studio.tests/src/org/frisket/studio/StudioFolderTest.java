@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -140,6 +141,24 @@ class StudioFolderTest {
 		assertReason("studio.properties cannot be read", studio());
 		Files.write(studio().path().resolve("studio.properties"), new byte[] { 'a', '=', (byte) 0xC3, 'x' });
 		assertReason("studio.properties cannot be read", studio());
+	}
+
+	@Test
+	void whatAnotherDeskHasWrittenIsSeenHoweverOldTheFileIs() throws Exception {
+		studio().open();
+		Path file = studio().path().resolve("studio.properties");
+		for (String colour : List.of("red", "sky", "tan")) {
+			Files.writeString(file, "layout=1\ncolour=" + colour);
+			// as large as before, and long ago
+			Files.setLastModifiedTime(file, FileTime.fromMillis(1_000_000_000_000L + colour.charAt(0)));
+			for (int again = 0; again < 2; again++) {
+				assertEquals(Optional.of(colour), studio().preferences().get("colour"));
+			}
+			studio().preferences().put("colour", colour + "s");
+			assertEquals(Optional.of(colour + "s"), studio().preferences().get("colour"));
+		}
+		Files.delete(file);
+		assertEquals(Optional.empty(), studio().preferences().get("colour"));
 	}
 
 	/** Against the reader of the Java runtime. */

@@ -6,27 +6,21 @@ import java.util.Optional;
 
 import org.frisket.studio.StudioFolder;
 import org.frisket.studio.store.Databases;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A studio whose order book is in its folder, or on a server that all tests of a class share. */
+/** A studio whose order book is in its folder, or in a database of a server that all tests of a class share. */
 public abstract class BothDatabases {
 
-	private static PostgresServer server;
+	private static String address;
 
 	@TempDir
 	protected Path home;
 
 	@BeforeAll
 	static void start() throws IOException {
-		server = PostgresServer.start();
-	}
-
-	@AfterAll
-	static void stop() throws IOException {
-		server.close();
+		address = PostgresServer.shared().addressOfNew();
 	}
 
 	@AfterEach
@@ -36,7 +30,7 @@ public abstract class BothDatabases {
 
 	/** @param shared whether its order book is on the server */
 	protected StudioFolder studio(boolean shared) {
-		Databases.choose(shared ? Optional.of(server.address()) : Optional.empty());
+		Databases.choose(shared ? Optional.of(address) : Optional.empty());
 		return new StudioFolder(home.resolve("studio"));
 	}
 
@@ -44,7 +38,7 @@ public abstract class BothDatabases {
 	protected StudioFolder emptyStudio(boolean shared) throws IOException {
 		StudioFolder studio = studio(shared);
 		if (shared) {
-			Databases.choose(Optional.of(server.addressOfNew()));
+			Databases.choose(Optional.of(PostgresServer.shared().addressOfNew()));
 		}
 		return studio;
 	}

@@ -19,6 +19,10 @@ public final class PostgresServer implements AutoCloseable {
 	private static final Path PROGRAMS = Path.of("/usr/lib/postgresql");
 	private static final int PATIENCE_S = 60;
 	private static final String USER = "frisket";
+	/** For all databases that the tests of a process have made. */
+	private static final int CONNECTIONS = 400;
+
+	private static PostgresServer shared;
 
 	private final Path folder;
 	private final Path programs;
@@ -48,7 +52,23 @@ public final class PostgresServer implements AutoCloseable {
 		}
 	}
 
-	/** Who is asked for no password. */
+	/** One that all tests of this process share, each with databases of its own; it ends with the process. */
+	public static synchronized PostgresServer shared() throws IOException {
+		if (shared == null) {
+			PostgresServer started = start();
+			Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+				try {
+					started.close();
+				} catch (IOException e) {
+					e.printStackTrace();
+				}
+			}));
+			shared = started;
+		}
+		return shared;
+	}
+
+	/** One that asks nobody for a password. */
 	public static PostgresServer start() throws IOException {
 		return start("");
 	}
@@ -84,7 +104,8 @@ public final class PostgresServer implements AutoCloseable {
 	/** After it was stopped. */
 	public void begin() throws IOException {
 		call("pg_ctl", "-D", data(), "-w", "-l", folder.resolve("log").toString(), "-o",
-				"-c listen_addresses=127.0.0.1 -c fsync=off -c unix_socket_directories='' -p " + port, "start");
+				"-c listen_addresses=127.0.0.1 -c fsync=off -c unix_socket_directories='' -c max_connections=" + CONNECTIONS
+						+ " -p " + port, "start");
 	}
 
 	/** Stops it at once, whoever is connected, and starts it again. */

@@ -28,6 +28,8 @@ public final class JobRows {
 			+ "j.due, j.quantity, j.stock, j.words, j.changed, j.changed_by FROM orders_job j "
 			+ "LEFT JOIN orders_customer c ON c.id = j.customer ";
 
+	static final String STAGE = "UPDATE orders_job SET stage = ?, stage_since = ?, changed = ?, changed_by = ? WHERE id = ?";
+
 	private static final List<String> STAGES = Stream.of(Stage.values()).map(Stage::name).toList();
 
 	private JobRows() {
@@ -131,7 +133,6 @@ public final class JobRows {
 
 	/** Another stage, from now on. */
 	public static void stage(Connection connection, String id, Stage stage, Instant at, String person) throws SQLException {
-		Sql.update(connection, "UPDATE orders_job SET stage = ?, stage_since = ?, changed = ?, changed_by = ? WHERE id = ?",
-				stage, time(at), time(at), person, id);
+		Sql.update(connection, STAGE, stage, time(at), time(at), person, id);
 	}
 }

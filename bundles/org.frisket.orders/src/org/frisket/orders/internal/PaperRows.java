@@ -28,9 +28,8 @@ public final class PaperRows {
 	}
 
 	public static void add(Connection connection, String job, Paper paper) throws SQLException {
-		int place = Sql.first(connection, "SELECT COALESCE(MAX(place), 0) + 1 FROM orders_paper WHERE job = ?",
-				row -> row.getInt(1), job).orElse(1);
-		Sql.update(connection, "INSERT INTO orders_paper (job, place, kind, made_at, person, remark) VALUES (?, ?, ?, ?, ?, ?)",
-				job, place, paper.kind(), JobRows.time(paper.at()), paper.person(), paper.remark());
+		Sql.update(connection, "INSERT INTO orders_paper (job, place, kind, made_at, person, remark) "
+				+ "VALUES (?, (SELECT COALESCE(MAX(place), 0) + 1 FROM orders_paper WHERE job = ?), ?, ?, ?, ?)", job, job,
+				paper.kind(), JobRows.time(paper.at()), paper.person(), paper.remark());
 	}
 }

@@ -3,6 +3,7 @@ package org.frisket.orders.internal;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.util.List;
 
 import org.frisket.model.FrisketFactory;
@@ -14,6 +15,9 @@ import org.frisket.studio.store.Sql;
 
 /** What became of jobs: added to, and never changed. */
 public final class StageRows {
+
+	private static final String ADD = "INSERT INTO orders_stage_change (job, place, changed_at, person, from_stage, to_stage, "
+			+ "remark) VALUES (?, (SELECT COALESCE(MAX(place), 0) + 1 FROM orders_stage_change WHERE job = ?), ?, ?, ?, ?, ?)";
 
 	private StageRows() {
 	}
@@ -34,10 +38,22 @@ public final class StageRows {
 
 	public static void add(Connection connection, String job, Instant at, String person, Stage from, Stage to,
 			String remark) throws SQLException {
-		int place = Sql.first(connection, "SELECT COALESCE(MAX(place), 0) + 1 FROM orders_stage_change WHERE job = ?",
-				row -> row.getInt(1), job).orElse(1);
-		Sql.update(connection, "INSERT INTO orders_stage_change (job, place, changed_at, person, from_stage, to_stage, remark) "
-				+ "VALUES (?, ?, ?, ?, ?, ?, ?)", job, place, JobRows.time(at), person, from, to, remark);
+		Sql.update(connection, ADD, job, job, JobRows.time(at), person, from, to, remark);
+	}
+
+	/**
+	 * Brings a job to another stage, and remembers it. Both go one way to a server; the job comes first, so that two desks
+	 * meet there.
+	 *
+	 * @param before the job as this transaction has found it
+	 * @return the job as it is now
+	 */
+	public static Entry change(Connection connection, Entry before, Stage to, Instant at, String person, String remark)
+			throws SQLException {
+		OffsetDateTime time = JobRows.time(at);
+		Sql.update(connection, JobRows.STAGE + "; " + ADD, to, time, time, person, before.id(), before.id(), before.id(), time,
+				person, before.stage(), to, remark);
+		return before.at(to, at, person);
 	}
 
 	/** The stage a job stands at, or stood at before it was put on hold or cancelled. */

@@ -7,8 +7,10 @@ import java.nio.file.StandardCopyOption;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Duration;
+import java.util.Optional;
 import java.util.Set;
 
+import org.eclipse.osgi.util.NLS;
 import org.frisket.model.WholeFile;
 import org.frisket.studio.StudioFolder;
 
@@ -26,8 +28,7 @@ record FileDatabase(StudioFolder studio) implements Database {
 		Path file = studio.database();
 		Turn turn = turn(patience);
 		try {
-			return new FileSession(file, turn, connection(file, turn, areas, patience),
-					new RevisionMark(studio.databaseRevision()));
+			return new FileSession(file, turn, connection(file, turn, areas, patience), mark());
 		} catch (IOException | RuntimeException | Error e) {
 			turn.close();
 			throw e;
@@ -48,12 +49,16 @@ record FileDatabase(StudioFolder studio) implements Database {
 		if (Files.isWritable(studio.path()) && Files.isWritable(file)) {
 			return open(areas, patience);
 		}
-		return protectedFile(file, patience, areas);
+		return protectedFile(file, mark(), patience, areas);
 	}
 
 	@Override
 	public String revision() {
-		return Files.exists(studio.database()) ? new RevisionMark(studio.databaseRevision()).text() : "";
+		return Files.exists(studio.database()) ? mark().text() : "";
+	}
+
+	private RevisionMark mark() {
+		return new RevisionMark(studio.databaseRevision());
 	}
 
 	/** As messages call it. */
@@ -74,14 +79,39 @@ record FileDatabase(StudioFolder studio) implements Database {
 		}
 	}
 
-	private static Connection connection(Path file, Turn turn, Set<Area> areas, Duration patience) throws IOException {
+	private Connection connection(Path file, Turn turn, Set<Area> areas, Duration patience) throws IOException {
 		if (!turn.bringUpToDate(areas, patience, () -> bringUpToDate(file, areas))) {
 			throw new StoreException(file, Messages.Store_inUse);
 		}
 		try {
-			return H2File.open(file, false);
+			return opened(file, mark(), false);
 		} catch (SQLException e) {
 			throw new StoreException(file, H2File.reason(e), e);
+		}
+	}
+
+	/**
+	 * H2 opens a file whose end is lost as it was before, in silence.
+	 *
+	 * @throws StoreException if it has lost changes that were kept
+	 */
+	private static Connection opened(Path file, RevisionMark mark, boolean readOnly) throws SQLException, StoreException {
+		// before the file is opened: another thread may change it meanwhile
+		Optional<ChangeCount> kept = mark.count();
+		Connection connection = H2File.open(file, readOnly);
+		boolean whole = false;
+		try {
+			Optional<ChangeCount> there = ChangeCount.of(connection);
+			if (kept.isPresent() && kept.get().isAheadOf(there)) {
+				throw new StoreException(file, NLS.bind(Messages.Store_setBack, new Object[] {
+						there.map(ChangeCount::changes).orElse(0L), kept.get().changes(), mark.file().getFileName() }));
+			}
+			whole = true;
+			return connection;
+		} finally {
+			if (!whole) {
+				connection.close();
+			}
 		}
 	}
 
@@ -89,17 +119,25 @@ record FileDatabase(StudioFolder studio) implements Database {
 	 * On a copy, which then takes the place of the file: H2 cannot take back what a migration did to its tables before it
 	 * failed. A file that needs none is tidied if it is time for that.
 	 */
-	private static void bringUpToDate(Path file, Set<Area> areas) throws IOException {
-		Versions versions = new Versions(file, H2File::reason);
+	private void bringUpToDate(Path file, Set<Area> areas) throws IOException {
 		TidyFile tidy = new TidyFile(file);
+		tidy.sweep();
+		if (LeftFiles.isUpToDate(file, areas)) {
+			return;
+		}
+		lookInto(file, areas, tidy);
+		LeftFiles.lookedInto(file, areas);
+	}
+
+	private void lookInto(Path file, Set<Area> areas, TidyFile tidy) throws IOException {
+		Versions versions = new Versions(file, H2File::reason);
 		Path copy = file.resolveSibling("studio-update" + H2File.ENDING);
 		try {
-			tidy.sweep();
 			if (Files.exists(file)) {
 				boolean upToDate;
 				// To read is enough for that, and writes nothing.
-				try (Connection connection = H2File.open(file, true)) {
-					upToDate = versions.pending(connection, areas).isEmpty();
+				try (Connection connection = opened(file, mark(), true)) {
+					upToDate = versions.pending(connection, areas).isEmpty() && ChangeCount.of(connection).isPresent();
 					if (upToDate && !tidy.isTime(connection)) {
 						return;
 					}
@@ -114,7 +152,9 @@ record FileDatabase(StudioFolder studio) implements Database {
 			}
 			try (Connection connection = H2File.open(copy, false)) {
 				versions.apply(connection, versions.pending(connection, areas));
+				ChangeCount.make(connection);
 			}
+			H2File.toDisc(copy);
 			Files.move(copy, file, StandardCopyOption.ATOMIC_MOVE);
 		} catch (SQLException e) {
 			throw new StoreException(file, H2File.reason(e), e);
@@ -139,11 +179,11 @@ record FileDatabase(StudioFolder studio) implements Database {
 	}
 
 	/** No lock can be made beside it; the database's own is shared by those who only read. */
-	static Session protectedFile(Path file, Duration patience, Set<Area> areas) throws IOException {
+	static Session protectedFile(Path file, RevisionMark mark, Duration patience, Set<Area> areas) throws IOException {
 		long end = System.nanoTime() + patience.toNanos();
 		while (true) {
 			try {
-				Connection connection = H2File.open(file, true);
+				Connection connection = opened(file, mark, true);
 				if (!new Versions(file, H2File::reason).pending(connection, areas).isEmpty()) {
 					connection.close();
 					throw new StoreException(file, Messages.Store_older);

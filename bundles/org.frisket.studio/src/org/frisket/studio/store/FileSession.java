@@ -39,10 +39,12 @@ final class FileSession implements Session {
 			T result = work.on(connection);
 			if (keep) {
 				checkRoom();
+				ChangeCount count = ChangeCount.add(connection);
 				connection.commit();
 				done = true;
 				toDisc();
-				mark.change();
+				// not before it is on the disc
+				mark.change(count);
 			}
 			return result;
 		} catch (SQLException e) {
@@ -96,6 +98,7 @@ final class FileSession implements Session {
 	private void release() throws StoreException {
 		try {
 			if (turn != null) {
+				LeftFiles.left(file);
 				turn.close();
 			}
 		} catch (IOException e) {

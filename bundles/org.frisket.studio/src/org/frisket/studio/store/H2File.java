@@ -1,7 +1,9 @@
 package org.frisket.studio.store;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -75,6 +77,22 @@ final class H2File {
 		source.setURL("jdbc:h2:" + place);
 		source.setUser("");
 		return source.getConnection();
+	}
+
+	/** Has the system put it on the disc: a file must not take the place of another before it is there itself. */
+	static void toDisc(Path file) throws IOException {
+		try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+			channel.force(true);
+		}
+	}
+
+	/** Whether something was asked of a table that is not there. */
+	static boolean lacksTable(SQLException e) {
+		return switch (e.getErrorCode()) {
+		case ErrorCode.TABLE_OR_VIEW_NOT_FOUND_1, ErrorCode.TABLE_OR_VIEW_NOT_FOUND_WITH_CANDIDATES_2,
+				ErrorCode.TABLE_OR_VIEW_NOT_FOUND_DATABASE_EMPTY_1 -> true;
+		default -> false;
+		};
 	}
 
 	static boolean isInUse(SQLException e) {

@@ -24,6 +24,7 @@ final class Messages extends NLS {
 	public static String Store_older;
 	public static String Store_readOnly;
 	public static String Store_semicolon;
+	public static String Store_setBack;
 
 	static {
 		initializeMessages("org.frisket.studio.store.messages", Messages.class);

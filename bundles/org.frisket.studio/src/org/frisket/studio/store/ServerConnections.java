@@ -3,9 +3,16 @@ package org.frisket.studio.store;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
+import java.util.List;
+import java.util.function.LongSupplier;
 
-/** Connections to a server; the few that were used last stay open, for to connect takes longer than to ask. */
+/**
+ * Connections to a server; the few that were used last stay open, for to connect takes longer than to ask. A desk does one
+ * thing at a time, mostly: besides the one that listens for changes it then has one open. Ten desks that are busy in all
+ * their windows have forty, which a server as it is installed has room for (PostgreSQL: 100).
+ */
 final class ServerConnections {
 
 	/** Makes a new one. */
@@ -23,15 +30,22 @@ final class ServerConnections {
 	private static final int ANSWER_S = 2;
 
 	private final Source source;
+	private final LongSupplier now;
 	private final Deque<Idle> idle = new ArrayDeque<>();
 
 	ServerConnections(Source source) {
+		this(source, System::nanoTime);
+	}
+
+	/** @param now in ns, from any moment on */
+	ServerConnections(Source source, LongSupplier now) {
 		this.source = source;
+		this.now = now;
 	}
 
 	Connection take() throws SQLException {
 		for (Idle kept = next(); kept != null; kept = next()) {
-			long age = System.nanoTime() - kept.since;
+			long age = now.getAsLong() - kept.since;
 			if (age < SURE_NS || age < STALE_NS && kept.connection.isValid(ANSWER_S)) {
 				return kept.connection;
 			}
@@ -53,13 +67,20 @@ final class ServerConnections {
 
 	/** @param sound whether it can be used again */
 	void give(Connection connection, boolean sound) {
+		List<Connection> over = new ArrayList<>();
 		synchronized (this) {
-			if (sound && idle.size() < KEPT) {
-				idle.push(new Idle(connection, System.nanoTime()));
-				return;
+			long at = now.getAsLong();
+			if (sound) {
+				idle.push(new Idle(connection, at));
+			} else {
+				over.add(connection);
+			}
+			// those at the end were needed once, when much was asked for at the same time
+			while (idle.size() > KEPT || !idle.isEmpty() && at - idle.peekLast().since > STALE_NS) {
+				over.add(idle.pollLast().connection);
 			}
 		}
-		end(connection);
+		over.forEach(ServerConnections::end);
 	}
 
 	/** Closes those that stand idle. */

@@ -18,8 +18,11 @@ final class ServerMarks {
 			CREATE TABLE IF NOT EXISTS store_change (
 				mark VARCHAR(36) NOT NULL PRIMARY KEY,
 				made TIMESTAMP WITH TIME ZONE NOT NULL)""";
-	/** In one with the notice to others, so that it costs no way to the server of its own. */
-	private static final String LEAVE = "INSERT INTO store_change (mark, made) VALUES (?, CURRENT_TIMESTAMP); "
+	/**
+	 * In one with the end of the transaction and the notice to others, so that all go one way to the server. The notice comes
+	 * last: within the transaction it would let only one desk at a time wait for the disc.
+	 */
+	private static final String KEEP = "INSERT INTO store_change (mark, made) VALUES (?, CURRENT_TIMESTAMP); COMMIT; "
 			+ ServerRevision.NOTIFY;
 	private static final String TAKEN = "23505";
 	private static final String WAITED_TOO_LONG = "55P03";
@@ -49,9 +52,12 @@ final class ServerMarks {
 		}
 	}
 
-	/** As the last step of a change, before it is kept; others are told of it as well. */
-	static void leave(Connection connection, String mark) throws SQLException {
-		try (PreparedStatement statement = connection.prepareStatement(LEAVE)) {
+	/**
+	 * Keeps a change with its mark, which ends the transaction, and tells others of it. The server leaves out what comes after
+	 * a step that failed, so that nothing is kept without its mark.
+	 */
+	static void keep(Connection connection, String mark) throws SQLException {
+		try (PreparedStatement statement = connection.prepareStatement(KEEP)) {
 			statement.setString(1, mark);
 			statement.execute();
 		}

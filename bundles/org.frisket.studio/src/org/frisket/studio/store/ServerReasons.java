@@ -11,12 +11,14 @@ final class ServerReasons {
 	private static final String TAKEN = "23505";
 	/** Somebody else's change came between: serialisation failure, deadlock, a key that has just been taken. */
 	private static final Set<String> CONFLICTS = Set.of("40001", "40P01", TAKEN);
-	/** The server is being stopped, or is not up yet. */
-	private static final Set<String> STOPPED = Set.of("57P01", "57P02", "57P03");
+	/** The server is being stopped, is not up yet, or has no connection left for one more desk. */
+	private static final Set<String> AWAY = Set.of("57P01", "57P02", "57P03", "53300");
 	private static final Set<String> STRANGERS = Set.of("28000", "28P01");
 	private static final String NO_DATABASE = "3D000";
 	private static final Set<String> READ_ONLY = Set.of("25006");
 	private static final String NO_RIGHT = "42501";
+	/** Too many notices wait. */
+	private static final String UNHEARD = "54000";
 	private static final Set<String> FULL = Set.of("53100", "53200");
 
 	private ServerReasons() {
@@ -36,9 +38,14 @@ final class ServerReasons {
 		return state(e).equals(NO_RIGHT);
 	}
 
+	/** Whether others could not be told of a change, since one of them hears of none; it is kept all the same. */
+	static boolean isUnheard(SQLException e) {
+		return state(e).equals(UNHEARD);
+	}
+
 	/** Whether the connection is lost, so that another one may do. */
 	static boolean isLost(SQLException e) {
-		return state(e).startsWith("08") || STOPPED.contains(state(e));
+		return state(e).startsWith("08") || AWAY.contains(state(e));
 	}
 
 	private static String state(SQLException e) {

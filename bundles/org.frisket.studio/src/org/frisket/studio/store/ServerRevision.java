@@ -13,7 +13,7 @@ import org.postgresql.PGConnection;
  */
 final class ServerRevision {
 
-	/** Sent with every change, in its transaction. */
+	/** Sent with every change, right after it is kept. */
 	static final String NOTIFY = "NOTIFY frisket_change";
 
 	private static final String LISTEN = "LISTEN frisket_change";
@@ -37,6 +37,14 @@ final class ServerRevision {
 	/** Something was changed from here; its notice is still under way. */
 	void change() {
 		text = UUID.randomUUID().toString();
+	}
+
+	/** Tells others of a change whose notice may have been lost with the connection. */
+	static void tell(Connection connection) throws SQLException {
+		connection.setAutoCommit(true);
+		try (Statement statement = connection.createStatement()) {
+			statement.execute(NOTIFY);
+		}
 	}
 
 	private synchronized void listen() {

@@ -43,7 +43,7 @@ final class ServerSession implements Session {
 				return attempt.run();
 			} catch (SQLException e) {
 				boolean lost = ServerReasons.isLost(e);
-				if (lost && attempt.keeping && isKept(attempt.mark, e)) {
+				if (attempt.keeping && (ServerReasons.isUnheard(e) || lost && isKept(attempt.mark, e))) {
 					revision.change();
 					return attempt.result;
 				}
@@ -71,6 +71,9 @@ final class ServerSession implements Session {
 				try {
 					Optional<Boolean> kept = ServerMarks.isKept(connection, mark, Duration.ofNanos(end - System.nanoTime()));
 					if (kept.isPresent()) {
+						if (kept.get()) {
+							ServerRevision.tell(connection);
+						}
 						return kept.get();
 					}
 				} finally {
@@ -118,9 +121,8 @@ final class ServerSession implements Session {
 				connection.setReadOnly(!keep);
 				result = work.on(connection);
 				if (keep) {
-					ServerMarks.leave(connection, mark);
 					keeping = true;
-					connection.commit();
+					ServerMarks.keep(connection, mark);
 					keeping = false;
 					revision.change();
 				} else {

@@ -64,7 +64,8 @@ public final class Store implements AutoCloseable {
 
 	/** The same of a file that must not be written to. */
 	static Store protectedFile(Path file, Duration patience, Area... areas) throws IOException {
-		return new Store(file, FileDatabase.protectedFile(file, patience, Set.of(areas)), true);
+		RevisionMark mark = new RevisionMark(file.resolveSibling("studio.revision"));
+		return new Store(file, FileDatabase.protectedFile(file, mark, patience, Set.of(areas)), true);
 	}
 
 	/**

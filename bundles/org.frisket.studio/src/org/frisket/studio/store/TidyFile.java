@@ -1,11 +1,9 @@
 package org.frisket.studio.store;
 
 import java.io.IOException;
-import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
@@ -22,7 +20,7 @@ import java.util.concurrent.ConcurrentHashMap;
 final class TidyFile {
 
 	/** In bytes: smaller files are left as they are. */
-	private static final long SMALL = 4L << 20;
+	static final long SMALL = 4L << 20;
 	/** In percent: as long as more of a file is in use, it is left as it is. A file grows to about three times what is in it. */
 	private static final int IN_USE = 33;
 	/** In bytes: what is left free on the disc while there are copies. */
@@ -73,9 +71,7 @@ final class TidyFile {
 				HOPELESS.add(file);
 				return;
 			}
-			try (FileChannel channel = FileChannel.open(copy, StandardOpenOption.WRITE)) {
-				channel.force(true);
-			}
+			H2File.toDisc(copy);
 			Files.move(copy, file, StandardCopyOption.ATOMIC_MOVE);
 		} catch (SQLException | IOException e) {
 			// what is wrong with the file is told to whoever reads that

@@ -83,6 +83,8 @@ class BrokenOffTest {
 					text(kept + 1, random.nextBoolean() ? 200 : 60_000));
 			connection.commit();
 			statement.execute("CHECKPOINT SYNC");
+			// only then it is told outside of the file
+			assertTrue(WrittenFile.isOnDisc());
 			kept++;
 			tell(kept, kept);
 		}

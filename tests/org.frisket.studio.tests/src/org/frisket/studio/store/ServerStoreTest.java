@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.SQLException;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +17,8 @@ import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 
 import org.frisket.studio.StudioFolder;
 import org.frisket.testkit.PostgresServer;
@@ -96,6 +99,39 @@ class ServerStoreTest {
 			assertTrue(failed.getMessage().contains("127.0.0.1"), failed.getMessage());
 			assertFalse(failed.getMessage().contains("user="), failed.getMessage());
 		}
+	}
+
+	@Test
+	void changeWithAStepThatFailedIsNotKeptEvenIfThatIsPassedOver() throws Exception {
+		try (Store store = Store.open(studio(), SHELVES)) {
+			List<String> before = labels(store);
+			assertThrows(StoreException.class, () -> store.change(connection -> {
+				Sql.update(connection, "INSERT INTO shelf (label) VALUES (?)", "half");
+				assertThrows(SQLException.class, () -> Sql.update(connection, "UPDATE nowhere SET x = 1"));
+				return "done";
+			}));
+			assertEquals(before, labels(store));
+			add(store, "next");
+			assertTrue(labels(store).contains("next"));
+		}
+	}
+
+	@Test
+	void otherDesksHearOfAChange() throws Exception {
+		String here = server.address();
+		String elsewhere = here + "&ApplicationName=elsewhere";
+		Databases.choose(Optional.of(elsewhere));
+		String before = settled();
+		Databases.choose(Optional.of(here));
+		try (Store store = Store.open(studio(), SHELVES)) {
+			add(store, "heard of");
+		}
+		Databases.choose(Optional.of(elsewhere));
+		for (int i = 0; i < 200 && Store.revision(studio()).equals(before); i++) {
+			Thread.sleep(20);
+		}
+		assertNotEquals(before, Store.revision(studio()));
+		Databases.choose(Optional.of(here));
 	}
 
 	@Test
@@ -183,6 +219,30 @@ class ServerStoreTest {
 			add(store, "after");
 			assertTrue(labels(store).containsAll(List.of("before", "after")));
 			assertNotEquals(before, settled());
+		}
+	}
+
+	@Test
+	void connectionIsWaitedForWhenTheServerHasNoneLeft() throws Exception {
+		try (Store store = Store.open(studio(), SHELVES)) {
+			store.change(connection -> {
+				Sql.update(connection, "CREATE ROLE visitor LOGIN CONNECTION LIMIT 1");
+				return Sql.update(connection, "GRANT SELECT ON ALL TABLES IN SCHEMA public TO visitor");
+			});
+		}
+		Databases.choose(Optional.of(server.address().replace("user=frisket", "user=visitor")));
+		ExecutorService other = Executors.newSingleThreadExecutor();
+		try (Store store = Store.openForReading(studio(), SHELVES)) {
+			List<String> before = labels(store);
+			Future<List<String>> waiting = store.read(connection -> {
+				Future<List<String>> begun = other.submit(() -> labels(store));
+				assertThrows(TimeoutException.class, () -> begun.get(300, TimeUnit.MILLISECONDS));
+				return begun;
+			});
+			assertEquals(before, waiting.get());
+		} finally {
+			other.shutdownNow();
+			Databases.choose(Optional.of(server.address()));
 		}
 	}
 

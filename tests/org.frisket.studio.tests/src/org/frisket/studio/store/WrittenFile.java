@@ -16,6 +16,8 @@ public final class WrittenFile extends FilePathWrapper {
 	static final String SYSTEM = "written";
 
 	private static final List<Write> WRITES = new ArrayList<>();
+	/** How many of them the system was asked to put on the disc. */
+	private static int onDisc;
 
 	/** @param bytes that were written at a place; null if the file was cut off there */
 	record Write(long at, byte[] bytes) {
@@ -37,6 +39,14 @@ public final class WrittenFile extends FilePathWrapper {
 	static void forget() {
 		synchronized (WRITES) {
 			WRITES.clear();
+			onDisc = 0;
+		}
+	}
+
+	/** Whether all that was written is there even if the machine stops now. */
+	static boolean isOnDisc() {
+		synchronized (WRITES) {
+			return onDisc == WRITES.size();
 		}
 	}
 
@@ -121,7 +131,11 @@ public final class WrittenFile extends FilePathWrapper {
 
 		@Override
 		public void force(boolean all) throws IOException {
+			int written = writes().size();
 			file.force(all);
+			synchronized (WRITES) {
+				onDisc = Math.max(onDisc, written);
+			}
 		}
 
 		@Override
