@@ -28,6 +28,7 @@ public final class Benchmarks implements IApplication {
 		all.put("refit", RefitBenchmark::run);
 		all.put("outset", OutsetBenchmark::run);
 		all.put("trace", TraceBenchmark::run);
+		all.put("marks", MarksBenchmark::run);
 		all.put("impose", ImposeBenchmark::run);
 		all.put("tour", TourBenchmark::run);
 		all.put("run", RunBenchmark::run);

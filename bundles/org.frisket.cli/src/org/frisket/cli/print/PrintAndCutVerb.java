@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -38,6 +37,7 @@ import org.frisket.print.output.PrintSheet;
 import org.frisket.print.output.SheetFaces;
 import org.frisket.print.output.SheetMarks;
 import org.frisket.print.output.TurnEdge;
+import org.frisket.print.output.WholeSet;
 import org.frisket.print.register.FitKind;
 import org.frisket.print.register.PrinterProfile;
 import org.frisket.print.register.RegisterException;
@@ -206,14 +206,15 @@ public final class PrintAndCutVerb implements Callable<Integer> {
 		} catch (IOException e) {
 			throw new Refusal("--out: “" + folder + "” cannot be made: " + WholeFile.reason(e));
 		}
-		StudioWorkshop workshop = new StudioWorkshop(Studio.folder(), machine);
+		List<Path> bases = names.stream().map(folder::resolve).toList();
+		try {
+			new WholeSet(sheets, bases, exporter).write(settings, new StudioWorkshop(Studio.folder(), machine), RunChoices.plain(),
+					tolerance, Monitor.NONE);
+		} catch (IOException | ContributionException | RegisterException | IllegalArgumentException e) {
+			throw new Refusal(e);
+		}
 		for (int i = 0; i < sheets.size(); i++) {
-			try {
-				report.add(sheets.get(i), new LinkedHashMap<>(sheets.get(i).write(folder.resolve(names.get(i)), exporter, settings,
-						workshop, RunChoices.plain(), tolerance, Monitor.NONE)));
-			} catch (IOException | ContributionException | RegisterException | IllegalArgumentException e) {
-				throw new Refusal(e);
-			}
+			report.add(sheets.get(i), sheets.get(i).targets(bases.get(i), exporter));
 		}
 	}
 

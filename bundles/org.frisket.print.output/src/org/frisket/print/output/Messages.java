@@ -4,6 +4,7 @@ import org.eclipse.osgi.util.NLS;
 
 final class Messages extends NLS {
 
+	public static String JobPrints_measureAgain;
 	public static String PrintAndCut_back;
 	public static String PrintAndCut_backCure;
 	public static String PrintAndCut_nothing;
@@ -28,6 +29,8 @@ final class Messages extends NLS {
 	public static String SheetFaces_small;
 	public static String SheetFaces_smallCure;
 	public static String SheetMarks_noMark;
+	public static String WholeSet_folder;
+	public static String WholeSet_notBrought;
 
 	static {
 		initializeMessages("org.frisket.print.output.messages", Messages.class);

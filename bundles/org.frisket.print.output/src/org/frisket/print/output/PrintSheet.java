@@ -66,6 +66,13 @@ public record PrintSheet(SheetFaces faces, PrintOptions options, List<PrintedArt
 		return new Making(faces, options).make(tolerance, monitor);
 	}
 
+	/** The same as people see it once it is printed: without what is undone for a printer, and without steps. */
+	public PrintSheet asSeen() {
+		PrintOptions seen = new PrintOptions(options.bleed(), options.knockOut(), options.turn(), options.code(), options.ruler(),
+				false, Optional.empty());
+		return new PrintSheet(faces, seen, front, back, plan, proposed, code, ruler, trim, bleed, findings);
+	}
+
 	public boolean isPrinted() {
 		return !front.isEmpty() || !back.isEmpty();
 	}

@@ -14,4 +14,9 @@ public enum TurnEdge {
 	public Transform over(double width, double height) {
 		return this == SIDE ? new Transform(-1, 0, 0, 1, width, 0) : new Transform(1, 0, 0, -1, 0, height);
 	}
+
+	/** Whether that is the longer edge of such a sheet, by which printers name how they turn paper; of a square any is. */
+	public boolean isLongEdge(double width, double height) {
+		return width == height || this == SIDE == height > width;
+	}
 }

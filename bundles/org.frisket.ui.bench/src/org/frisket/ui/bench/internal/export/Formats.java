@@ -12,7 +12,7 @@ import org.frisket.prepare.extension.Contribution;
  *
  * @param all of them, in the order in which they are listed
  */
-record Formats(List<Contribution<Exporter>> all) {
+public record Formats(List<Contribution<Exporter>> all) {
 
 	/** What a job is most often exported for. */
 	private static final String USUAL_ENDING = "svg"; //$NON-NLS-1$
@@ -23,7 +23,7 @@ record Formats(List<Contribution<Exporter>> all) {
 	 * @param last       id of the one that was written last; null for none
 	 * @param forMachine whether it is to be one for machines, if there is any
 	 */
-	int first(String last, boolean forMachine) {
+	public int first(String last, boolean forMachine) {
 		int found = -1;
 		for (int i = 0; i < all.size(); i++) {
 			Contribution<Exporter> each = all.get(i);

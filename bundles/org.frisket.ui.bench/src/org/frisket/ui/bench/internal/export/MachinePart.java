@@ -21,7 +21,7 @@ import org.frisket.run.Workshop;
 import org.frisket.ui.bench.internal.options.ChoiceName;
 
 /** For which machine a file is, and how its run was chosen to be worked elsewhere. Seen for formats of machines only. */
-final class MachinePart {
+public final class MachinePart {
 
 	private final Label label;
 	private final Combo choice;
@@ -38,7 +38,7 @@ final class MachinePart {
 	 * @param machine id of it; empty for the one most likely meant
 	 * @param run     texts by the name of the run's option
 	 */
-	MachinePart(Composite parent, String machine, Map<String, String> run, Runnable changed) {
+	public MachinePart(Composite parent, String machine, Map<String, String> run, Runnable changed) {
 		this.machine = machine;
 		label = new Label(parent, SWT.NONE);
 		label.setText(Messages.MachinePart_machine);
@@ -59,7 +59,7 @@ final class MachinePart {
 	}
 
 	/** The machines of the studio, which have been looked up meanwhile. */
-	void offer(DeskState desk) {
+	public void offer(DeskState desk) {
 		ids.clear();
 		choice.removeAll();
 		for (Machine each : desk.offeredMachines()) {
@@ -110,7 +110,7 @@ final class MachinePart {
 		return option.kind() == Option.Kind.CHOICE ? ChoiceName.of(text) : text;
 	}
 
-	void show(boolean wanted) {
+	public void show(boolean wanted) {
 		shown = wanted;
 		show(label, wanted);
 		show(choice, wanted);
@@ -125,7 +125,7 @@ final class MachinePart {
 	}
 
 	/** Id of the machine; empty while it is not known which one is most likely meant. */
-	String machine() {
+	public String machine() {
 		return machine;
 	}
 

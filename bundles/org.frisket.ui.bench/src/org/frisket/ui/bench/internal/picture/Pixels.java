@@ -102,7 +102,8 @@ public record Pixels(ImageData data, Bounds box) {
 				.with(place.apply(new Point(0, 1))).with(place.apply(new Point(1, 1)));
 	}
 
-	private static ImageData data(BufferedImage image) {
+	/** For the window system, with what can be seen through. Takes its time: not for the UI thread. */
+	public static ImageData data(BufferedImage image) {
 		int width = image.getWidth();
 		int height = image.getHeight();
 		ImageData data = new ImageData(width, height, ALPHA, new PaletteData(0xff0000, 0xff00, 0xff));

@@ -1,2 +1,2 @@
-/** Files of print and cut, and printing straight to a printer. */
+/** The two files of a sheet, written from the screen; a sheet printed straight onto paper; the picture of both. */
 package org.frisket.ui.print.internal.output;

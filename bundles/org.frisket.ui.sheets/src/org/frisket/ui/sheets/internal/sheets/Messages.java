@@ -49,6 +49,7 @@ final class Messages extends NLS {
 	public static String Offcut_job;
 	public static String ReadJob_failed;
 	public static String ReadJob_name;
+	public static String ReadPrint_name;
 	public static String SheetActions_leftover;
 	public static String SheetActions_leftoverAsk;
 	public static String SheetActions_noLeftover;

@@ -10,9 +10,11 @@ import org.eclipse.ui.menus.CommandContributionItemParameter;
 final class SheetsMenu {
 
 	private static final String OWN = "org.frisket.ui.sheets.command.sheets."; //$NON-NLS-1$
+	private static final String SHOW = "show"; //$NON-NLS-1$
 	private static final String[][] GROUPS = { { "turnRight", "turnLeft", "pin" }, //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
 			{ "lay", "takeAlong", "keepOffcut", "leftoverUsed" }, //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$ //$NON-NLS-4$
-			{ "addSheet", "removeSheet", "forget" } }; //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
+			{ "addSheet", "removeSheet", "forget" }, //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
+			{ "showPrint", "showMarks", "showCuts", "showGuides" } }; //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$ //$NON-NLS-4$
 
 	private SheetsMenu() {
 	}
@@ -28,6 +30,9 @@ final class SheetsMenu {
 			}
 			menu.add(new Separator());
 		}
+		add(menu, view, "org.frisket.ui.print.command.printAndCut"); //$NON-NLS-1$
+		add(menu, view, "org.frisket.ui.print.command.printSheet"); //$NON-NLS-1$
+		menu.add(new Separator());
 		add(menu, view, "org.frisket.ui.bench.command.zoomFit"); //$NON-NLS-1$
 		control.setMenu(menu.createContextMenu(control));
 		control.addDisposeListener(event -> menu.dispose());
@@ -35,6 +40,6 @@ final class SheetsMenu {
 
 	private static void add(MenuManager menu, SheetsView view, String command) {
 		menu.add(new CommandContributionItem(new CommandContributionItemParameter(view.getSite(), null, command,
-				CommandContributionItem.STYLE_PUSH)));
+				command.startsWith(OWN + SHOW) ? CommandContributionItem.STYLE_CHECK : CommandContributionItem.STYLE_PUSH)));
 	}
 }

@@ -44,6 +44,7 @@ public final class SheetsView extends BenchView implements Board {
 	private Reading reading = Reading.NONE;
 	private Obstacles obstacles = new Obstacles(reading);
 	private Offcut offcut;
+	private SheetPrints prints;
 	/** The job whose sheets are shown; null if none are. */
 	private Job shown;
 	/** What the bar shows, and in which unit. */
@@ -57,6 +58,11 @@ public final class SheetsView extends BenchView implements Board {
 		Composite content = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(content);
 		actions = new SheetActions(this);
+		prints = new SheetPrints(parent.getDisplay(), () -> {
+			if (surface != null && !surface.canvas().isDisposed() && !run.isUnderWay()) {
+				surface.update();
+			}
+		});
 		bar = new LayBar(content, new TextKeys(getSite()), this::layOrStop);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(bar.control());
 		surface = new SheetsSurface(content, this);
@@ -81,11 +87,13 @@ public final class SheetsView extends BenchView implements Board {
 		shown = bench() == null ? null : bench().job();
 		if (shown == null) {
 			reader.request(null);
+			prints.show(null, reading);
 			surface.show(null);
 			showNote(Messages.SheetsView_noBench);
 			return;
 		}
 		showContent();
+		prints.show(shown, reading);
 		surface.show(shown);
 		showChoices();
 		pictureChanged();
@@ -136,6 +144,7 @@ public final class SheetsView extends BenchView implements Board {
 		reading = news;
 		obstacles = new Obstacles(news);
 		offcut.forget();
+		prints.show(shown, news);
 		if (!run.isUnderWay()) {
 			surface.update();
 		}
@@ -232,6 +241,18 @@ public final class SheetsView extends BenchView implements Board {
 		return bar.button();
 	}
 
+	/** What of print and cuts is seen, and toggled. */
+	@Override
+	public SheetPrints prints() {
+		return prints;
+	}
+
+	/** The current sheet, for commands that are about one. */
+	@Override
+	public <T> T getAdapter(Class<T> type) {
+		return type == Sheet.class && front() != null ? type.cast(surface.current()) : super.getAdapter(type);
+	}
+
 	/** Whether what is seen is that of the job as it is now, and nothing is being laid. */
 	public boolean isSettled() {
 		return bench() != null && bench().isUpToDate() && !run.isUnderWay() && reader.getState() == org.eclipse.core.runtime.jobs.Job.NONE;
@@ -303,6 +324,7 @@ public final class SheetsView extends BenchView implements Board {
 			reader.request(null);
 			run.giveUp();
 			offcut.forget();
+			prints.dispose();
 		}
 		super.dispose();
 	}

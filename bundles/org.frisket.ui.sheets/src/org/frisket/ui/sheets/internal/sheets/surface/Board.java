@@ -72,6 +72,9 @@ public interface Board {
 	/** A free piece of a sheet that could be kept; empty if there is none, or it is not known. */
 	Optional<Bounds> offcut(Sheet sheet);
 
+	/** What of print and cuts is seen. */
+	PrintLayer prints();
+
 	/** What is in the way there, for those that go from one sheet to another together; those that are moved are not in each other's way. */
 	List<Obstacle> obstacles(List<Move> moves);
 

@@ -13,6 +13,7 @@ import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Transform;
+import org.frisket.model.OperationKind;
 import org.frisket.ui.ThemeColour;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.canvas.CurvePath;
@@ -37,6 +38,9 @@ final class PlacementFigure extends ZoomedFigure {
 	private String colour;
 	private boolean selected;
 	private boolean pinned;
+	/** Whether its print is seen below it. */
+	private boolean bare;
+	private boolean lined = true;
 	private Path room;
 	private final List<Path> lines = new ArrayList<>();
 
@@ -58,6 +62,15 @@ final class PlacementFigure extends ZoomedFigure {
 			zoomed();
 		}
 		repaint();
+	}
+
+	/** @param isBare whether only lines are drawn, for its print is seen below them @param isLined whether it is seen what is done on it */
+	void show(boolean isBare, boolean isLined) {
+		if (bare != isBare || lined != isLined) {
+			bare = isBare;
+			lined = isLined;
+			repaint();
+		}
 	}
 
 	PartPicture picture() {
@@ -111,13 +124,20 @@ final class PlacementFigure extends ZoomedFigure {
 			room = path(picture.shape().curves());
 			picture.lines().forEach(line -> lines.add(path(line.curves())));
 		}
-		ink.fill(room, Paper.tint(colour));
+		if (!bare) {
+			ink.fill(room, Paper.tint(colour));
+		}
 		double size = Math.max(box().width(), box().height()) * zoom.pixelsPerMm();
-		if (size < PLAIN_PX) {
+		if (!lined) {
+			// the print alone is wanted
+		} else if (size < PLAIN_PX) {
 			ink.line(room, ThemeColour.OPERATION_CUT.colour(), 1, Ink.OPAQUE);
 		} else {
 			for (int i = 0; i < lines.size(); i++) {
 				PartPicture.Line line = picture.lines().get(i);
+				if (bare && line.kind() == OperationKind.PRINT) {
+					continue;
+				}
 				if (line.dashed()) {
 					OperationStroke.of(line.kind()).paintDashes(ink, lines.get(i));
 				} else {

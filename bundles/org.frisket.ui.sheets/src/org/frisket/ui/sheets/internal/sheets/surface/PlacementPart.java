@@ -47,6 +47,8 @@ final class PlacementPart extends AbstractGraphicalEditPart {
 		figure().setVisible(picture.isPresent());
 		picture.ifPresent(shown -> figure().show(shown, sheets().spread().placeOf(placement()),
 				sheets().board().colour(sheet), placement().isPinned()));
+		PrintLayer prints = sheets().board().prints();
+		figure().show(sheet == sheets().current() && prints.isSeen(sheet), prints.cutsShown());
 	}
 
 	@Override

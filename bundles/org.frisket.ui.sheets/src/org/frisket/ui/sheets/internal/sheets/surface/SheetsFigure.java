@@ -10,13 +10,20 @@ import org.eclipse.draw2d.Viewport;
 import org.eclipse.draw2d.geometry.Dimension;
 import org.eclipse.draw2d.geometry.Rectangle;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Path;
+import org.eclipse.swt.widgets.Display;
 import org.frisket.geometry.Bounds;
+import org.frisket.geometry.Outline;
+import org.frisket.geometry.Transform;
 import org.frisket.model.Sheet;
 import org.frisket.ui.ThemeColour;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
+import org.frisket.ui.bench.internal.canvas.CurvePath;
 import org.frisket.ui.bench.internal.canvas.PixelSpace;
 import org.frisket.ui.bench.internal.canvas.Units;
 import org.frisket.ui.bench.internal.figures.SheetFigure;
+import org.frisket.ui.bench.internal.looks.GraphicsInk;
+import org.frisket.ui.bench.internal.looks.Ink;
 import org.frisket.ui.bench.internal.parts.StockColour;
 
 /** The desk with the sheets on it: paper in its true colour, margins, and what is written below. Parts are children. */
@@ -28,6 +35,8 @@ final class SheetsFigure extends FreeformLayer {
 	private static final int MARGIN_ALPHA = 120;
 	private static final int OPAQUE = 255;
 	private static final int[] MARGIN_DASH = { 4, 4 };
+	private static final int[] SAFE_DASH = { 8, 4 };
+	private static final int[] BORDER_DASH = { 2, 3 };
 
 	private final CanvasZoom zoom;
 	private final Board board;
@@ -114,6 +123,7 @@ final class SheetsFigure extends FreeformLayer {
 			graphics.setAlpha(OPAQUE);
 		}
 		if (sheet == current) {
+			board.prints().of(sheet, zoom.pixelsPerMm()).ifPresent(print -> paint(graphics, print, place, paper));
 			graphics.setForegroundColor(ThemeColour.BENCH_ACCENT.colour());
 			graphics.setLineWidth(2);
 			graphics.drawRectangle(paper.getExpanded(2, 2));
@@ -124,6 +134,23 @@ final class SheetsFigure extends FreeformLayer {
 			}
 		}
 		caption(graphics, sheet, paper);
+	}
+
+	private void paint(Graphics graphics, PrintLayer.Print print, Bounds place, Rectangle paper) {
+		org.eclipse.swt.graphics.Rectangle all = print.image().getBounds();
+		graphics.drawImage(print.image(), 0, 0, all.width, all.height, paper.x, paper.y, paper.width, paper.height);
+		Ink ink = new GraphicsInk(graphics);
+		Transform toPixels = Transform.translation(place.minX(), place.minY())
+				.then(Transform.scaling(zoom.pixelsPerMm(), zoom.pixelsPerMm()));
+		print.safe().forEach(line -> guide(ink, line, toPixels, SAFE_DASH));
+		print.borders().forEach(line -> guide(ink, line, toPixels, BORDER_DASH));
+	}
+
+	private static void guide(Ink ink, Outline line, Transform toPixels, int... dash) {
+		Path path = CurvePath.of(Display.getCurrent(), line, toPixels);
+		ink.line(path, ThemeColour.BENCH_SHEET.colour(), 3, MARGIN_ALPHA);
+		ink.line(path, ThemeColour.BENCH_GUIDE.colour(), 1, Ink.OPAQUE, dash);
+		path.dispose();
 	}
 
 	private void caption(Graphics graphics, Sheet sheet, Rectangle paper) {

@@ -72,6 +72,9 @@ final class SheetsPart extends AbstractGraphicalEditPart {
 
 	void setCurrent(Sheet sheet) {
 		current = sheet;
+		for (Object child : getChildren()) {
+			((PlacementPart) child).refresh();
+		}
 		figure().show(spread, current());
 	}
 

@@ -1,0 +1,333 @@
+package org.frisket.ui.print.internal.output;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.jface.dialogs.IDialogConstants;
+import org.eclipse.jface.dialogs.IMessageProvider;
+import org.eclipse.jface.dialogs.TitleAreaDialog;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.printing.PrinterData;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
+import org.frisket.export.names.SheetNames;
+import org.frisket.model.Sheet;
+import org.frisket.prepare.Finding;
+import org.frisket.print.output.PrintAndCut;
+import org.frisket.print.output.PrintChoices;
+import org.frisket.print.output.PrintOptions;
+import org.frisket.print.output.WholeSet;
+import org.frisket.print.register.PrinterProfile;
+
+/**
+ * Asks how sheets are printed and cut, and shows what comes of it: the picture of both files, what is wrong, and
+ * what will be written. From here files are written, or a sheet goes straight to a printer. Nothing is written
+ * while anything blocks.
+ */
+public final class PrintAndCutDialog extends TitleAreaDialog implements ReadPrints.Client {
+
+	private static final int PRINT_ID = IDialogConstants.CLIENT_ID + 1;
+	private static final int MARGIN_PX = 12;
+	private static final int SPACING_PX = 8;
+	private static final int FORM_PX = 480;
+	private static final int FINDINGS_PX = 70;
+
+	/** What is done when the form is filled in. */
+	public interface Actions {
+
+		void write(WriteRun.Request request);
+
+		void print(PaperRun.Request request);
+	}
+
+	private final org.frisket.model.Job job;
+	private final Path suggested;
+	private final int first;
+	private final boolean toPaper;
+	private final Actions actions;
+	private final ReadPrints reader;
+	private SheetsChosen which;
+	private PrintPart print;
+	private CutPart cut;
+	private PlaceRows place;
+	private FaceView face;
+	private Text findings;
+	private ScrolledComposite scroll;
+	private Composite form;
+	private ReadPrints.Request asked;
+	/** What the newest request came to; null while it is worked out. */
+	private List<PrintAndCut> sheets;
+	private String failure;
+
+	/**
+	 * @param job       a copy that nobody changes any more
+	 * @param file      where the job is; null if it is in none
+	 * @param suggested folder for the files, unless the studio remembers one
+	 * @param first     number of the sheet that is chosen already; 0 for all
+	 * @param toPaper   whether it is asked for to print straight onto paper
+	 */
+	public PrintAndCutDialog(Shell parent, org.frisket.model.Job job, Path file, Path suggested, int first, boolean toPaper,
+			Actions actions) {
+		super(parent);
+		this.job = job;
+		this.suggested = suggested;
+		this.first = first;
+		this.toPaper = toPaper;
+		this.actions = actions;
+		reader = new ReadPrints(parent.getDisplay(), job, file, this);
+		setShellStyle(SWT.CLOSE | SWT.TITLE | SWT.BORDER | SWT.RESIZE | SWT.MAX | SWT.PRIMARY_MODAL);
+		setBlockOnOpen(false);
+		setHelpAvailable(false);
+	}
+
+	@Override
+	protected void configureShell(Shell shell) {
+		super.configureShell(shell);
+		shell.setText(toPaper ? Messages.PrintAndCutDialog_paperTitle : Messages.PrintAndCutDialog_title);
+		shell.addListener(SWT.Dispose, event -> reader.request(null));
+	}
+
+	@Override
+	protected Control createDialogArea(Composite parent) {
+		Composite area = new Composite((Composite) super.createDialogArea(parent), SWT.NONE);
+		GridDataFactory.fillDefaults().grab(true, true).applyTo(area);
+		GridLayoutFactory.fillDefaults().numColumns(2).margins(MARGIN_PX, MARGIN_PX).spacing(2 * SPACING_PX, SPACING_PX)
+				.applyTo(area);
+		scroll = new ScrolledComposite(area, SWT.V_SCROLL);
+		scroll.setExpandHorizontal(true);
+		scroll.setExpandVertical(true);
+		GridDataFactory.fillDefaults().grab(false, true).hint(FORM_PX, SWT.DEFAULT).applyTo(scroll);
+		form = new Composite(scroll, SWT.NONE);
+		GridLayoutFactory.fillDefaults().numColumns(3).spacing(SPACING_PX, SPACING_PX).applyTo(form);
+		scroll.setContent(form);
+		which = new SheetsChosen(form, job, first, this::changed);
+		print = new PrintPart(form, this::changed);
+		cut = new CutPart(form, this::validate, this::refit);
+		place = new PlaceRows(form, suggested, this::validate);
+		face = new FaceView(area, first, this::changed);
+		findings = new Text(area, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL | SWT.BORDER);
+		findings.setData("findings"); //$NON-NLS-1$
+		GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(FORM_PX, FINDINGS_PX).applyTo(findings);
+		Label caution = new Label(area, SWT.WRAP);
+		caution.setText(Messages.PrintAndCutDialog_caution);
+		GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(FORM_PX, SWT.DEFAULT).applyTo(caution);
+		measure();
+		StudioPrinting.look(getShell().getDisplay(), this::use);
+		return area;
+	}
+
+	private void measure() {
+		scroll.setMinSize(form.computeSize(SWT.DEFAULT, SWT.DEFAULT));
+	}
+
+	private void refit() {
+		form.layout(true, true);
+		measure();
+		validate();
+	}
+
+	/** What the studio remembers has come. A sheet that names its printer goes before what was chosen last. */
+	private void use(StudioPrinting known) {
+		if (getShell() == null || getShell().isDisposed()) {
+			return;
+		}
+		PrintChoices choices = known.choices();
+		print.show(choices.options());
+		print.offer(known.profiles(), job.getSheets().stream().map(Sheet::getPrinter)
+				.filter(each -> each != null && !each.isBlank()).findFirst().orElse(choices.printer()));
+		cut.choose(choices.format());
+		known.desk().ifPresent(cut::offer);
+		place.use(choices.folder(), choices.names());
+		refit();
+		changed();
+	}
+
+	@Override
+	protected void createButtonsForButtonBar(Composite parent) {
+		createButton(parent, PRINT_ID, Messages.PrintAndCutDialog_print, toPaper);
+		createButton(parent, IDialogConstants.OK_ID, Messages.PrintAndCutDialog_write, !toPaper);
+		createButton(parent, IDialogConstants.CANCEL_ID, Messages.PrintAndCutDialog_close, false);
+	}
+
+	@Override
+	protected Control createContents(Composite parent) {
+		Control contents = super.createContents(parent);
+		setTitle(toPaper ? Messages.PrintAndCutDialog_paperHeading : Messages.PrintAndCutDialog_heading);
+		validate();
+		return contents;
+	}
+
+	/** Other sheets are wanted, or the same otherwise. */
+	private void changed() {
+		if (face == null) {
+			return;
+		}
+		sheets = null;
+		failure = null;
+		try {
+			List<Integer> numbers = which.numbers();
+			PrintOptions options = print.options();
+			face.offer(numbers);
+			if (numbers.isEmpty()) {
+				face.hide(Messages.PrintAndCutDialog_noSheets);
+			} else {
+				ReadPrints.Request wanted = new ReadPrints.Request(options, numbers, face.shown(), face.isBack());
+				asked = wanted;
+				reader.request(wanted);
+			}
+		} catch (IllegalArgumentException e) {
+			// told by validate; the last picture stays
+			reader.request(null);
+		}
+		validate();
+	}
+
+	@Override
+	public void face(Face seen) {
+		face.show(seen);
+	}
+
+	@Override
+	public void sheets(ReadPrints.Request request, List<PrintAndCut> read, List<String> problems) {
+		sheets = read;
+		findings.setText(FindingWords.of(read, problems));
+		validate();
+	}
+
+	@Override
+	public void failed(String message) {
+		failure = message;
+		face.hide(message);
+		validate();
+	}
+
+	/** Whether what is shown is that of the form as it is now. */
+	public boolean isSettled() {
+		return sheets != null;
+	}
+
+	private void validate() {
+		Button write = getButton(IDialogConstants.OK_ID);
+		if (write == null || write.isDisposed()) {
+			return;
+		}
+		String stop = trouble();
+		String wrong = stop;
+		List<Path> targets = List.of();
+		if (stop == null && sheets != null) {
+			try {
+				targets = set().targets();
+			} catch (IllegalArgumentException e) {
+				wrong = e.getMessage();
+			}
+		}
+		boolean valid = cut.validate();
+		place.tell(targets);
+		measure();
+		setErrorMessage(wrong);
+		long replaced = targets.stream().filter(Files::exists).count();
+		String usual = toPaper ? Messages.PrintAndCutDialog_paperMessage : Messages.PrintAndCutDialog_message;
+		setMessage(sheets == null && wrong == null ? Messages.PrintAndCutDialog_working
+				: replaced > 0 ? NLS.bind(Messages.PrintAndCutDialog_replaces, replaced) : usual,
+				replaced > 0 ? IMessageProvider.WARNING : IMessageProvider.NONE);
+		write.setEnabled(wrong == null && valid && !targets.isEmpty());
+		getButton(PRINT_ID).setEnabled(stop == null && printed().isPresent());
+		write.setText(replaced > 0 ? Messages.PrintAndCutDialog_replace : Messages.PrintAndCutDialog_write);
+		setButtonLayoutData(write);
+		write.requestLayout();
+	}
+
+	/** What keeps anything from being made, in a sentence; null if nothing does. */
+	private String trouble() {
+		if (job.getSheets().isEmpty()) {
+			return Messages.PrintAndCutDialog_noSheets;
+		}
+		try {
+			which.numbers();
+			print.options();
+		} catch (IllegalArgumentException e) {
+			return e.getMessage();
+		}
+		if (failure != null || sheets == null) {
+			return failure;
+		}
+		for (PrintAndCut sheet : sheets) {
+			Optional<Finding> blocking = sheet.findings().stream().filter(Finding::isBlocking).findFirst();
+			if (blocking.isPresent()) {
+				return NLS.bind(Messages.PrintAndCutDialog_blocked, sheet.print().faces().number(),
+						FindingWords.sentence(blocking.get()));
+			}
+		}
+		return null;
+	}
+
+	/** @throws IllegalArgumentException if something in the form does not do; the message says what */
+	private WholeSet set() {
+		List<Sheet> own = sheets.stream().map(sheet -> sheet.print().faces().sheet()).toList();
+		Path folder = place.folder();
+		List<Path> bases = new SheetNames(job, cut.machine(), "").of(place.names(), own).stream() //$NON-NLS-1$
+				.map(folder::resolve).toList();
+		return new WholeSet(sheets, bases,
+				cut.format().orElseThrow(() -> new IllegalArgumentException(Messages.PrintAndCutDialog_noFormats)));
+	}
+
+	/** The sheet that is shown, if anything on it is printed. */
+	private Optional<PrintAndCut> printed() {
+		return sheets == null ? Optional.empty()
+				: sheets.stream().filter(sheet -> sheet.print().faces().number() == face.shown() && sheet.print().isPrinted())
+						.findFirst();
+	}
+
+	@Override
+	protected void buttonPressed(int id) {
+		if (id == PRINT_ID) {
+			PrinterData chosen = PaperRun.ask(getShell(), printed().orElseThrow());
+			if (chosen != null) {
+				print(chosen);
+			}
+		} else {
+			super.buttonPressed(id);
+		}
+	}
+
+	/** Prints the sheet that is shown. */
+	public void print(PrinterData data) {
+		PaperRun.Request request = new PaperRun.Request(data, printed().orElseThrow(), title());
+		if (PaperRun.mayPrint(getShell(), request)) {
+			remember();
+			close();
+			actions.print(request);
+		}
+	}
+
+	private String title() {
+		String title = job.getTitle() == null ? "" : job.getTitle(); //$NON-NLS-1$
+		return NLS.bind(Messages.PrintAndCutDialog_jobTitle, title.lines().findFirst().orElse(""), face.shown()); //$NON-NLS-1$
+	}
+
+	@Override
+	protected void okPressed() {
+		WriteRun.Request request = new WriteRun.Request(set(), cut.options(), cut.machine(), place.folder());
+		remember();
+		super.okPressed();
+		actions.write(request);
+	}
+
+	private void remember() {
+		cut.remember();
+		PrintOptions options = print.options();
+		PrintChoices choices = new PrintChoices(options, options.printer().map(PrinterProfile::name).orElse(""), //$NON-NLS-1$
+				cut.format().map(each -> each.id()).orElse(""), place.folderText(), place.namesText()); //$NON-NLS-1$
+		StudioPrinting.keep(choices);
+	}
+}
