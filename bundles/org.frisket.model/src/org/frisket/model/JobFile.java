@@ -21,6 +21,9 @@ public final class JobFile {
 	/** Ending of the files' names, with its dot. */
 	public static final String ENDING = ".frjob";
 
+	/** Bytes that a file has at most; larger ones are refused. */
+	public static final int LARGEST = JobReader.LARGEST;
+
 	private JobFile() {
 	}
 

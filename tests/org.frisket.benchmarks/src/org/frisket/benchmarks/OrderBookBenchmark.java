@@ -32,7 +32,7 @@ import org.frisket.studio.store.Store;
  */
 final class OrderBookBenchmark {
 
-	private static final int JOBS = Integer.parseInt(System.getenv().getOrDefault("FRISKET_BENCHMARK_JOBS", "100000"));
+	static final int JOBS = Integer.parseInt(System.getenv().getOrDefault("FRISKET_BENCHMARK_JOBS", "100000"));
 	private static final int FIRST = 200;
 	private static final LocalDate TODAY = LocalDate.of(2026, 11, 30);
 	private static final String INSERT = "INSERT INTO orders_job (id, number, revision, title, stage, stage_since, due, quantity, stock, "
@@ -59,7 +59,7 @@ final class OrderBookBenchmark {
 		MeasuredBooks.inFolder(folder -> look(new BookReader(filled(new StudioFolder(folder)))));
 	}
 
-	private static StudioFolder filled(StudioFolder studio) throws IOException {
+	static StudioFolder filled(StudioFolder studio) throws IOException {
 		try (Store store = Store.open(studio, OrderBook.AREA)) {
 			store.<Void, RuntimeException>change(OrderBookBenchmark::fill);
 		}
@@ -116,6 +116,12 @@ final class OrderBookBenchmark {
 				+ "long as a bare loop%n", JOBS, found[0], found[1], found[0] / found[2], found[1] / found[2]);
 		double[] sorted = Stopwatch.mediansOfFew(() -> BookTable.of(jobs, NAMES).find(query, TODAY));
 		System.out.printf("sorting them by title for the first time: %.0f ms%n", sorted[0]);
+	}
+
+	static void fill(StudioFolder studio) throws IOException {
+		try (Store store = Store.open(studio, OrderBook.AREA)) {
+			store.<Void, RuntimeException>change(OrderBookBenchmark::fill);
+		}
 	}
 
 	private static Void fill(Connection connection) throws SQLException {

@@ -12,13 +12,13 @@ import org.eclipse.ui.PlatformUI;
 
 /**
  * Those benchmarks that need the workbench: it is started as ever, measured from within, and closed. All are run, or
- * those that are named as arguments: {@code keys}, {@code drag}, {@code open}.
+ * those that are named as arguments: {@code keys}, {@code drag}, {@code open}, {@code scroll}.
  */
 public final class WindowBenchmarks implements IApplication {
 
 	private static final String WORKBENCH = "org.frisket.app.workbench";
 	private static final int LOOK_AGAIN_MS = 200;
-	private static final List<String> KNOWN = List.of("keys", "drag", "open");
+	private static final List<String> KNOWN = List.of("keys", "drag", "open", "scroll");
 
 	@Override
 	public Object start(IApplicationContext context) throws Exception {
@@ -49,6 +49,7 @@ public final class WindowBenchmarks implements IApplication {
 				measure("keys", named, () -> KeystrokeBenchmark.run());
 				measure("drag", named, () -> DragBenchmark.run());
 				measure("open", named, () -> OpenBenchmark.run());
+				measure("scroll", named, () -> ScrollBenchmark.run());
 			} finally {
 				PlatformUI.getWorkbench().close();
 			}

@@ -86,6 +86,8 @@ class DamagedBookTest extends BothDatabases {
 		assertEquals(List.of(3L, 1L), numbers(now.jobs()));
 		assertSame(now, reader.again(now), "it is not read anew for ever");
 		assertEquals(List.of(2L), book.unreadable());
+		assertEquals(List.of(2L), now.unreadable());
+		assertEquals(List.of(2L), reader.newest(1).unreadable());
 		assertUnreadable("GILDED", () -> book.find(2));
 		assertUnreadable("GILDED", () -> book.open(2));
 		assertUnreadable("GILDED", () -> book.stage(2, Stage.ORDERED, "Ottoline", ""));
@@ -95,6 +97,7 @@ class DamagedBookTest extends BothDatabases {
 		assertEquals(4, book.add(new NewOrder("Card 3", "", Optional.empty(), 1, ""), "Ottoline").number());
 		change(studio, "UPDATE orders_job SET stage = 'ORDERED' WHERE number = 2");
 		assertEquals(List.of(4L, 3L, 2L, 1L), numbers(book.list(10)));
+		assertEquals(List.of(), reader.again(now).unreadable());
 	}
 
 	@ParameterizedTest

@@ -23,7 +23,7 @@ import org.xml.sax.helpers.XMLFilterImpl;
 public final class JobReader {
 
 	/** Bytes. A job refers to pictures and fonts and does not hold them; even a detailed outline is a few MB. */
-	private static final int LARGEST = 128 << 20;
+	public static final int LARGEST = 128 << 20;
 
 	private final String file;
 	private final byte[] content;

@@ -20,8 +20,9 @@ import org.frisket.prepare.PreparedJob;
 public record ShownJob(BufferedImage image, int bar, String text) {
 
 	/** What papers take a pixel of a screen for: 1/96 inch, as CSS does. */
-	private static final int DPI = 96;
-	private static final double MM = Figures.MM_PER_INCH / DPI;
+	static final int DPI = 96;
+	/** Of one such pixel. */
+	static final double MM = Figures.MM_PER_INCH / DPI;
 
 	/**
 	 * No job is shown larger than it is.

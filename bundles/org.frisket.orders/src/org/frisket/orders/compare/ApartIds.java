@@ -15,8 +15,8 @@ import org.frisket.model.Job;
 import org.frisket.model.Placement;
 
 /**
- * Ids are counted, so that two desks give the same one to different things. Those of this desk get others here, for what
- * is in the order book may be known by its id elsewhere.
+ * Ids are counted, so that two desks give the same one to different things. Those of this desk get others here, for
+ * what is in the order book may be known by its id elsewhere.
  */
 final class ApartIds {
 
@@ -102,7 +102,8 @@ final class ApartIds {
 				if (there != null && !old.contains(here.key()) && !renamed.contains(here.key())
 						&& !different.contains(here.key())
 						&& EcoreUtil.getID(here.object()) != null
-						&& (!here.values().equals(there.values()) || isOther(here, there) || leads(here, different) || leads(here, renamed))) {
+						&& (!here.values().equals(there.values()) || isOther(here, there) || leads(here, different)
+						|| leads(here, renamed))) {
 					grew = different.add(here.key());
 				}
 			}
@@ -112,7 +113,8 @@ final class ApartIds {
 
 	private static boolean leads(Node node, Set<String> to) {
 		return node.values().values().stream().anyMatch(value -> value instanceof Links links
-				&& links.keys().stream().anyMatch(to::contains) || value instanceof Place place && to.contains(place.owner()));
+				&& links.keys().stream().anyMatch(to::contains) || value instanceof Place place
+				&& to.contains(place.owner()));
 	}
 
 	private static void rename(Snapshot snapshot, Map<String, String> ids, Job job) {

@@ -65,7 +65,8 @@ final class Assembly {
 		EObject object = objects.get(node.key());
 		for (EReference reference : object.eClass().getEAllReferences()) {
 			if (Snapshot.holdsNodes(reference)) {
-				List<EObject> wanted = merging.order(new Place(node.key(), reference.getName())).stream().map(objects::get)
+				List<EObject> wanted = merging.order(new Place(node.key(), reference.getName())).stream()
+						.map(objects::get)
 						.toList();
 				ECollections.setEList((EList<EObject>) object.eGet(reference), wanted);
 			}

@@ -83,7 +83,8 @@ final class ChangeWords {
 		if (object instanceof Guide guide) {
 			return NLS.bind(Messages.ChangeWords_guide, number(guide.getAt()));
 		}
-		return object instanceof Element element ? named(kind(element), element.getName(), element.getId()) : node.key();
+		return object instanceof Element element ? named(kind(element), element.getName(), element.getId())
+				: node.key();
 	}
 
 	private static String kind(Element element) {
@@ -180,7 +181,8 @@ final class ChangeWords {
 	}
 
 	private String moved(Matrix old, Matrix matrix) {
-		boolean shifted = old.a() == matrix.a() && old.b() == matrix.b() && old.c() == matrix.c() && old.d() == matrix.d();
+		boolean shifted = old.a() == matrix.a() && old.b() == matrix.b() && old.c() == matrix.c()
+				&& old.d() == matrix.d();
 		return shifted ? NLS.bind(Messages.ChangeWords_shifted, length.apply(matrix.e() - old.e()),
 				length.apply(matrix.f() - old.f())) : Messages.ChangeWords_turned;
 	}
@@ -206,7 +208,8 @@ final class ChangeWords {
 							: length.apply(number.doubleValue());
 		}
 		if (value instanceof String text) {
-			return text.length() > LONGEST || name.equals("pathData") ? null : NLS.bind(Messages.ChangeWords_quoted, brief(text));
+			return text.length() > LONGEST || name.equals("pathData") ? null
+					: NLS.bind(Messages.ChangeWords_quoted, brief(text));
 		}
 		if (value instanceof Links links) {
 			return links.keys().isEmpty() ? Messages.ChangeWords_none : links.keys().stream()

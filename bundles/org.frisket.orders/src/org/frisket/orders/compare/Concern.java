@@ -31,7 +31,8 @@ final class Concern {
 		}
 		node.values().forEach((name, value) -> {
 			if (value instanceof Links links) {
-				List<String> known = before != null && before.values().get(name) instanceof Links old ? old.keys() : List.of();
+				List<String> known = before != null && before.values().get(name) instanceof Links old ? old.keys()
+						: List.of();
 				links.keys().stream().filter(each -> !known.contains(each)).forEach(keys::add);
 			}
 		});
@@ -53,7 +54,8 @@ final class Concern {
 	}
 
 	private void addWithOwners(Node node) {
-		for (Node each = node; each != null; each = each.place() == null ? null : now.nodes().get(each.place().owner())) {
+		for (Node each = node; each != null; each = each.place() == null ? null
+				: now.nodes().get(each.place().owner())) {
 			keys.add(each.key());
 		}
 		if (node.group() != null && base.node(node.key()).isEmpty()) {

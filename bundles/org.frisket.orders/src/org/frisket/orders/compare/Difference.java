@@ -5,8 +5,8 @@ import java.util.List;
 /**
  * What one side has done to something.
  *
- * @param words what was changed, each a few words such as {@code text “Ferry” → “Ferries”}; empty where all of it came or
- *              went
+ * @param words what was changed, each a few words such as {@code text “Ferry” → “Ferries”}; empty where all of it came
+ *              or went
  */
 public record Difference(Kind kind, List<String> words) {
 

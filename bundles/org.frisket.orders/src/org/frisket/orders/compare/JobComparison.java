@@ -16,9 +16,9 @@ import org.frisket.model.Job;
 import org.frisket.model.JobFile;
 
 /**
- * What two desks have made of one job, compared with what it was when both had it. What is told from each other by ids is
- * compared one by one, and of each all that the model knows of it. What one side alone has changed needs no choice. Where
- * both have, what is in the order book holds unless the user says otherwise: it is what others go by already.
+ * What two desks have made of one job, compared with what it was when both had it. What is told from each other by ids
+ * is compared one by one, and of each all that the model knows of it. What one side alone has changed needs no choice.
+ * Where both have, what is in the order book holds unless the user says otherwise: it is what others go by already.
  */
 public final class JobComparison {
 
@@ -59,7 +59,15 @@ public final class JobComparison {
 	}
 
 	Job theirs() {
-		return (Job) theirs.nodes().get("Job").object();
+		return job(Side.THEIRS);
+	}
+
+	/**
+	 * One side as it is compared: what both have added under one id bears two here, as in {@link Row#element()}. It is
+	 * not to be changed.
+	 */
+	public Job job(Side side) {
+		return (Job) (side == Side.MINE ? mine : theirs).nodes().get("Job").object();
 	}
 
 	Map<String, String> renamed() {
@@ -92,7 +100,8 @@ public final class JobComparison {
 			if (here.isAny() || there.isAny() || touched.contains(row)) {
 				Node node = any(nodes.get(0));
 				rows.add(new Row(row, ChangeWords.subject(node, nodes.size() > 1 || !row.equals(node.key())),
-						node.object() instanceof Element element ? Optional.of(element.getId()) : Optional.empty(), here, there,
+						node.object() instanceof Element element ? Optional.of(element.getId()) : Optional.empty(),
+						here, there,
 						touched.contains(row)));
 			}
 		});

@@ -12,10 +12,11 @@ public final class JobMerge {
 	}
 
 	/**
-	 * The job with what was changed on either side. It is sound whatever was chosen: what has nothing left to follow, and
-	 * groups of one, are gone as they are after a deletion.
+	 * The job with what was changed on either side. It is sound whatever was chosen: what has nothing left to follow,
+	 * and groups of one, are gone as they are after a deletion.
 	 *
-	 * @param choices whose state holds, by the key of a row that touches; where nothing is said, what is in the order book
+	 * @param choices whose state holds, by the key of a row that touches; where nothing is said, what is in the order
+	 *                book
 	 * @return a job of its own
 	 * @throws IOException if it could not be copied; the message is for people
 	 */

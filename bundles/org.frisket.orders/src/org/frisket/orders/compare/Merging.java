@@ -17,8 +17,8 @@ import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
 /**
- * Makes one state out of two that come from one. What one side alone has changed is as that side has it; where both have,
- * the user's choice holds. What comes of it is sound: nothing leads to what is not there, nothing follows itself.
+ * Makes one state out of two that come from one. What one side alone has changed is as that side has it; where both
+ * have, the user's choice holds. What comes of it is sound: nothing leads to what is not there, nothing follows itself.
  */
 final class Merging {
 
@@ -106,7 +106,8 @@ final class Merging {
 		}
 		Node before = base.nodes().get(key);
 		Map<String, List<String>> units = new LinkedHashMap<>();
-		there.values().keySet().forEach(name -> units.computeIfAbsent(there.unit(name), unit -> new ArrayList<>()).add(name));
+		there.values().keySet().forEach(name -> units.computeIfAbsent(there.unit(name), unit -> new ArrayList<>())
+				.add(name));
 		Node merged = copy(there);
 		units.forEach((unit, features) -> {
 			if (features.size() == 1 && here.values().get(unit) instanceof Links && !knotted.contains(key)) {
@@ -156,7 +157,8 @@ final class Merging {
 		if (!feature.isMany()) {
 			return (Links) (side(before, here, there, List.of(name)) == Side.MINE ? here : there).values().get(name);
 		}
-		return new Links(new Sequence(Sequence.of(was, isHere, isThere), was, isHere, isThere).merged(() -> choice(there),
+		return new Links(new Sequence(Sequence.of(was, isHere, isThere), was, isHere, isThere)
+				.merged(() -> choice(there),
 				Comparator.naturalOrder()));
 	}
 
@@ -167,7 +169,8 @@ final class Merging {
 			add(node.group(), node, within);
 		}
 		within.forEach((place, keys) -> orders.put(place,
-				new Sequence(keys, base.order(place), mine.order(place), theirs.order(place)).merged(() -> choice(nodes.get(place.owner())),
+				new Sequence(keys, base.order(place), mine.order(place), theirs.order(place))
+				.merged(() -> choice(nodes.get(place.owner())),
 						Comparator.comparing(this::content))));
 	}
 

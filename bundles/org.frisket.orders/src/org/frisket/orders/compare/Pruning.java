@@ -53,7 +53,8 @@ final class Pruning {
 	/** As it is when all that something follows is deleted; what has nothing to follow on one side already may stay. */
 	private boolean hasNothingToFollow(Node node) {
 		return node.object() instanceof Element element && Jobs.isFollower(element) && !follows(node)
-				&& mine.node(node.key()).map(Pruning::links).orElse(true) && theirs.node(node.key()).map(Pruning::links).orElse(true);
+				&& mine.node(node.key()).map(Pruning::links).orElse(true)
+				&& theirs.node(node.key()).map(Pruning::links).orElse(true);
 	}
 
 	private boolean follows(Node node) {
@@ -62,7 +63,8 @@ final class Pruning {
 	}
 
 	private static boolean links(Node node) {
-		return node.values().values().stream().anyMatch(value -> value instanceof Links links && !links.keys().isEmpty());
+		return node.values().values().stream().anyMatch(value -> value instanceof Links links
+				&& !links.keys().isEmpty());
 	}
 
 	/** A group that has come to hold less than two is none; what is left in it goes to the group around it. */
@@ -105,6 +107,7 @@ final class Pruning {
 	}
 
 	private static Set<String> owners(Map<String, Node> all) {
-		return all.values().stream().map(Node::place).filter(Objects::nonNull).map(Place::owner).collect(Collectors.toSet());
+		return all.values().stream().map(Node::place).filter(Objects::nonNull).map(Place::owner)
+				.collect(Collectors.toSet());
 	}
 }

@@ -36,8 +36,8 @@ final class Sequence {
 	}
 
 	/**
-	 * What one side has put in another order stands in that order; what one has put in stands behind what it stood behind
-	 * there.
+	 * What one side has put in another order stands in that order; what one has put in stands behind what it stood
+	 * behind there.
 	 *
 	 * @param side whose order holds; asked only if both sides have put the same things in different orders
 	 * @param like tells which comes first of what two sides have put in at one place

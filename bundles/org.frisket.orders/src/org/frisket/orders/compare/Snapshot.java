@@ -90,13 +90,15 @@ final class Snapshot {
 	private static String identity(EObject object) {
 		List<EStructuralFeature> telling = TELLING.get(object.eClass());
 		return telling == null ? String.valueOf(EcoreUtil.getID(object))
-				: telling.stream().map(feature -> String.valueOf(object.eGet(feature))).collect(Collectors.joining(" "));
+				: telling.stream().map(feature -> String.valueOf(object.eGet(feature)))
+				.collect(Collectors.joining(" "));
 	}
 
 	private void read(Node node) {
 		EObject object = node.object();
 		if (object.eContainer() != null) {
-			node.values().put(Node.PLACE, new Place(keys.get(object.eContainer()), object.eContainingFeature().getName()));
+			node.values().put(Node.PLACE, new Place(keys.get(object.eContainer()),
+					object.eContainingFeature().getName()));
 		}
 		node.values().put(Node.GROUP, null);
 		for (EStructuralFeature feature : object.eClass().getEAllStructuralFeatures()) {

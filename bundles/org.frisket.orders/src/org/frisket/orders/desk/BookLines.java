@@ -17,6 +17,8 @@ public final class BookLines {
 	/** Where each group begins, and at last where the lines end; without groups there is none. */
 	private final int[] starts;
 	private Map<BookLine, Integer> indices;
+	/** Without groups: the line of each place in the table, -1 where it is not seen. */
+	private int[] linesOfPlaces;
 
 	BookLines(BookSight sight, Set<String> folded) {
 		this.sight = sight;
@@ -75,6 +77,9 @@ public final class BookLines {
 
 	/** Where a line is; -1 if it is not seen. */
 	public int indexOf(BookLine line) {
+		if (sight.groups().isEmpty()) {
+			return line.group().isEmpty() ? indexOf(line.number()) : -1;
+		}
 		if (indices == null) {
 			indices = new HashMap<>();
 			for (int i = 0; i < size(); i++) {
@@ -82,5 +87,18 @@ public final class BookLines {
 			}
 		}
 		return indices.getOrDefault(line, -1);
+	}
+
+	/** Of a job, where there are no groups: among many, it is not to take its time when a key is pressed. */
+	private int indexOf(long number) {
+		if (linesOfPlaces == null) {
+			linesOfPlaces = new int[sight.table().jobs().size()];
+			Arrays.fill(linesOfPlaces, -1);
+			for (int i = 0; i < size(); i++) {
+				linesOfPlaces[sight.places()[i]] = i;
+			}
+		}
+		int place = sight.table().placeOf(number);
+		return place < 0 ? -1 : linesOfPlaces[place];
 	}
 }

@@ -19,7 +19,8 @@ final class BookOrder {
 	static int[] of(List<Entry> jobs, BookColumn column, boolean descending, BookNames names) {
 		int size = jobs.size();
 		if (column == BookColumn.NUMBER) {
-			return descending ? IntStream.range(0, size).toArray() : IntStream.range(0, size).map(i -> size - 1 - i).toArray();
+			return descending ? IntStream.range(0, size).toArray()
+					: IntStream.range(0, size).map(i -> size - 1 - i).toArray();
 		}
 		Comparable<?>[] keys = keys(jobs, column, names);
 		@SuppressWarnings("unchecked")
@@ -27,7 +28,8 @@ final class BookOrder {
 		Comparator<Integer> order = descending ? byKey.reversed() : byKey;
 		Comparator<Integer> emptyLast = Comparator.comparing((Integer place) -> keys[place] == null);
 		// sorting is stable, and the places are in the order of numbers
-		return IntStream.range(0, size).boxed().sorted(emptyLast.thenComparing((a, b) -> keys[a] == null ? 0 : order.compare(a, b)))
+		return IntStream.range(0, size).boxed()
+				.sorted(emptyLast.thenComparing((a, b) -> keys[a] == null ? 0 : order.compare(a, b)))
 				.mapToInt(Integer::intValue).toArray();
 	}
 
@@ -42,7 +44,8 @@ final class BookOrder {
 			case TITLE -> text(job.title(), known);
 			case STAGE -> job.stage();
 			case DUE -> job.due().<LocalDate>map(due -> due).orElse(null);
-			case STOCK -> job.stock().isEmpty() ? null : known.computeIfAbsent(job.stock(), ids -> SortKey.of(stocks(ids, names)));
+			case STOCK -> job.stock().isEmpty() ? null
+					: known.computeIfAbsent(job.stock(), ids -> SortKey.of(stocks(ids, names)));
 			case QUANTITY -> job.quantity();
 			};
 		}

@@ -15,8 +15,9 @@ import org.frisket.orders.internal.Transactions;
 import org.frisket.studio.StudioFolder;
 
 /**
- * Reads an order book for somebody who goes on looking at it: the newest jobs first, then all, then only what was changed.
- * Every call opens the studio's database, so it is none for the screen's thread. Messages of exceptions are for people.
+ * Reads an order book for somebody who goes on looking at it: the newest jobs first, then all, then only what was
+ * changed. Every call opens the studio's database, so it is none for the screen's thread. Messages of exceptions are
+ * for people.
  */
 public final class BookReader {
 
@@ -31,7 +32,7 @@ public final class BookReader {
 
 	/** The latest numbers. @param most how many at most */
 	public KnownJobs newest(int most) throws IOException, OrderException {
-		return KnownJobs.of(transactions.read(connection -> JobRows.list(connection, most)));
+		return transactions.read(connection -> read(connection, most));
 	}
 
 	public KnownJobs all() throws IOException, OrderException {
@@ -39,8 +40,8 @@ public final class BookReader {
 	}
 
 	/**
-	 * All as they are now. Only what was changed is read, unless that does not add up to what is in the order book: a job
-	 * may be gone, or as it was before, as after a restore, or may have been changed by a desk whose clock is slow.
+	 * All as they are now. Only what was changed is read, unless that does not add up to what is in the order book: a
+	 * job may be gone, or as it was before, as after a restore, or may have been changed by a desk whose clock is slow.
 	 *
 	 * @param known all as they were before
 	 * @return the same object if nothing has changed
@@ -49,12 +50,16 @@ public final class BookReader {
 		return transactions.read(connection -> {
 			Instant since = known.latest().map(latest -> latest.minus(SLOW_CLOCK)).orElse(Instant.EPOCH);
 			List<Entry> changed = JobRows.changedSince(connection, since);
-			KnownJobs now = known.with(changed);
+			KnownJobs now = known.with(changed, JobRows.unreadable(connection));
 			return now.state().equals(JobRows.state(connection)) ? now : all(connection);
 		});
 	}
 
 	private static KnownJobs all(Connection connection) throws SQLException {
-		return KnownJobs.of(JobRows.list(connection, Long.MAX_VALUE));
+		return read(connection, Long.MAX_VALUE);
+	}
+
+	private static KnownJobs read(Connection connection, long most) throws SQLException {
+		return KnownJobs.of(JobRows.list(connection, most), JobRows.unreadable(connection));
 	}
 }

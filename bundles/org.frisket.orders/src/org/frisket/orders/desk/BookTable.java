@@ -58,6 +58,11 @@ public final class BookTable {
 		return jobs;
 	}
 
+	/** Where a job is among them; negative if it is not. */
+	int placeOf(long number) {
+		return KnownJobs.placeOf(number, jobs);
+	}
+
 	/** What is looked for, in its order. */
 	public BookSight find(BookQuery query, LocalDate today) {
 		return find(query, today, null);

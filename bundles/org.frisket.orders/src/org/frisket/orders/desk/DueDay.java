@@ -11,7 +11,9 @@ import java.util.regex.Pattern;
 
 import org.eclipse.osgi.util.NLS;
 
-/** A day as somebody types it: {@code 2026-12-04} (ISO 8601), as the language writes it, or {@code +5} for in five days. */
+/**
+ * A day as somebody types it: {@code 2026-12-04} (ISO 8601), as the language writes it, or {@code +5} for in five days.
+ */
 public final class DueDay {
 
 	private static final Pattern AHEAD = Pattern.compile("\\+\\d{1,4}");

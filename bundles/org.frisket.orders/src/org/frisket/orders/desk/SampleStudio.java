@@ -20,8 +20,8 @@ import org.frisket.orders.OrderBook;
 import org.frisket.orders.OrderException;
 
 /**
- * A dozen invented jobs, so that one who has nothing in the order book yet sees what it is for. Nobody and nothing in them
- * exists.
+ * A dozen invented jobs, so that one who has nothing in the order book yet sees what it is for. Nobody and nothing in
+ * them exists.
  */
 public final class SampleStudio {
 
@@ -64,19 +64,22 @@ public final class SampleStudio {
 				job(Messages.SampleStudio_menu, "Ostley Tea Room", 9, 60, Stage.ORDERED, rectangle(148, 105), SAND,
 						"paper"),
 				job(Messages.SampleStudio_boxes, "Brinewell Sweets", 6, 150, Stage.ORDERED, box(40), BRICK, "card"),
-				job(Messages.SampleStudio_timetable, "Ostley Ferry", 4, 2, Stage.DESIGNED, words("Harbour Lane", 22), SEA,
-						"film"),
+				job(Messages.SampleStudio_timetable, "Ostley Ferry", 4, 2, Stage.DESIGNED, words("Harbour Lane", 22),
+						SEA, "film"),
 				job(Messages.SampleStudio_alphabet, "Books at the Slip", 2, 1, Stage.DESIGNED, words("ABC", 80), PLUM,
 						"film"),
 				job(Messages.SampleStudio_anniversary, "Ostley Ferry", 1, 1, Stage.APPROVED, words("Ferry 25", 60), SEA,
 						"card"),
-				job(Messages.SampleStudio_place, "Ostley Tea Room", 0, 48, Stage.APPROVED, rectangle(90, 50), SAND, "card"),
+				job(Messages.SampleStudio_place, "Ostley Tea Room", 0, 48, Stage.APPROVED, rectangle(90, 50), SAND,
+						"card"),
 				job(Messages.SampleStudio_tags, "Brinewell Sweets", -2, 200, Stage.PRINTED, tag(70, 35), BRICK, "card"),
 				job(Messages.SampleStudio_labels, "Odila Quern", -1, 80, Stage.CUT, circle(30), SAND, "film"),
-				job(Messages.SampleStudio_crane, "Lantern Night Circle", 3, 120, Stage.FINISHED, rectangle(75, 75), PLUM,
-						"paper"),
-				job(Messages.SampleStudio_stencil, "Wenzel Brook", -8, 3, Stage.DELIVERED, words("TEA", 45), SEA, "heavy-card"),
-				job(Messages.SampleStudio_name, "Odila Quern", 5, 1, Stage.ON_HOLD, arch(120, 60), BRICK, "heavy-card"));
+				job(Messages.SampleStudio_crane, "Lantern Night Circle", 3, 120, Stage.FINISHED, rectangle(75, 75),
+						PLUM, "paper"),
+				job(Messages.SampleStudio_stencil, "Wenzel Brook", -8, 3, Stage.DELIVERED, words("TEA", 45), SEA,
+						"heavy-card"),
+				job(Messages.SampleStudio_name, "Odila Quern", 5, 1, Stage.ON_HOLD, arch(120, 60), BRICK,
+						"heavy-card"));
 	}
 
 	/** Puts its shape on a layer. */
@@ -145,7 +148,8 @@ public final class SampleStudio {
 	}
 
 	private static Shape arch(int width, int height) {
-		return path("M 0 %2$d V %1$d A %1$d %1$d 0 0 1 %3$d %1$d V %2$d Z".formatted(width / 2, height + width / 2, width));
+		return path("M 0 %2$d V %1$d A %1$d %1$d 0 0 1 %3$d %1$d V %2$d Z".formatted(width / 2,
+				height + width / 2, width));
 	}
 
 	private static Shape circle(int radius) {
@@ -155,15 +159,15 @@ public final class SampleStudio {
 	private static Shape tag(int width, int height) {
 		int slant = height / 3;
 		return path(("M %3$d 0 H %1$d V %2$d H %3$d L 0 %4$d V %3$d Z "
-				+ "M %5$d %6$d A 3 3 0 0 0 %7$d %6$d A 3 3 0 0 0 %5$d %6$d Z").formatted(width, height, slant, height - slant, 7,
-						height / 2, 13));
+				+ "M %5$d %6$d A 3 3 0 0 0 %7$d %6$d A 3 3 0 0 0 %5$d %6$d Z").formatted(width, height, slant,
+						height - slant, 7, height / 2, 13));
 	}
 
 	/** The net of a box without a lid. */
 	private static Shape box(int side) {
 		int two = 2 * side;
 		int three = 3 * side;
-		return path("M %1$d 0 H %2$d V %1$d H %3$d V %2$d H %2$d V %3$d H %1$d V %2$d H 0 V %1$d H %1$d Z".formatted(side, two,
-				three));
+		return path("M %1$d 0 H %2$d V %1$d H %3$d V %2$d H %2$d V %3$d H %1$d V %2$d H 0 V %1$d H %1$d Z"
+				.formatted(side, two, three));
 	}
 }

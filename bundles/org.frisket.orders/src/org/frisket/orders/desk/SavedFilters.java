@@ -20,11 +20,13 @@ public final class SavedFilters {
 	private static final Gson GSON = new Gson();
 
 	/** As it is written; what is missing or unknown is as if nothing was asked for. */
-	private record Written(String name, String text, String choice, String column, boolean descending, String grouping) {
+	private record Written(String name, String text, String choice, String column, boolean descending,
+			String grouping) {
 
 		static Written of(SavedFilter filter) {
 			BookQuery query = filter.query();
-			return new Written(filter.name(), query.text(), query.choice().name(), query.column().name(), query.descending(),
+			return new Written(filter.name(), query.text(), query.choice().name(), query.column().name(),
+					query.descending(),
 					query.grouping().name());
 		}
 

@@ -11,9 +11,9 @@ import java.util.Optional;
 import org.frisket.orders.Entry;
 
 /**
- * The jobs that are still to be made by the days on which they are due: those that should have been ready before this week,
- * those of each of its seven days, and those after it. A week begins on Monday, as in ISO 8601. Jobs that nobody has said a
- * day for are in none.
+ * The jobs that are still to be made by the days on which they are due: those that should have been ready before this
+ * week, those of each of its seven days, and those after it. A week begins on Monday, as in ISO 8601. Jobs that nobody
+ * has said a day for are in none.
  *
  * @param today   which of the days it is
  * @param columns what is late, seven days, and what comes later
@@ -86,6 +86,24 @@ public record WeekPlan(LocalDate today, List<Column> columns) {
 
 	public Entry job(Place place) {
 		return columns.get(place.column()).jobs().get(place.row());
+	}
+
+	/** Where a job comes if all columns are gone through one after the other, from 0. */
+	public int indexOf(Place place) {
+		return columns.subList(0, place.column()).stream().mapToInt(column -> column.jobs().size()).sum() + place.row();
+	}
+
+	/** The place of which {@link #indexOf} says this; empty if there is none. */
+	public Optional<Place> at(int index) {
+		int row = index;
+		for (int column = 0; column < columns.size() && row >= 0; column++) {
+			int jobs = columns.get(column).jobs().size();
+			if (row < jobs) {
+				return Optional.of(new Place(column, row));
+			}
+			row -= jobs;
+		}
+		return Optional.empty();
 	}
 
 	/** Where a job is listed. @param number of it */

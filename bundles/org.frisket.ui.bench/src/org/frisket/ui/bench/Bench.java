@@ -15,6 +15,7 @@ import org.eclipse.ui.XMLMemento;
 import org.frisket.ui.bench.internal.files.Recovery;
 import org.frisket.ui.bench.internal.files.Unsaved;
 import org.frisket.ui.bench.internal.imports.ArtImport;
+import org.frisket.ui.bench.internal.places.Copies;
 
 /** Ids that the rest of the screen needs of the bench. */
 public final class Bench {
@@ -90,7 +91,8 @@ public final class Bench {
 
 	/** Null if nothing of this installation knows the place. */
 	private static IEditorInput placed(String key) {
-		IElementFactory factory = PlatformUI.getWorkbench().getElementFactory(key.substring(0, Math.max(0, key.indexOf(':'))));
+		IElementFactory factory = PlatformUI.getWorkbench()
+				.getElementFactory(key.substring(0, Math.max(0, key.indexOf(':'))));
 		XMLMemento memento = XMLMemento.createWriteRoot("job"); //$NON-NLS-1$
 		memento.putString(PlaceInput.KEY, key);
 		return factory != null && factory.createElement(memento) instanceof IEditorInput input ? input : null;
@@ -99,8 +101,7 @@ public final class Bench {
 	/** Opens what was not saved when the program last ended, as it was then. Call it once, when a window is there. */
 	public static void reopenUnsaved(IWorkbenchPage page) throws PartInitException {
 		for (Unsaved unsaved : Recovery.all()) {
-			IEditorInput input = unsaved.original().<IEditorInput>map(JobInput::new)
-					.orElseGet(() -> unsaved.place().isEmpty() ? new UntitledInput(unsaved.number()) : placed(unsaved.place()));
+			IEditorInput input = placed(Copies.key(unsaved));
 			if (input != null) {
 				page.openEditor(input, EDITOR_ID);
 			}

@@ -9,7 +9,8 @@ import org.frisket.geometry.Point;
 public interface BenchDrop {
 
 	/**
-	 * It was let go over a bench. Only for the UI thread; what takes long comes later, through {@link JobOnBench#edits()}.
+	 * It was let go over a bench. Only for the UI thread; what takes long comes later, through {@link
+	 * JobOnBench#edits()}.
 	 *
 	 * @param place in mm
 	 */

@@ -2,14 +2,13 @@ package org.frisket.ui.bench;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Objects;
 
 import org.eclipse.jface.resource.ImageDescriptor;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IMemento;
 import org.eclipse.ui.IPersistableElement;
 import org.frisket.ui.Icon;
-import org.frisket.ui.bench.internal.editor.JobInputFactory;
+import org.frisket.ui.bench.internal.places.FilePlace;
 
 /** A job file to lay on the bench. The file need not exist; the editor says so if it does not. */
 public final class JobInput implements IEditorInput, IPersistableElement {
@@ -25,6 +24,10 @@ public final class JobInput implements IEditorInput, IPersistableElement {
 		return path;
 	}
 
+	private JobPlace place() {
+		return new FilePlace(path);
+	}
+
 	@Override
 	public boolean exists() {
 		return Files.exists(path);
@@ -37,12 +40,12 @@ public final class JobInput implements IEditorInput, IPersistableElement {
 
 	@Override
 	public String getName() {
-		return Objects.toString(path.getFileName(), path.toString());
+		return place().name();
 	}
 
 	@Override
 	public String getToolTipText() {
-		return path.toString();
+		return place().toolTip();
 	}
 
 	@Override
@@ -52,16 +55,19 @@ public final class JobInput implements IEditorInput, IPersistableElement {
 
 	@Override
 	public void saveState(IMemento memento) {
-		JobInputFactory.save(this, memento);
+		memento.putString(PlaceInput.KEY, place().key());
 	}
 
 	@Override
 	public String getFactoryId() {
-		return JobInputFactory.ID;
+		return place().factory();
 	}
 
 	@Override
 	public <T> T getAdapter(Class<T> adapter) {
+		if (adapter == JobPlace.class) {
+			return adapter.cast(place());
+		}
 		return adapter.isInstance(path) ? adapter.cast(path) : null;
 	}
 

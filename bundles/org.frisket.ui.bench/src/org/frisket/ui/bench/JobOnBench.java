@@ -58,12 +58,14 @@ public interface JobOnBench {
 	EditExecutor edits();
 
 	/**
-	 * The job as it was last worked through: out of date unless {@link #isUpToDate()}, and made of a copy of the job, so
-	 * that its elements are found by id. Empty before it was worked through for the first time.
+	 * The job as it was last worked through: out of date unless {@link #isUpToDate()}, and made of a copy of the job,
+	 * so that its elements are found by id. Empty before it was worked through for the first time.
 	 */
 	Optional<PreparedJob> prepared();
 
-	/** What the last makeready that ran to its end found, the gravest first; out of date unless {@link #isUpToDate()}. */
+	/**
+	 * What the last makeready that ran to its end found, the gravest first; out of date unless {@link #isUpToDate()}.
+	 */
 	List<Finding> findings();
 
 	/** Whether regions and findings are those of the job as it is now. */
@@ -76,8 +78,8 @@ public interface JobOnBench {
 	boolean areCuresKnown(Finding finding);
 
 	/**
-	 * Has what helps against a finding looked for where it is not known; of a long list, only the gravest are cured unasked.
-	 * It is told by {@link Listener#curesMade()}.
+	 * Has what helps against a finding looked for where it is not known; of a long list, only the gravest are cured
+	 * unasked. It is told by {@link Listener#curesMade()}.
 	 */
 	void seekCures(Finding finding);
 

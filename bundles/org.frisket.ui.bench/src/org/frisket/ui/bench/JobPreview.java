@@ -4,14 +4,14 @@ import org.frisket.geometry.Point;
 import org.frisket.model.Job;
 
 /**
- * A job as it would be after an edit that is not made yet, seen in place of the one on the bench, and marks on it. The job
- * itself stays as it is; whatever changes it ends the preview. Only for the UI thread.
+ * A job as it would be after an edit that is not made yet, seen in place of the one on the bench, and marks on it. The
+ * job itself stays as it is; whatever changes it ends the preview. Only for the UI thread.
  */
 public interface JobPreview {
 
 	/**
-	 * Shows what a job would look like; a little later, as it is worked through first. What was shown before stays until
-	 * then.
+	 * Shows what a job would look like; a little later, as it is worked through first. What was shown before stays
+	 * until then.
 	 *
 	 * @param tried a changed copy of the job, which nobody changes any more
 	 */

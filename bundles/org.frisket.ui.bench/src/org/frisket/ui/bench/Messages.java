@@ -7,10 +7,6 @@ final class Messages extends NLS {
 	public static String RecentJobsMenu_item;
 	public static String RecentJobsMenu_itemPlain;
 	public static String RecentJobsMenu_none;
-	public static String UntitledInput_first;
-	public static String UntitledInput_further;
-	public static String UntitledInput_sample;
-	public static String UntitledInput_toolTip;
 
 	static {
 		initializeMessages("org.frisket.ui.bench.messages", Messages.class); //$NON-NLS-1$

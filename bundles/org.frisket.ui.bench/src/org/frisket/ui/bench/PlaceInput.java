@@ -59,7 +59,7 @@ public final class PlaceInput implements IEditorInput, IPersistableElement {
 
 	@Override
 	public <T> T getAdapter(Class<T> adapter) {
-		return null;
+		return adapter == JobPlace.class ? adapter.cast(place) : null;
 	}
 
 	@Override

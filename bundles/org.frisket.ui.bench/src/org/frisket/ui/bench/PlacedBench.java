@@ -16,10 +16,10 @@ public interface PlacedBench {
 	/** The job as it is on the bench, with what this version does not know of it; one of its own. */
 	Job job() throws IOException;
 
-	/** The job as it was taken out or kept last; of no length if that is not known. */
+	/** The job as it was taken out of a far place or kept there last; of no length if that is not known. */
 	byte[] base();
 
-	/** What was held when the job was taken out or kept last. */
+	/** The mark of what was held when the job was taken out or kept last. */
 	String mark();
 
 	/** Whether there is anything on the bench that is not kept. */
@@ -33,6 +33,9 @@ public interface PlacedBench {
 
 	Shell shell();
 
+	/** Has somebody told whenever the user comes back to this bench. @return ends it */
+	Runnable whenBack(Runnable told);
+
 	/** Says something above the bench in place of what was said before. */
 	void tell(String text, List<Choice> choices);
 
@@ -42,8 +45,17 @@ public interface PlacedBench {
 	/** Says something in passing. */
 	void say(String text);
 
+	/** The same of something that went wrong. */
+	void warn(String text);
+
 	/** Shows what is held, which is one step of undo, and is as kept then. @throws IOException if it cannot be read */
 	void take(JobPlace.Held held) throws IOException;
+
+	/** The same once it is taken out. Where that fails, the job stays and the reason is told. */
+	void reload();
+
+	/** What is on the bench is to stand although something else is held; it is then as if it had been edited. */
+	void keepDespite(String mark);
 
 	/**
 	 * Shows a job that was made of the one on the bench and of what is held, which is one step of undo, and keeps it.
@@ -52,4 +64,14 @@ public interface PlacedBench {
 	 * @return whether it is kept
 	 */
 	boolean merge(Job merged, JobPlace.Held held);
+
+	/** Keeps the job in its place. @return whether it is kept in the end */
+	boolean save();
+
+	/**
+	 * Keeps the job in a file, which is asked for.
+	 *
+	 * @return whether there is nothing on the bench then that is not kept
+	 */
+	boolean saveAs();
 }

@@ -4,7 +4,6 @@ import java.util.HashSet;
 import java.util.Set;
 
 import org.eclipse.jface.resource.ImageDescriptor;
-import org.eclipse.osgi.util.NLS;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorReference;
 import org.eclipse.ui.IPersistableElement;
@@ -12,6 +11,7 @@ import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
 import org.frisket.ui.Icon;
 import org.frisket.ui.bench.internal.files.Recovery;
+import org.frisket.ui.bench.internal.places.UntitledPlace;
 
 /**
  * A job that has no file yet. It is not among what the workbench remembers: what was not saved when the program ended
@@ -44,6 +44,10 @@ public record UntitledInput(int number) implements IEditorInput {
 		return new UntitledInput(number);
 	}
 
+	private JobPlace place() {
+		return new UntitledPlace(number);
+	}
+
 	@Override
 	public boolean exists() {
 		return false;
@@ -56,15 +60,12 @@ public record UntitledInput(int number) implements IEditorInput {
 
 	@Override
 	public String getName() {
-		if (number == SAMPLE.number) {
-			return Messages.UntitledInput_sample;
-		}
-		return number == 1 ? Messages.UntitledInput_first : NLS.bind(Messages.UntitledInput_further, number);
+		return place().name();
 	}
 
 	@Override
 	public String getToolTipText() {
-		return NLS.bind(Messages.UntitledInput_toolTip, getName());
+		return place().toolTip();
 	}
 
 	@Override
@@ -74,6 +75,6 @@ public record UntitledInput(int number) implements IEditorInput {
 
 	@Override
 	public <T> T getAdapter(Class<T> adapter) {
-		return null;
+		return adapter == JobPlace.class ? adapter.cast(place()) : null;
 	}
 }

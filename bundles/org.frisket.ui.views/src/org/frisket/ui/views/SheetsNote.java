@@ -1,21 +1,5 @@
 package org.frisket.ui.views;
 
-/**
- * What is known of the sheets of the job on a bench. The job adapts to it where a bundle brings it. Only for the UI
- * thread.
- */
-public interface SheetsNote {
-
-	/** How far the sheets are, in words and numbers; empty while nothing is known yet. */
-	String words();
-
-	/** Whether that holds for the job as it is now. */
-	boolean isUpToDate();
-
-	/**
-	 * Has somebody told when anything is known otherwise.
-	 *
-	 * @return ends it
-	 */
-	Runnable watch(Runnable changed);
+/** What is known of the sheets of the job on a bench. The job adapts to it where a bundle brings it. */
+public interface SheetsNote extends StationNote {
 }

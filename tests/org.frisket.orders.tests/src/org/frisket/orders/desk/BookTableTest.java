@@ -83,7 +83,14 @@ class BookTableTest {
 			BookTable table = BookTable.of(jobs, SampleEntries.NAMES);
 			for (int i = 0; i < 8; i++) {
 				BookQuery query = query(random);
-				assertEquals(plain(jobs, query), table.find(query, TODAY).jobs(), query.toString());
+				List<Entry> found = table.find(query, TODAY).jobs();
+				assertEquals(plain(jobs, query), found, query.toString());
+				BookLines lines = table.find(query.withGrouping(BookGrouping.NONE), TODAY).lines(Set.of());
+				for (Entry job : jobs) {
+					assertEquals(found.indexOf(job), lines.indexOf(new BookLine("", job.number())), query.toString());
+					assertEquals(-1, lines.indexOf(new BookLine("card", job.number())), "it is a line of a group");
+				}
+				assertEquals(-1, lines.indexOf(new BookLine("", 1_000_000)));
 			}
 		}
 	}

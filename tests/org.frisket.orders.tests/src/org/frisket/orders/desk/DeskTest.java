@@ -79,7 +79,7 @@ class DeskTest {
 			TreeMap<Long, Entry> plain = new TreeMap<>(Comparator.reverseOrder());
 			before.forEach(job -> plain.put(job.number(), job));
 			changed.forEach(job -> plain.put(job.number(), job));
-			KnownJobs merged = KnownJobs.of(before).with(changed);
+			KnownJobs merged = KnownJobs.of(before, List.of()).with(changed, List.of());
 			assertEquals(List.copyOf(plain.values()), merged.jobs());
 			for (long number = 0; number < 42; number++) {
 				assertEquals(Optional.ofNullable(plain.get(number)), merged.find(number));

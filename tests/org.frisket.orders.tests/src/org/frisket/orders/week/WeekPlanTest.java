@@ -61,6 +61,11 @@ class WeekPlanTest {
 			}
 			long open = jobs.stream().filter(job -> !job.isClosed() && job.due().isPresent()).count();
 			assertEquals(open, plan.size() + plan.columns().get(8).more());
+			for (int i = 0; i < plan.size(); i++) {
+				assertEquals(i, plan.indexOf(plan.at(i).orElseThrow()));
+			}
+			assertEquals(Optional.empty(), plan.at(plan.size()));
+			assertEquals(Optional.empty(), plan.at(-1));
 			for (WeekPlan.Column column : plan.columns()) {
 				List<LocalDate> days = column.jobs().stream().map(job -> job.due().orElseThrow()).toList();
 				assertEquals(days.stream().sorted().toList(), days);

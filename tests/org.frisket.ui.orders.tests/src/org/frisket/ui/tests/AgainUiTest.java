@@ -55,6 +55,7 @@ class AgainUiTest extends StudioOfOrders {
 		Screen.click(view.jobs(), row.x + 10, row.y + row.height / 2);
 		Screen.waitUntil("the job is selected", () -> view.jobs().getSelectionCount() == 1
 				&& !view.getSite().getSelectionProvider().getSelection().isEmpty());
+		waitUntilOffered("org.frisket.ui.orders.command.again");
 		Screen.key("ctrl+shift+a");
 		Shell shell = opened("Order Again");
 		AgainDialog dialog = (AgainDialog) shell.getData();

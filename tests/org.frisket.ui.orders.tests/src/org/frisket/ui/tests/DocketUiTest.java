@@ -9,14 +9,17 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 
+import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.frisket.model.Stage;
+import org.frisket.model.StageChange;
 import org.frisket.orders.Entry;
 import org.frisket.orders.PaperKind;
 import org.frisket.orders.paper.quote.StudioQuote;
 import org.frisket.studio.Studio;
+import org.frisket.ui.orders.internal.Person;
 import org.frisket.ui.orders.internal.week.WeekStrip;
 import org.junit.jupiter.api.Test;
 
@@ -64,6 +67,8 @@ class DocketUiTest extends OpenDocket {
 	}
 
 	private void stages(Entry banner) throws Exception {
+		// whoever sits at this desk
+		InstanceScope.INSTANCE.getNode(Person.NODE).put(Person.KEY, " Ottoline Vey ");
 		page().activate(docket());
 		Screen.settle();
 		Screen.events("key", "ctrl+b", "s");
@@ -75,11 +80,15 @@ class DocketUiTest extends OpenDocket {
 		assertEquals(Stage.ORDERED, book().find(banner.number()).stage());
 		whole(banner);
 		assertSaid("Enquiry → Ordered");
+		assertTrue(words().stream().anyMatch(text -> text.startsWith("Enquiry → Ordered") && text.contains("Ottoline Vey")),
+				words().toString());
 		OpenBench.bringToFront(page().getWorkbenchWindow().getShell());
 		page().activate(docket());
 		Screen.events("key", "ctrl+b", "z");
 		Screen.waitUntil("it is an enquiry again", () -> docket().entry().orElseThrow().stage() == Stage.ENQUIRY);
-		assertEquals(2, book().history(banner.number()).size());
+		assertEquals(List.of("Ottoline Vey", "Ottoline Vey"),
+				book().history(banner.number()).stream().map(StageChange::getWho).toList());
+		assertEquals("Ottoline Vey", book().find(banner.number()).changedBy());
 	}
 
 	@Test

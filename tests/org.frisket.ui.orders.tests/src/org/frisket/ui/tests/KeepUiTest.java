@@ -20,7 +20,9 @@ import org.eclipse.core.commands.Parameterization;
 import org.eclipse.core.commands.ParameterizedCommand;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.core.runtime.Platform;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Table;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.XMLMemento;
 import org.eclipse.ui.commands.ICommandService;
@@ -39,6 +41,7 @@ import org.frisket.ui.bench.PlaceInput;
 import org.frisket.ui.bench.internal.editor.BenchEditor;
 import org.frisket.ui.bench.internal.files.Recovery;
 import org.frisket.ui.orders.Orders;
+import org.frisket.ui.orders.internal.keep.MergeCanvas;
 import org.frisket.ui.studio.StoreWatch;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -195,6 +198,7 @@ class KeepUiTest extends OpenBench {
 			Shell dialog = Stream.of(window().getDisplay().getShells())
 					.filter(each -> each.isVisible() && each.getText().startsWith("Compare: ")).findFirst().orElseThrow();
 			bringToFront(dialog);
+			sides(dialog);
 			org.eclipse.swt.widgets.Button mine = Dialogs.button(dialog, "Mine holds");
 			Screen.click(mine, 8, mine.getSize().y / 2);
 			Screen.waitUntil("it is chosen", mine::getSelection);
@@ -204,6 +208,24 @@ class KeepUiTest extends OpenBench {
 		assertFalse(bench.isDirty());
 		assertEquals(Matrix.translation(0, 7), in(other.open(number).job(), sample.plate).getTransform());
 		assertEquals(3, other.find(number).revision());
+	}
+
+	/** Both sides are seen in one scale, and what was moved is framed where it is on each. */
+	private void sides(Shell dialog) {
+		String plate = sample.plate.getId();
+		List<MergeCanvas> sides = Dialogs.all(dialog).filter(MergeCanvas.class::isInstance).map(MergeCanvas.class::cast)
+				.toList();
+		assertEquals(2, sides.size());
+		Screen.waitUntil("both are drawn", () -> sides.stream().allMatch(side -> side.boundsOf(plate).isPresent()));
+		Rectangle mine = sides.get(0).boundsOf(plate).orElseThrow();
+		Rectangle theirs = sides.get(1).boundsOf(plate).orElseThrow();
+		assertTrue(theirs.x > mine.x && theirs.y < mine.y, mine + ", " + theirs);
+		assertTrue(Math.abs(mine.width - theirs.width) <= 1 && Math.abs(mine.height - theirs.height) <= 1, mine + ", " + theirs);
+		assertTrue(sides.get(0).spoken().startsWith("Mine, changed: "), sides.get(0).spoken());
+		Table words = (Table) Dialogs.all(dialog).filter(Table.class::isInstance).findFirst().orElseThrow();
+		words.deselectAll();
+		Screen.click(sides.get(1), theirs.x + 2, theirs.y + 2);
+		Screen.waitUntil("its row is chosen", () -> words.getSelectionIndex() == 0);
 	}
 
 	@Test

@@ -40,6 +40,7 @@ import org.frisket.studio.store.Store;
 import org.frisket.ui.bench.StudioChoice;
 import org.frisket.ui.orders.Orders;
 import org.frisket.ui.orders.internal.OrderDesk;
+import org.frisket.ui.orders.internal.Person;
 import org.frisket.ui.orders.internal.docket.DocketView;
 import org.frisket.ui.orders.internal.week.WeekStrip;
 import org.frisket.ui.orders.internal.week.WeekView;
@@ -74,6 +75,7 @@ abstract class OpenDocket {
 				.filter(each -> each.getParent() != null).forEach(Shell::close);
 		page().closeAllEditors(false);
 		PlatformUI.getWorkbench().showPerspective(Orders.BENCH_PERSPECTIVE_ID, page().getWorkbenchWindow());
+		InstanceScope.INSTANCE.getNode(Person.NODE).remove(Person.KEY);
 		InstanceScope.INSTANCE.getNode(StudioChoice.NODE).remove(StudioChoice.KEY);
 		StudioChoice.apply();
 		Screen.settle();

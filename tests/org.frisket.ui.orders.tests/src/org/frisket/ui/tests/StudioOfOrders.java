@@ -18,6 +18,7 @@ import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.commands.ICommandService;
 import org.frisket.studio.Studio;
 import org.frisket.studio.StudioFolder;
 import org.frisket.ui.bench.StudioChoice;
@@ -89,6 +90,12 @@ abstract class StudioOfOrders {
 		}
 		quiet();
 		return (V) view;
+	}
+
+	/** The workbench learns a little later what is selected, and a key before that would be lost. */
+	static void waitUntilOffered(String command) {
+		ICommandService commands = PlatformUI.getWorkbench().getService(ICommandService.class);
+		Screen.waitUntil(command + " is offered", () -> commands.getCommand(command).isEnabled());
 	}
 
 	/** Types over what is in a field, as a person does. */

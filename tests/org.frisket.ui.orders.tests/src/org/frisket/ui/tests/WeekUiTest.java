@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.graphics.Rectangle;
 import org.frisket.model.Job;
 import org.frisket.orders.Entry;
@@ -38,8 +39,11 @@ class WeekUiTest extends OpenDocket {
 		Screen.key("Right");
 		assertEquals(today.number(), shown(strip));
 		whole(today);
+		assertTrue(strip.said(ACC.CHILDID_SELF).startsWith("Wed 3, today, 1 of 2: " + today.number() + " Ferry banner"),
+				strip.said(ACC.CHILDID_SELF));
 		Screen.key("Down");
 		assertEquals(second.number(), shown(strip));
+		assertTrue(strip.said(0).startsWith("Late, 1 of 1: " + late.number()), strip.said(0));
 		Screen.key("Right");
 		assertEquals(later.number(), shown(strip));
 		Screen.key("Left");

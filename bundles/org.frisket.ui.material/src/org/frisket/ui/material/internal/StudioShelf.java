@@ -7,12 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 
-import org.eclipse.core.commands.ExecutionException;
-import org.eclipse.core.commands.operations.IOperationHistory;
-import org.eclipse.core.commands.operations.IUndoContext;
 import org.eclipse.core.commands.operations.IUndoableOperation;
-import org.eclipse.core.commands.operations.ObjectUndoContext;
-import org.eclipse.core.commands.operations.OperationHistoryFactory;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.frisket.material.ShelfException;
@@ -22,6 +17,7 @@ import org.frisket.material.shelf.StockChange;
 import org.frisket.studio.Studio;
 import org.frisket.studio.StudioFolder;
 import org.frisket.studio.store.Store;
+import org.frisket.ui.studio.StepHistory;
 import org.frisket.ui.studio.StepUndo;
 import org.frisket.ui.studio.StoreJob;
 import org.frisket.ui.studio.StoreWatch;
@@ -50,8 +46,7 @@ public final class StudioShelf {
 	}
 
 	private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
-	private final IOperationHistory history = OperationHistoryFactory.getOperationHistory();
-	private final IUndoContext context = new ObjectUndoContext(this, Messages.StudioShelf_name);
+	private final StepHistory history = new StepHistory(Messages.StudioShelf_name, STEPS);
 	private final StoreWatch.Looker looker = new StoreWatch.Looker() {
 
 		@Override
@@ -71,7 +66,6 @@ public final class StudioShelf {
 	private volatile boolean reading;
 
 	private StudioShelf() {
-		history.setLimit(context, STEPS);
 	}
 
 	public static StudioShelf get() {
@@ -134,7 +128,7 @@ public final class StudioShelf {
 		boolean same = sight != null && trouble == null && now.folder().equals(sight.folder())
 				&& now.stocks().equals(sight.stocks());
 		if (sight != null && !sight.folder().equals(now.folder())) {
-			history.dispose(context, true, true, true);
+			history.forget();
 		}
 		sight = now;
 		trouble = null;
@@ -168,9 +162,7 @@ public final class StudioShelf {
 				made[0] = plan.at(shelf);
 				made[0].run(shelf);
 			});
-			ShelfOperation operation = new ShelfOperation(label, made[0], this::run);
-			operation.addContext(context);
-			history.add(operation);
+			history.add(new ShelfOperation(label, made[0], this::run));
 			return now;
 		};
 		new StoreJob<>(label, task, now -> {
@@ -199,64 +191,20 @@ public final class StudioShelf {
 		sight = at(change::run);
 	}
 
-	/** What undo would take back; empty for nothing. */
-	public Optional<String> undoLabel() {
-		return Optional.ofNullable(history.getUndoOperation(context)).map(IUndoableOperation::getLabel);
-	}
-
-	/** What redo would make again; empty for nothing. */
-	public Optional<String> redoLabel() {
-		return Optional.ofNullable(history.getRedoOperation(context)).map(IUndoableOperation::getLabel);
-	}
-
-	/** Takes the last change back, in a while. @param after as with {@link #change} */
-	public void undo(Consumer<Optional<String>> after) {
-		step(history.getUndoOperation(context), true, after);
-	}
-
-	/** Makes a change again that was taken back. @param after as with {@link #change} */
-	public void redo(Consumer<Optional<String>> after) {
-		step(history.getRedoOperation(context), false, after);
-	}
-
 	/** Undo and redo of the shelf for a view. @param after as with {@link #change} */
 	public StepUndo.Steps steps(Consumer<Optional<String>> after) {
-		return new StepUndo.Steps() {
-
-			@Override
-			public Optional<String> label(boolean back) {
-				return back ? undoLabel() : redoLabel();
-			}
-
-			@Override
-			public void step(boolean back) {
-				if (back) {
-					undo(after);
-				} else {
-					redo(after);
-				}
-			}
-		};
+		return history.steps((back, step) -> walk(back, step, after));
 	}
 
-	private void step(IUndoableOperation operation, boolean back, Consumer<Optional<String>> after) {
-		if (operation == null) {
-			return;
-		}
+	private void walk(boolean back, IUndoableOperation step, Consumer<Optional<String>> after) {
 		StoreJob.Task<IStatus> task = () -> {
-			try {
-				IStatus status = back ? history.undoOperation(operation, new NullProgressMonitor(), null)
-						: history.redoOperation(operation, new NullProgressMonitor(), null);
-				if (status.getCode() == ShelfOperation.OVERTAKEN && !status.isOK()) {
-					// it can never be done any more, and would bar those before it
-					history.replaceOperation(operation, new IUndoableOperation[0]);
-				}
-				return status;
-			} catch (ExecutionException e) {
-				throw new IOException(e.getMessage(), e);
+			IStatus status = history.take(back, step, new NullProgressMonitor());
+			if (status.getCode() == ShelfOperation.OVERTAKEN && !status.isOK()) {
+				history.drop(step);
 			}
+			return status;
 		};
-		new StoreJob<>(operation.getLabel(), task, status -> {
+		new StoreJob<>(step.getLabel(), task, status -> {
 			trouble = status.isOK() ? null : trouble;
 			listeners.forEach(Runnable::run);
 			after.accept(status.isOK() ? Optional.empty() : Optional.of(status.getMessage()));

@@ -4,7 +4,10 @@ import org.eclipse.osgi.util.NLS;
 
 final class Messages extends NLS {
 
+	public static String OpenJob_cannot;
 	public static String OrderDesk_reading;
+	public static String Words_cancel;
+	public static String Words_close;
 
 	static {
 		initializeMessages("org.frisket.ui.orders.internal.messages", Messages.class); //$NON-NLS-1$

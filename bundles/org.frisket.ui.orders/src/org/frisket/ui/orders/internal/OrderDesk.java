@@ -16,8 +16,8 @@ import org.frisket.ui.studio.StoreWatch;
 
 /**
  * The order book as the screen knows it: what was in it when it was looked at last, and whether it could be looked at.
- * While somebody listens, changes of other desks are noticed by themselves. Only for the UI thread, but for what is said
- * otherwise.
+ * While somebody listens, changes of other desks are noticed by themselves. Only for the UI thread, but for what is
+ * said otherwise.
  */
 public final class OrderDesk {
 
@@ -73,15 +73,20 @@ public final class OrderDesk {
 
 	/** Whoever sits at this desk, as the history of a job says. */
 	public static String person() {
-		return System.getProperty("user.name", ""); //$NON-NLS-1$ //$NON-NLS-2$
+		return Person.name();
 	}
 
 	/**
-	 * All jobs, the latest number first; nothing before they were looked at for the first time, and the newest only before
-	 * all were read. The same list as long as nothing is changed.
+	 * All jobs, the latest number first; nothing before they were looked at for the first time, and the newest only
+	 * before all were read. The same list as long as nothing is changed.
 	 */
 	public List<Entry> jobs() {
 		return sight == null ? List.of() : sight.known().jobs();
+	}
+
+	/** The numbers of jobs that no list has because they cannot be read, the latest first. */
+	public List<Long> unreadable() {
+		return sight == null ? List.of() : sight.known().unreadable();
 	}
 
 	/** Quickly, however many jobs there are. */
@@ -163,7 +168,8 @@ public final class OrderDesk {
 	private void seen(Sight now) {
 		Sight last = sight;
 		boolean same = last != null && trouble == null && last.isOf(now.mark().folder()) && last.whole() == now.whole()
-				&& (last.known() == now.known() || last.known().jobs().equals(now.known().jobs()));
+				&& (last.known() == now.known() || last.known().unreadable().equals(now.known().unreadable())
+						&& last.known().jobs().equals(now.known().jobs()));
 		sight = same ? new Sight(now.mark(), last.known(), now.whole()) : now;
 		trouble = null;
 		reading = false;

@@ -6,174 +6,120 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 
-import org.eclipse.osgi.util.NLS;
-import org.eclipse.ui.IEditorInput;
-import org.eclipse.ui.PartInitException;
 import org.frisket.model.Job;
-import org.frisket.model.JobFile;
 import org.frisket.model.JobHome;
-import org.frisket.model.Jobs;
-import org.frisket.model.WholeFile;
-import org.frisket.ui.bench.JobInput;
 import org.frisket.ui.bench.JobPlace;
-import org.frisket.ui.bench.UntitledInput;
-import org.frisket.ui.bench.internal.files.BenchPreferences;
-import org.frisket.ui.bench.internal.files.FileStamp;
 import org.frisket.ui.bench.internal.files.Recovery;
 import org.frisket.ui.bench.internal.files.RecoveryStore;
 import org.frisket.ui.bench.internal.files.Unsaved;
 import org.frisket.ui.bench.internal.picture.JobPicture;
 import org.frisket.ui.bench.internal.picture.TriedPicture;
+import org.frisket.ui.bench.internal.places.Copies;
 
-/** An open job with the file it came from and its last good picture. Only for the UI thread. */
+/** An open job with the place it came from and its last good picture. Only for the UI thread. */
 public final class BenchDocument {
+
+	private static final byte[] UNKNOWN = new byte[0];
 
 	private final Job job;
 	private final List<Runnable> pictureListeners = new CopyOnWriteArrayList<>();
-	/** Which job a recovery copy would be of; tells the file too. */
-	private Unsaved origin;
-	/** Where else than in a file it is kept; null for nowhere. */
 	private JobPlace place;
-	/** The job as it was there; empty if it is in a file. */
-	private volatile byte[] base = new byte[0];
+	/** Of what was held there when the job was taken out or kept last. */
+	private String mark;
+	/** The job as it was there, if that place is far; else empty. */
+	private volatile byte[] base;
 	private boolean recovered;
 	private boolean detached;
 	private JobPicture picture = JobPicture.NONE;
 	private final TriedPicture tried = new TriedPicture();
 
-	private BenchDocument(Job job, Unsaved origin, boolean recovered) {
+	private BenchDocument(Job job, JobPlace place, String mark, byte[] base, boolean recovered) {
 		this.job = job;
-		this.origin = origin;
+		this.place = place;
+		this.mark = mark;
+		this.base = base;
 		this.recovered = recovered;
 		// a copy that was recovered lies elsewhere
-		JobHome.set(job, origin.original().orElse(null));
+		JobHome.set(job, place.file().orElse(null));
 		tried.addListener(() -> pictureListeners.forEach(Runnable::run));
 	}
 
 	/**
-	 * The job that an editor is asked to show, with what was not saved of it.
-	 *
-	 * @throws IOException       with a message for the user that names the file, the place and the reason
-	 * @throws PartInitException if the input is of no job
+	 * What was not saved of a job when the program ended; empty if there is nothing of the kind. It does not ask the
+	 * place, which may not answer. A copy that cannot be read must not stand before what is held, which can.
 	 */
-	static BenchDocument of(IEditorInput input) throws IOException, PartInitException {
-		if (input instanceof JobInput job) {
-			return open(job.path(), Recovery.store());
-		}
-		if (input instanceof UntitledInput untitled) {
-			return untitled(untitled.number(), Recovery.store());
-		}
-		throw new PartInitException(NLS.bind(Messages.BenchEditor_wrongInput, input.getName()));
-	}
-
-	/**
-	 * The job of a file, or what was not saved of it when the program ended.
-	 *
-	 * @throws IOException with a message for the user that names the file, the place and the reason
-	 */
-	static BenchDocument open(Path path, RecoveryStore store) throws IOException {
-		WholeFile.tidy(path);
-		Optional<Unsaved> unsaved = store.find(path);
-		Optional<Job> copy = unsaved.isPresent() ? copy(unsaved.get(), store) : Optional.empty();
-		if (copy.isPresent()) {
-			return new BenchDocument(copy.get(), unsaved.get(), true);
-		}
-		// the stamp first: a change between the two is then noticed rather than missed
-		FileStamp stamp = FileStamp.of(path);
-		return new BenchDocument(JobFile.load(path), Unsaved.of(path, stamp), false);
-	}
-
-	/**
-	 * What was not saved when the program ended of a job that is kept elsewhere than in a file; empty if there is nothing of
-	 * the kind. It does not ask that place, which may not answer.
-	 */
-	static Optional<BenchDocument> unsaved(JobPlace place, RecoveryStore store) throws IOException {
-		Optional<Unsaved> unsaved = store.findAt(place.key());
-		Optional<Job> copy = unsaved.isPresent() ? copy(unsaved.get(), store) : Optional.empty();
-		if (copy.isEmpty()) {
-			return Optional.empty();
-		}
-		BenchDocument document = new BenchDocument(copy.get(), unsaved.get(), true);
-		document.place = place;
-		document.base = store.base(unsaved.get());
-		return Optional.of(document);
-	}
-
-	/**
-	 * A job that is kept elsewhere than in a file.
-	 *
-	 * @throws IOException if what is held there cannot be read
-	 */
-	static BenchDocument of(JobPlace place, JobPlace.Held held) throws IOException {
-		BenchDocument document = new BenchDocument(held.job(), Unsaved.at(place.key(), held.mark()), false);
-		document.place = place;
-		document.base = held.content();
-		return document;
-	}
-
-	/** A new job without a file, or what there was of it when the program ended. */
-	static BenchDocument untitled(int number, RecoveryStore store) {
-		Unsaved origin = Unsaved.untitled(number);
-		Optional<Job> copy = copy(origin, store);
-		return new BenchDocument(copy.orElseGet(() -> fresh(number)), origin, copy.isPresent());
-	}
-
-	private static Job fresh(int number) {
-		return number == UntitledInput.SAMPLE.number() ? FerryBanner.make() : empty();
-	}
-
-	/** A copy that cannot be read must not stand before the file, which can. */
-	private static Optional<Job> copy(Unsaved unsaved, RecoveryStore store) {
+	static Optional<BenchDocument> unsaved(JobPlace place, RecoveryStore store) {
 		try {
-			return store.read(unsaved);
+			Optional<Unsaved> unsaved = store.find(Copies.of(place, "")); //$NON-NLS-1$
+			Optional<Job> copy = unsaved.isPresent() ? store.read(unsaved.get()) : Optional.empty();
+			return copy.isEmpty() ? Optional.empty()
+					: Optional.of(new BenchDocument(copy.get(), place, Copies.mark(unsaved.get()),
+					store.base(unsaved.get()), true));
 		} catch (IOException e) {
 			Recovery.log(e);
 			return Optional.empty();
 		}
 	}
 
-	private static Job empty() {
-		Job job = Jobs.create("job", ""); //$NON-NLS-1$ //$NON-NLS-2$
-		Jobs.addLayer(job, BenchPreferences.stockName(Messages.BenchDocument_firstLayer))
-				.setColour(BenchPreferences.stockColour());
-		return job;
+	/**
+	 * A job as it is held.
+	 *
+	 * @throws IOException if it cannot be read; the message is for people
+	 */
+	static BenchDocument of(JobPlace place, JobPlace.Held held) throws IOException {
+		return new BenchDocument(held.job(place.toolTip()), place, held.mark(), base(place, held), false);
+	}
+
+	private static byte[] base(JobPlace place, JobPlace.Held held) {
+		return place.isFar() ? held.content() : UNKNOWN;
 	}
 
 	public Job job() {
 		return job;
 	}
 
-	/** Where its file is; empty if it was never saved. */
+	/** Where its file is; empty if it is in none. */
 	public Optional<Path> path() {
-		return origin.original();
+		return place.file();
 	}
 
-	/** Where else than in a file it is kept. */
-	Optional<JobPlace> place() {
-		return Optional.ofNullable(place);
+	JobPlace place() {
+		return place;
 	}
 
-	/** The job as it was there when it was taken out or kept last; empty if that is not known. Safe on any thread. */
+	String mark() {
+		return mark;
+	}
+
+	/** The job as it was in a far place when it was taken out or kept last; else empty. Safe on any thread. */
 	byte[] base() {
 		return base;
 	}
 
-	/** What is shown is what is held at its place now. */
-	void keptAt(JobPlace.Held held) {
+	/** Which job a recovery copy would be of. */
+	Unsaved origin() {
+		return Copies.of(place, mark);
+	}
+
+	/** What is shown is what is held there now, and that is its place from now on. */
+	void keptAt(JobPlace where, JobPlace.Held held) {
+		place = where;
+		JobHome.set(job, where.file().orElse(null));
 		heldAt(held);
 		detached = false;
 	}
 
 	/** What is shown was made of what is held at its place now, and is not kept there yet. */
 	void heldAt(JobPlace.Held held) {
-		origin = Unsaved.at(place.key(), held.mark());
-		base = held.content();
+		base = base(place, held);
 		recovered = false;
-		detached = true;
+		keepDespite(held.mark());
 	}
 
-	Unsaved origin() {
-		return origin;
+	/** What is shown is to stand although something else is held; it is then as if it had been edited. */
+	void keepDespite(String held) {
+		mark = held;
+		detached = true;
 	}
 
 	/** Whether it was brought back from a recovery copy and not saved since. */
@@ -181,38 +127,9 @@ public final class BenchDocument {
 		return recovered;
 	}
 
-	/** Whether the file is not what is shown even where nothing was edited here. */
-	boolean isUnlikeItsFile() {
+	/** Whether what is held is not what is shown even where nothing was edited here. */
+	boolean isUnlikeHeld() {
 		return recovered || detached;
-	}
-
-	/** Writes the job, and takes the path as its own from now on. */
-	void save(Path target) throws IOException {
-		JobFile.save(job, target);
-		origin = Unsaved.of(target, FileStamp.of(target));
-		JobHome.set(job, target);
-		place = null;
-		recovered = false;
-		detached = false;
-	}
-
-	/** It holds what its file held when it had this stamp. */
-	void reloaded(FileStamp stamp) {
-		path().ifPresent(path -> origin = Unsaved.of(path, stamp));
-		recovered = false;
-		detached = false;
-	}
-
-	/** Whether somebody else has written or removed the file since it was read or saved here. */
-	OutsideChange outsideChange() {
-		return path().map(path -> OutsideChange.between(origin.stamp(), FileStamp.of(path)))
-				.orElse(OutsideChange.NONE);
-	}
-
-	/** What is shown is to stand although the file is another, or is gone; it is then as if it had been edited. */
-	void keepDespiteFile() {
-		path().ifPresent(path -> origin = Unsaved.of(path, FileStamp.of(path)));
-		detached = true;
 	}
 
 	/** A copy that may be worked on while the job itself is edited. */

@@ -14,11 +14,11 @@ import org.frisket.ui.bench.internal.picture.JobPicture;
 /** Has the picture of an editor's job follow the job, and knows whether it has caught up. Only for the UI thread. */
 final class BenchPicture implements PictureJob.Client {
 
-	private final BenchEditor editor;
+	private final BenchSurface editor;
 	private final PictureJob maker;
 	private boolean complete;
 
-	BenchPicture(BenchEditor editor, Display display) {
+	BenchPicture(BenchSurface editor, Display display) {
 		this.editor = editor;
 		maker = new PictureJob(display, this);
 	}
@@ -33,7 +33,9 @@ final class BenchPicture implements PictureJob.Client {
 		maker.request(job);
 	}
 
-	/** As {@link #follow} for a change that goes on, such as a word being typed: of the pictures before, some are shown. */
+	/**
+	 * As {@link #follow} for a change that goes on, such as a word being typed: of the pictures before, some are shown.
+	 */
 	void followOn(Job job) {
 		complete = false;
 		maker.requestNext(job);

@@ -20,7 +20,7 @@ import org.frisket.ui.bench.internal.typing.TypingHost;
 /** All that a bench can be worked with, and what one tool in use means for the others. They go with the viewer. */
 final class BenchTools implements TypingHost, NodeMode.Host, LetterMode.Host, BridgeMode.Host {
 
-	private final BenchEditor editor;
+	private final BenchSurface editor;
 	private final BenchPicture picture;
 	private final BenchKeys keys;
 	private final Looks looks;
@@ -33,7 +33,7 @@ final class BenchTools implements TypingHost, NodeMode.Host, LetterMode.Host, Br
 	private final Rulers rulers;
 
 	/** @param editor one whose viewer shows its job */
-	BenchTools(BenchEditor editor, BenchPicture picture, BenchKeys keys) {
+	BenchTools(BenchSurface editor, BenchPicture picture, BenchKeys keys) {
 		this.editor = editor;
 		this.picture = picture;
 		this.keys = keys;

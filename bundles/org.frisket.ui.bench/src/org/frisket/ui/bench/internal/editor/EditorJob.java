@@ -27,7 +27,6 @@ import org.frisket.prepare.checks.Cure;
 import org.frisket.ui.bench.JobOnBench;
 import org.frisket.ui.bench.TextRange;
 import org.frisket.ui.bench.internal.parts.ElementPart;
-import org.frisket.ui.bench.internal.imports.ArtImport;
 import org.frisket.ui.bench.internal.parts.JobPart;
 import org.frisket.ui.bench.internal.parts.Selection;
 import org.frisket.ui.bench.internal.tools.PickTool;
@@ -36,7 +35,7 @@ import org.frisket.ui.bench.internal.typing.Typing;
 /** The job of an editor as the views see it. */
 final class EditorJob implements JobOnBench {
 
-	private final BenchEditor editor;
+	private final BenchSurface editor;
 	private final List<Listener> listeners = new CopyOnWriteArrayList<>();
 	private final Draft draft;
 	private final EditorPreview preview;
@@ -44,7 +43,7 @@ final class EditorJob implements JobOnBench {
 	private Map<Finding, List<Cure>> cures = Map.of();
 	private boolean curesKnown;
 
-	EditorJob(BenchEditor editor) {
+	EditorJob(BenchSurface editor) {
 		this.editor = editor;
 		editor.viewer().addSelectionChangedListener(event -> listeners.forEach(Listener::selectionChanged));
 		draft = new Draft(edits(), editor::jobChanged);
@@ -225,7 +224,7 @@ final class EditorJob implements JobOnBench {
 
 	@Override
 	public void importFiles(List<Path> files, Optional<Point> place) {
-		ArtImport.into(editor, files, place.orElse(null));
+		editor.takeIn(files, place);
 	}
 
 	@Override

@@ -1,146 +1,220 @@
 package org.frisket.ui.bench.internal.editor;
 
 import java.io.IOException;
-import java.lang.reflect.InvocationTargetException;
+import java.nio.file.Path;
 import java.util.List;
 
 import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.core.runtime.jobs.Job;
-import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.osgi.util.NLS;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Shell;
-import org.eclipse.ui.PlatformUI;
+import org.frisket.editing.Edit;
 import org.frisket.editing.ReloadJob;
 import org.frisket.model.JobFile;
 import org.frisket.ui.bench.JobPlace;
 import org.frisket.ui.bench.JobPlace.Held;
 import org.frisket.ui.bench.PlacedBench;
+import org.frisket.ui.bench.internal.places.FilePlace;
 
-/** All that an editor has to do with where its job is kept, if that is no file: keeping it, and what others do to it. */
+/** All that an editor has to do with where its job is kept: keeping it, and what others do to it. */
 final class EditorPlace implements PlacedBench {
 
 	private final BenchEditor editor;
 	private final NoticeBar notices;
-	private final JobPlace place;
-	private final Runnable unwatched;
+	private final SavePlace questions;
+	private Runnable unwatched;
 	private boolean saving;
 
-	EditorPlace(BenchEditor editor, NoticeBar notices, JobPlace place) {
+	EditorPlace(BenchEditor editor, NoticeBar notices) {
 		this.editor = editor;
 		this.notices = notices;
-		this.place = place;
-		unwatched = place.watch(this);
+		questions = new SavePlace(editor);
+		unwatched = place().watch(this);
+		if (document().isRecovered()) {
+			tell(Messages.EditorPlace_recovered, List.of(new Choice(Messages.EditorPlace_keepRecovered, () -> {
+				// they are here already
+			}), new Choice(Messages.EditorPlace_discardRecovered, this::discard)));
+		}
+	}
+
+	private BenchDocument document() {
+		return editor.document();
+	}
+
+	private JobPlace place() {
+		return document().place();
 	}
 
 	void close() {
 		unwatched.run();
 	}
 
-	/** What came of an attempt to keep the job, off the UI thread: one of them. */
-	private record Outcome(Held kept, Held theirs) {
-	}
-
-	/** Keeps the job while the window waits and stays alive. Whether it is kept in the end. */
-	boolean save() {
-		editor.typing().end(true);
-		Outcome outcome;
+	@Override
+	public boolean save() {
+		if (!place().canKeep()) {
+			return saveAs();
+		}
+		JobPlace place = place();
 		try {
-			outcome = attempt(JobFile.toBytes(editor.document().job()), mark());
+			KeepAttempt attempt = attempt(place, mark());
+			if (attempt.kept() == null) {
+				return place.overtaken(this, attempt.theirs());
+			}
+			kept(place, attempt.kept());
+			return true;
 		} catch (IOException e) {
-			return ask(e) && save();
+			return switch (questions.askAfter(e)) {
+			case SAVE_AS -> saveAs();
+			case AGAIN -> save();
+			case NONE -> false;
+			};
 		}
-		if (outcome.kept() == null) {
-			return place.overtaken(this, outcome.theirs());
-		}
-		editor.document().keptAt(outcome.kept());
-		editor.kept();
-		return true;
 	}
 
-	private Outcome attempt(byte[] content, String mark) throws IOException {
-		Outcome[] outcome = new Outcome[1];
+	@Override
+	public boolean saveAs() {
+		return questions.ask().filter(this::saveTo).isPresent();
+	}
+
+	/**
+	 * Writes a file without asking, in place of what it holds. A job that is kept elsewhere stays there: the file is a
+	 * copy to give away. What goes wrong is told, with ways out.
+	 *
+	 * @return whether there is nothing on the bench then that is not kept
+	 */
+	boolean saveTo(Path path) {
+		FilePlace file = new FilePlace(path.toAbsolutePath().normalize());
+		try {
+			KeepAttempt attempt = attempt(file, file.mark());
+			if (attempt.kept() == null) {
+				// written by somebody else since a moment ago; it was agreed on to replace it
+				return saveTo(path);
+			}
+			if (place().isLeftForFiles()) {
+				kept(file, attempt.kept());
+			} else {
+				say(NLS.bind(Messages.SavePlace_copied, path, editor.getPartName()));
+			}
+			return !isDirty();
+		} catch (IOException e) {
+			return switch (questions.askAfter(e)) {
+			case SAVE_AS -> saveAs();
+			case AGAIN -> saveTo(path);
+			case NONE -> false;
+			};
+		}
+	}
+
+	private KeepAttempt attempt(JobPlace where, String mark) throws IOException {
+		editor.typing().end(true);
 		saving = true;
 		try {
-			PlatformUI.getWorkbench().getProgressService().busyCursorWhile(monitor -> {
-				try {
-					outcome[0] = outcome(content, mark);
-				} catch (IOException e) {
-					throw new InvocationTargetException(e);
-				}
-			});
-		} catch (InvocationTargetException e) {
-			throw e.getCause() instanceof IOException trouble ? trouble : new IOException(e.getCause());
-		} catch (InterruptedException e) {
-			Thread.currentThread().interrupt();
-			throw new IOException(e);
+			return KeepAttempt.at(where, JobFile.toBytes(document().job()), mark);
 		} finally {
 			saving = false;
 		}
-		return outcome[0];
 	}
 
-	private Outcome outcome(byte[] content, String mark) throws IOException {
-		try {
-			return new Outcome(place.save(content, mark), null);
-		} catch (JobPlace.OvertakenException quicker) {
-			return new Outcome(null, place.load());
+	/** The job is what is held there, which is its place from now on. */
+	private void kept(JobPlace where, Held held) {
+		boolean moved = !where.key().equals(place().key());
+		document().keptAt(where, held);
+		if (moved) {
+			unwatched.run();
+			unwatched = where.watch(this);
+		}
+		editor.kept(moved);
+		where.kept(this, document().snapshot());
+	}
+
+	/** What was not saved is given up; a job that was kept nowhere is closed. */
+	private void discard() {
+		if (place().canKeep()) {
+			reload();
+		} else {
+			editor.getSite().getPage().closeEditor(editor, false);
 		}
 	}
 
-	/** Whether it is to be tried again. */
-	private boolean ask(IOException trouble) {
-		return MessageDialog.open(MessageDialog.ERROR, shell(), Messages.JobSaver_couldNotSaveTitle,
-				NLS.bind(Messages.JobSaver_couldNotSave, trouble.getMessage()), SWT.NONE, Messages.JobSaver_again,
-				Messages.JobSaver_cancel) == 0;
-	}
-
-	/** Shows what is held now, whatever is on the bench; off the UI thread first. */
-	void reload() {
+	@Override
+	public void reload() {
 		Display display = notices.getDisplay();
-		Job.createSystem(Messages.EditorFile_reloading, (ICoreRunnable) monitor -> {
+		JobPlace place = place();
+		String mark = mark();
+		Job.createSystem(Messages.EditorPlace_reloading, (ICoreRunnable) monitor -> {
 			try {
 				Held held = place.load();
-				display.asyncExec(() -> takeIfOpen(held));
+				org.frisket.model.Job read = held.job(place.toolTip());
+				ifAsBefore(mark, display, () -> take(read, held));
 			} catch (IOException e) {
-				display.asyncExec(() -> cannotReload(e.getMessage()));
+				ifAsBefore(mark, display, () -> cannotReload(e.getMessage()));
 			}
 		}).schedule();
 	}
 
-	private void takeIfOpen(Held held) {
-		if (!isClosed()) {
-			try {
-				take(held);
-			} catch (IOException e) {
-				cannotReload(e.getMessage());
-			}
+	/** Unless the bench is closed meanwhile, or the job was saved. */
+	private void ifAsBefore(String mark, Display display, Runnable news) {
+		if (!display.isDisposed()) {
+			display.asyncExec(() -> {
+				if (!isClosed() && mark.equals(mark())) {
+					news.run();
+				}
+			});
 		}
 	}
 
 	private void cannotReload(String reason) {
-		if (!isClosed()) {
-			tell(NLS.bind(Messages.EditorFile_notReloaded, reason),
-					List.of(new Choice(Messages.JobSaver_again, this::reload), new Choice(Messages.OutsideWatch_keep, () -> {
-						// it is there already
-					})));
-		}
+		tell(NLS.bind(Messages.EditorPlace_notReloaded, reason),
+				List.of(new Choice(Messages.EditorPlace_reload, this::reload),
+				new Choice(Messages.EditorPlace_keep, () -> {
+					// it is there already
+				})));
+	}
+
+	@Override
+	public void take(Held held) throws IOException {
+		take(held.job(place().toolTip()), held);
+	}
+
+	private void take(org.frisket.model.Job read, Held held) {
+		show(place().taking(document().job(), read));
+		document().keptAt(place(), held);
+		editor.kept(false);
+	}
+
+	@Override
+	public boolean merge(org.frisket.model.Job merged, Held held) {
+		show(ReloadJob.merged(document().job(), merged));
+		document().heldAt(held);
+		editor.standingChanged();
+		return save();
+	}
+
+	private void show(Edit edit) {
+		editor.typing().end(true);
+		editor.onBench().edits().execute(edit);
+	}
+
+	@Override
+	public void keepDespite(String mark) {
+		document().keepDespite(mark);
+		editor.standingChanged();
 	}
 
 	@Override
 	public org.frisket.model.Job job() throws IOException {
-		return JobFile.load(JobFile.toBytes(editor.document().job()), editor.getPartName());
+		return JobFile.load(JobFile.toBytes(document().job()), editor.getPartName());
 	}
 
 	@Override
 	public byte[] base() {
-		return editor.document().base();
+		return document().base();
 	}
 
 	@Override
 	public String mark() {
-		return editor.document().origin().mark();
+		return document().mark();
 	}
 
 	@Override
@@ -164,8 +238,13 @@ final class EditorPlace implements PlacedBench {
 	}
 
 	@Override
+	public Runnable whenBack(Runnable told) {
+		return new BackWatch(editor, told)::close;
+	}
+
+	@Override
 	public void tell(String text, List<Choice> choices) {
-		notices.show(text, choices.stream().map(each -> new NoticeBar.Choice(each.label(), each.action())).toList());
+		notices.show(text, choices);
 	}
 
 	@Override
@@ -179,20 +258,7 @@ final class EditorPlace implements PlacedBench {
 	}
 
 	@Override
-	public void take(Held held) throws IOException {
-		org.frisket.model.Job read = held.job();
-		editor.typing().end(true);
-		editor.onBench().edits().execute(ReloadJob.taken(editor.document().job(), read));
-		editor.document().keptAt(held);
-		editor.kept();
-	}
-
-	@Override
-	public boolean merge(org.frisket.model.Job merged, Held held) {
-		editor.typing().end(true);
-		editor.onBench().edits().execute(ReloadJob.merged(editor.document().job(), merged));
-		editor.document().heldAt(held);
-		editor.fileRelationChanged();
-		return save();
+	public void warn(String text) {
+		editor.say(text);
 	}
 }

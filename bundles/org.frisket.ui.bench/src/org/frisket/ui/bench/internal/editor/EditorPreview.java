@@ -17,11 +17,11 @@ final class EditorPreview implements JobPreview {
 	/** Of what is seen round a place that is looked at closely, each way, in mm. */
 	private static final double NEAR = 4;
 
-	private final BenchEditor editor;
+	private final BenchSurface editor;
 	private final TriedJob maker;
 	private FlagFigure flag;
 
-	EditorPreview(BenchEditor editor) {
+	EditorPreview(BenchSurface editor) {
 		this.editor = editor;
 		tried().addListener(editor::previewChanged);
 		maker = new TriedJob(editor.viewer().getControl().getDisplay(), picture -> {
@@ -88,7 +88,8 @@ final class EditorPreview implements JobPreview {
 	}
 
 	private IFigure flags() {
-		return LayerManager.Helper.find(editor.viewer().getRootEditPart()).getLayer(LayerConstants.SCALED_FEEDBACK_LAYER);
+		return LayerManager.Helper.find(editor.viewer().getRootEditPart())
+				.getLayer(LayerConstants.SCALED_FEEDBACK_LAYER);
 	}
 
 	@Override

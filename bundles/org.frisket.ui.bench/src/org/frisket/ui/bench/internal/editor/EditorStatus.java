@@ -21,8 +21,8 @@ final class EditorStatus {
 		if (inFront) {
 			update();
 		}
-		if (editor.file() != null) {
-			editor.file().setSeen(inFront);
+		if (editor.copies() != null) {
+			editor.copies().setSeen(inFront);
 			LookHandler.announce(editor.getSite());
 		}
 	}

@@ -50,7 +50,7 @@ final class JobArrival {
 
 	private void failed(String reason) {
 		editor.show(new MessagePage(cleared(), Messages.BenchEditor_couldNotOpen, reason, Messages.JobArrival_advice,
-				Messages.JobSaver_again, this::begin));
+				Messages.SavePlace_again, this::begin));
 	}
 
 	private Composite cleared() {

@@ -12,16 +12,13 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.frisket.ui.ThemeColour;
+import org.frisket.ui.bench.PlacedBench.Choice;
 
-/** A line above the bench that says what has happened to the job's file, and offers what can be done about it. */
+/** A line above the bench that says what has happened to the job where it is kept, and offers what can be done. */
 final class NoticeBar extends Composite {
 
 	private static final int MARGIN_PX = 8;
 	private static final int SPACING_PX = 8;
-
-	/** One way on; the bar is gone when it is taken. */
-	record Choice(String label, Runnable action) {
-	}
 
 	private String text = ""; //$NON-NLS-1$
 
@@ -40,7 +37,7 @@ final class NoticeBar extends Composite {
 		return room;
 	}
 
-	/** Says something in place of what it said before. */
+	/** Says something in place of what it said before. @param choices ways on; the bar is gone when one is taken */
 	void show(String newText, List<Choice> choices) {
 		clear();
 		text = newText;

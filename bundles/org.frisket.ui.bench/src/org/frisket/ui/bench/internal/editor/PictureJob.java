@@ -26,7 +26,8 @@ import org.frisket.ui.bench.internal.picture.PictureMaker;
 /**
  * Makes the picture of a job off the UI thread. A newer request calls off the one under way; while a change goes on and
  * on, not all of them in a row: who types faster than pictures are made still sees one after the other. The last good
- * picture stays until the next is done. The curves are shown first, those of mats last, and the findings when the checks are through.
+ * picture stays until the next is done. The curves are shown first, those of mats last, and the findings when the
+ * checks are through.
  */
 final class PictureJob extends Job {
 
@@ -42,7 +43,10 @@ final class PictureJob extends Job {
 		/** Where the letters of the wording stand that were asked for, in its own frame; told after its picture. */
 		void lettersMade(List<LetterPlace> letters);
 
-		/** What helps against some findings of the picture made last: first the gravest, later those that were asked about. */
+		/**
+		 * What helps against some findings of the picture made last: first the gravest, later those that were asked
+		 * about.
+		 */
 		void curesMade(Map<Finding, List<Cure>> cures);
 
 		/** Something went wrong that is a bug; it has been logged. */
@@ -80,7 +84,9 @@ final class PictureJob extends Job {
 		begin(snapshot, true);
 	}
 
-	/** As {@link #request} for a change that goes on, such as a word being typed: of those before it, some are shown. */
+	/**
+	 * As {@link #request} for a change that goes on, such as a word being typed: of those before it, some are shown.
+	 */
 	void requestNext(org.frisket.model.Job snapshot) {
 		long now = System.nanoTime();
 		begin(snapshot, now - madeAt < PATIENCE_NS && now - madeWithMatsAt < PATIENCE_WITH_MATS_NS);
@@ -150,7 +156,8 @@ final class PictureJob extends Job {
 	private void tellPicture(int change, org.frisket.model.Job snapshot, JobPicture picture) {
 		madeAt = System.nanoTime();
 		String id = typed;
-		List<CaretPlace> carets = id == null ? List.of() : maker().carets(snapshot, id, Tolerance.DEFAULT, Monitor.NONE);
+		List<CaretPlace> carets = id == null ? List.of()
+				: maker().carets(snapshot, id, Tolerance.DEFAULT, Monitor.NONE);
 		String wanted = lettered;
 		List<LetterPlace> letters = wanted == null ? List.of()
 				: maker().letters(snapshot, wanted, Tolerance.DEFAULT, Monitor.NONE);

@@ -5,6 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileTime;
+import java.time.DateTimeException;
+import java.time.Instant;
 
 /** What tells whether somebody else has written a file since. */
 public record FileStamp(FileTime modified, long size) {
@@ -19,6 +21,23 @@ public record FileStamp(FileTime modified, long size) {
 		} catch (IOException e) {
 			return NONE;
 		}
+	}
+
+	/** What {@link #text} says; {@link #NONE} if it says none. */
+	public static FileStamp of(String text) {
+		int space = text.indexOf(' ');
+		try {
+			return space < 0 ? NONE
+					: new FileStamp(FileTime.from(Instant.parse(text.substring(0, space))),
+							Long.parseLong(text.substring(space + 1)));
+		} catch (DateTimeException | NumberFormatException e) {
+			return NONE;
+		}
+	}
+
+	/** The same in writing. */
+	public String text() {
+		return modified.toInstant() + " " + size; //$NON-NLS-1$
 	}
 
 	public boolean isFile() {

@@ -18,8 +18,8 @@ import org.frisket.prepare.JobFonts.NotKept;
 import org.frisket.studio.Studio;
 
 /**
- * Keeps the fonts of a job that was saved in the studio's folder, off the UI thread. One that cannot be kept is spoken of
- * once and then no more: whoever works without a studio folder is not to be told at every saving.
+ * Keeps the fonts of a job that was saved in the studio's folder, off the UI thread. One that cannot be kept is spoken
+ * of once and then no more: whoever works without a studio folder is not to be told at every saving.
  */
 public final class KeepFontsJob extends Job {
 

@@ -21,8 +21,8 @@ import org.frisket.model.WholeFile;
 
 /**
  * A folder with copies of jobs that are not saved. Each copy is written whole or not at all; beside it stands what job
- * it is of, and for one that is kept elsewhere than in a file what it was like there. A copy that is there when the program starts was left by one that ended without closing its jobs. Safe for
- * use by several threads.
+ * it is of, and for one that is kept elsewhere than in a file what it was like there. A copy that is there when the
+ * program starts was left by one that ended without closing its jobs. Safe for use by several threads.
  */
 public final class RecoveryStore {
 
@@ -97,6 +97,11 @@ public final class RecoveryStore {
 		return find(Unsaved.at(place, "").id()); //$NON-NLS-1$
 	}
 
+	/** The same of the job of a copy. */
+	public Optional<Unsaved> find(Unsaved like) throws IOException {
+		return find(like.id());
+	}
+
 	private Optional<Unsaved> find(String id) throws IOException {
 		return all().stream().filter(unsaved -> unsaved.id().equals(id)).findFirst();
 	}
@@ -152,7 +157,8 @@ public final class RecoveryStore {
 			FileStamp stamp = new FileStamp(FileTime.from(Instant.parse(about.getProperty(MODIFIED, ""))), //$NON-NLS-1$
 					Long.parseLong(about.getProperty(SIZE)));
 			return new Unsaved(Optional.ofNullable(about.getProperty(PATH)).map(Path::of), stamp,
-					Integer.parseInt(about.getProperty(NUMBER)), about.getProperty(PLACE, ""), about.getProperty(MARK, "")); //$NON-NLS-1$ //$NON-NLS-2$
+					Integer.parseInt(about.getProperty(NUMBER)), about.getProperty(PLACE, ""), //$NON-NLS-1$
+					about.getProperty(MARK, "")); //$NON-NLS-1$
 		} catch (IllegalArgumentException | DateTimeException e) {
 			return null;
 		}

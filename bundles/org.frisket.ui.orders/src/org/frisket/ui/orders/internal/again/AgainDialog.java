@@ -32,10 +32,13 @@ import org.frisket.orders.work.again.Wish;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.studio.Studio;
 import org.frisket.ui.Icon;
+import org.frisket.ui.orders.internal.Named;
 import org.frisket.ui.orders.internal.OrderDesk;
 import org.frisket.ui.studio.StoreJob;
 
-/** Asks for when and how many, and shows what has changed since the job was made. What is found is worked out meanwhile. */
+/**
+ * Asks for when and how many, and shows what has changed since the job was made. What is found is worked out meanwhile.
+ */
 public final class AgainDialog extends TitleAreaDialog {
 
 	private static final Point SIZE = new Point(720, 460);
@@ -80,6 +83,7 @@ public final class AgainDialog extends TitleAreaDialog {
 		stage = new Combo(area, SWT.READ_ONLY | SWT.DROP_DOWN);
 		stage.setItems(Messages.AgainDialog_ordered, Messages.AgainDialog_enquiry);
 		stage.select(0);
+		Named.as(Messages.AgainDialog_stage, stage);
 		GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.CENTER).applyTo(stage);
 		stage.addListener(SWT.Selection, event -> check());
 		Label heading = label(area, Messages.AgainDialog_notes);
@@ -90,6 +94,7 @@ public final class AgainDialog extends TitleAreaDialog {
 		notes.addListener(SWT.Resize, event -> notes.getColumn(0).setWidth(
 				Math.max(notes.getClientArea().width, widest())));
 		notes.setToolTipText(Messages.AgainDialog_notes);
+		Named.as(Messages.AgainDialog_notes, notes);
 		return area;
 	}
 
@@ -109,6 +114,7 @@ public final class AgainDialog extends TitleAreaDialog {
 		Text field = new Text(area, SWT.BORDER);
 		field.setText(text);
 		field.setData(label);
+		Named.as(label, field);
 		GridDataFactory.fillDefaults().hint(140, SWT.DEFAULT).align(SWT.BEGINNING, SWT.CENTER).applyTo(field);
 		field.addListener(SWT.Modify, event -> check());
 		return field;
@@ -141,7 +147,8 @@ public final class AgainDialog extends TitleAreaDialog {
 	private void study() {
 		Again again = new Again(Studio.folder(), FontLibraries.installed());
 		Wish same = Wish.same();
-		new StoreJob<>(Messages.AgainDialog_looking, () -> again.study(original.number(), same), this::found, message -> {
+		new StoreJob<>(Messages.AgainDialog_looking, () -> again.study(original.number(), same), this::found,
+				message -> {
 			if (isOpen()) {
 				known = true;
 				notes.removeAll();

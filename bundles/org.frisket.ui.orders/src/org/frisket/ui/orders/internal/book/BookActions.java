@@ -4,10 +4,13 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
 
-import org.eclipse.core.commands.ExecutionException;
+import org.eclipse.jface.action.GroupMarker;
+import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.dialogs.InputDialog;
-import org.eclipse.osgi.util.NLS;
+import org.eclipse.jface.viewers.ISelectionProvider;
+import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.IWorkbenchActionConstants;
 import org.frisket.orders.Entry;
 import org.frisket.orders.NewOrder;
 import org.frisket.orders.desk.BookQuery;
@@ -15,6 +18,8 @@ import org.frisket.orders.desk.SampleStudio;
 import org.frisket.orders.desk.SavedFilter;
 import org.frisket.orders.desk.SavedFilters;
 import org.frisket.studio.Studio;
+import org.frisket.ui.orders.Orders;
+import org.frisket.ui.orders.internal.OpenJob;
 import org.frisket.ui.orders.internal.OrderDesk;
 import org.frisket.ui.studio.StepUndo;
 import org.frisket.ui.studio.StoreJob;
@@ -37,6 +42,16 @@ final class BookActions {
 
 	StageHistory history() {
 		return history;
+	}
+
+	/** Gives the table its menu, in which others may have entries. @param jobs those that the menu is about */
+	void menu(ISelectionProvider jobs) {
+		MenuManager menu = new MenuManager();
+		menu.add(new GroupMarker("jobs")); //$NON-NLS-1$
+		menu.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
+		NatTable table = view.grid().table();
+		table.setMenu(menu.createContextMenu(table));
+		view.getSite().registerContextMenu(Orders.BOOK_ID, menu, jobs);
 	}
 
 	/** Asks what is ordered and takes it into the book. */
@@ -66,13 +81,7 @@ final class BookActions {
 	}
 
 	void open(Entry job) {
-		try {
-			if (!OpenJob.run(view.getSite(), job.number())) {
-				view.status(NLS.bind(Messages.BookActions_cannotOpen, job.number()));
-			}
-		} catch (ExecutionException e) {
-			view.say(String.valueOf(e.getMessage()));
-		}
+		OpenJob.run(view.getSite(), job.number(), view::say);
 	}
 
 	/** Asks to which stage the selected jobs are to go, and brings them there. */
@@ -97,6 +106,14 @@ final class BookActions {
 	void otherStudio() {
 		history.forget();
 		undo.refresh();
+	}
+
+	/** Asks by what the jobs are to be sorted. */
+	void sort() {
+		NatTable table = view.grid().table();
+		int below = table.getStartYOfRowPosition(1);
+		new SortMenu(table, view.query(), column -> view.show(view.query().sortedBy(column)))
+				.open(table.toDisplay(view.grid().startOf(view.query().column()), below));
 	}
 
 	/** Asks for a name and keeps what is asked for now under it. */

@@ -42,6 +42,7 @@ import org.frisket.orders.desk.BookColumn;
 import org.frisket.orders.desk.BookGroup;
 import org.frisket.orders.desk.BookLine;
 import org.frisket.orders.desk.BookLines;
+import org.frisket.ui.orders.internal.ListAccess;
 
 /** The table of the order book: as many lines as there are, of which only those in view are painted. */
 public final class BookGrid {
@@ -104,12 +105,12 @@ public final class BookGrid {
 		titleWidth.install();
 		paint();
 		new BookKeys(this).install();
-		BookAccess.install(this);
+		ListAccess access = ListAccess.install(table, new BookAccess(this));
 		table.configure();
 		table.addLayerListener(event -> {
 			if (event instanceof ISelectionEvent) {
 				client.selected();
-				BookAccess.selected(this);
+				access.moved();
 			}
 		});
 		table.addListener(SWT.FocusIn, event -> table.redraw());
@@ -175,9 +176,9 @@ public final class BookGrid {
 		return thumbnails.of(job);
 	}
 
-	/** How many small pictures are kept. */
-	public int pictures() {
-		return thumbnails.size();
+	/** Whether what a line shows of its job is there, be it a picture or that there is nothing to see. */
+	public boolean isPictured(int row) {
+		return lines.job(row).filter(thumbnails::has).isPresent();
 	}
 
 	int rowHeight() {
@@ -259,6 +260,10 @@ public final class BookGrid {
 			}
 		}
 		return new ArrayList<>(jobs);
+	}
+
+	boolean hasSelection() {
+		return !selected.isEmpty();
 	}
 
 	/** The line of a group's heading. */

@@ -25,6 +25,7 @@ public final class BookHandler extends AbstractHandler implements IExecutableExt
 		case "order" -> view -> view.actions().order(); //$NON-NLS-1$
 		case "open" -> view -> view.actions().open(); //$NON-NLS-1$
 		case "stage" -> view -> view.actions().stage(); //$NON-NLS-1$
+		case "sort" -> view -> view.actions().sort(); //$NON-NLS-1$
 		case "find" -> view -> view.bar().find(); //$NON-NLS-1$
 		case "clear" -> BookView::clear; //$NON-NLS-1$
 		case "saveFilter" -> view -> view.actions().saveFilter(); //$NON-NLS-1$

@@ -23,6 +23,9 @@ final class BookKeys extends AbstractUiBindingConfiguration {
 
 	void install() {
 		grid.table().addConfiguration(this);
+		// the table would take it for its own: nobody could leave by it
+		grid.table().addListener(SWT.Traverse, event -> event.doit |= event.detail == SWT.TRAVERSE_TAB_NEXT
+				|| event.detail == SWT.TRAVERSE_TAB_PREVIOUS);
 	}
 
 	@Override
@@ -34,6 +37,8 @@ final class BookKeys extends AbstractUiBindingConfiguration {
 			key(bindings, shift, SWT.HOME, event -> grid.go(0, extend));
 			key(bindings, shift, SWT.END, event -> grid.go(grid.lines().size() - 1, extend));
 		}
+		// else they would begin at the first line of the book, or nowhere
+		bindings.registerFirstKeyBinding(this::isFirstMove, (table, event) -> grid.go(grid.top(), false));
 		key(bindings, SWT.NONE, SWT.ARROW_LEFT, event -> fold(true));
 		key(bindings, SWT.NONE, SWT.ARROW_RIGHT, event -> fold(false));
 		key(bindings, SWT.NONE, SWT.ESC, event -> grid.client().typed((char) 0));
@@ -57,6 +62,13 @@ final class BookKeys extends AbstractUiBindingConfiguration {
 	private void key(UiBindingRegistry bindings, int state, int key, Key action) {
 		IKeyAction run = (table, event) -> action.pressed(event);
 		bindings.registerFirstKeyBinding(new KeyEventMatcher(state, key), run);
+	}
+
+	/** Whether keys begin to go through the lines, and nothing is selected from where they could. */
+	private boolean isFirstMove(KeyEvent event) {
+		return !grid.hasSelection() && (event.stateMask & SWT.MODIFIER_MASK) == 0
+				&& (event.keyCode == SWT.ARROW_DOWN || event.keyCode == SWT.ARROW_UP || event.keyCode == SWT.PAGE_DOWN
+						|| event.keyCode == SWT.PAGE_UP);
 	}
 
 	private static IKeyEventMatcher isTyped() {

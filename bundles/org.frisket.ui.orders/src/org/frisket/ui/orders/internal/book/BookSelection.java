@@ -1,5 +1,7 @@
 package org.frisket.ui.orders.internal.book;
 
+import java.util.function.IntConsumer;
+
 import org.eclipse.core.runtime.ListenerList;
 import org.eclipse.jface.viewers.ISelection;
 import org.eclipse.jface.viewers.ISelectionChangedListener;
@@ -15,15 +17,21 @@ final class BookSelection implements ISelectionProvider {
 
 	private final ListenerList<ISelectionChangedListener> listeners = new ListenerList<>();
 	private final BookGrid grid;
+	private final IntConsumer counted;
 	private IStructuredSelection told = StructuredSelection.EMPTY;
+	/** What is selected now; null if that is not known. */
+	private IStructuredSelection now;
 	private boolean due;
 
-	BookSelection(BookGrid grid) {
+	/** @param counted told how many are selected */
+	BookSelection(BookGrid grid, IntConsumer counted) {
 		this.grid = grid;
+		this.counted = counted;
 	}
 
 	/** Something else may be selected, or say something else. */
 	void changed() {
+		now = null;
 		if (!due) {
 			due = true;
 			Display.getCurrent().asyncExec(() -> {
@@ -36,16 +44,30 @@ final class BookSelection implements ISelectionProvider {
 	}
 
 	private void tell() {
-		IStructuredSelection now = (IStructuredSelection) getSelection();
-		if (!now.equals(told)) {
-			told = now;
-			listeners.forEach(listener -> listener.selectionChanged(new SelectionChangedEvent(this, now)));
+		IStructuredSelection jobs = jobs();
+		counted.accept(jobs.size());
+		if (!jobs.equals(told)) {
+			told = jobs;
+			listeners.forEach(listener -> listener.selectionChanged(new SelectionChangedEvent(this, jobs)));
 		}
+	}
+
+	/** Gathered once for all who ask: it may be all of the book. */
+	private IStructuredSelection jobs() {
+		if (now == null) {
+			now = new StructuredSelection(grid.selection());
+		}
+		return now;
+	}
+
+	/** How many are selected. */
+	int size() {
+		return jobs().size();
 	}
 
 	@Override
 	public ISelection getSelection() {
-		return new StructuredSelection(grid.selection());
+		return jobs();
 	}
 
 	@Override

@@ -14,7 +14,8 @@ final class BookSummary {
 	 * @param whole whether these are all that there are
 	 */
 	static String of(BookSight sight, int selected, int all, boolean whole) {
-		String words = sight.size() == all ? NLS.bind(Messages.BookView_jobs, count(all))
+		String words = sight.size() == all ? all == 1 ? Messages.BookView_oneJob
+				: NLS.bind(Messages.BookView_jobs, count(all))
 				: NLS.bind(Messages.BookView_found, count(sight.size()), count(all));
 		if (sight.late() > 0) {
 			words = NLS.bind(Messages.BookView_late, words, count(sight.late()));

@@ -75,7 +75,8 @@ record BookText(Map<String, String> stocks) implements BookNames {
 
 	/** For those who listen to a row. */
 	String spoken(Entry job, LocalDate today) {
-		return NLS.bind(Messages.BookText_spoken, new Object[] { job.number(), job.title(), job.customer(), stage(job.stage()),
+		return NLS.bind(Messages.BookText_spoken, new Object[] { job.number(), job.title(), job.customer(),
+				stage(job.stage()),
 				due(job, today) });
 	}
 
@@ -91,7 +92,8 @@ record BookText(Map<String, String> stocks) implements BookNames {
 		case CUSTOMER -> none ? Messages.BookText_noCustomer : group.value();
 		case STOCK -> none ? Messages.BookText_noStock : stock(group.value());
 		case DUE_WEEK -> none ? Messages.BookText_noDue
-				: NLS.bind(Messages.BookText_week, Days.brief(LocalDate.parse(group.value(), DateTimeFormatter.ISO_LOCAL_DATE)));
+				: NLS.bind(Messages.BookText_week, Days.brief(LocalDate.parse(group.value(),
+				DateTimeFormatter.ISO_LOCAL_DATE)));
 		case NONE -> ""; //$NON-NLS-1$
 		};
 	}

@@ -7,17 +7,15 @@ import java.util.Map;
 import java.util.OptionalLong;
 import java.util.Set;
 
-import org.eclipse.jface.action.GroupMarker;
-import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Link;
 import org.eclipse.ui.IMemento;
 import org.eclipse.ui.IViewSite;
-import org.eclipse.ui.IWorkbenchActionConstants;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.contexts.IContextService;
 import org.eclipse.ui.part.ViewPart;
@@ -29,7 +27,6 @@ import org.frisket.orders.desk.BookSight;
 import org.frisket.orders.desk.BookTable;
 import org.frisket.orders.desk.SavedFilter;
 import org.frisket.studio.Studio;
-import org.frisket.ui.orders.Orders;
 import org.frisket.ui.orders.internal.OrderDesk;
 
 /** The order book: all jobs of the studio, found as one types, sorted and grouped, with what can be done to them. */
@@ -48,11 +45,10 @@ public final class BookView extends ViewPart {
 	private BookFinder finder;
 	private FilterBar bar;
 	private BookNotice notice;
+	private UnreadableLine unreadable;
 	private BookPages pages;
 	private BookGrid grid;
 	private BookSelection selection;
-	private EmptyBook empty;
-	private EmptyBook nothing;
 	private Label foot;
 	private OptionalLong awaited = OptionalLong.empty();
 	private Object studio = Studio.folder().path();
@@ -75,6 +71,7 @@ public final class BookView extends ViewPart {
 		GridLayoutFactory.fillDefaults().spacing(0, SPACE_PX).applyTo(area);
 		bar = new FilterBar(area, query, this::show, this::goDown);
 		notice = new BookNotice(area, 2 * SPACE_PX);
+		unreadable = new UnreadableLine(area, 2 * SPACE_PX, this::say);
 		pages = new BookPages(area);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(pages);
 		foot = new Label(area, SWT.NONE);
@@ -83,26 +80,19 @@ public final class BookView extends ViewPart {
 		grid = new BookGrid(pages, none.lines(folded), text, new Client());
 		BookMemory.recall(memento, grid);
 		actions = new BookActions(this);
-		empty = new EmptyBook(pages, Messages.BookView_empty).with(Messages.BookView_fill, actions::fillWithSamples)
-				.with(Messages.BookView_first, actions::order);
-		nothing = new EmptyBook(pages, Messages.BookView_nothing).with(Messages.BookView_clear, this::clear);
-		selection = new BookSelection(grid);
+		pages.fill(grid.table(),
+				new EmptyBook(pages, Messages.BookView_empty).with(Messages.BookView_fill, actions::fillWithSamples)
+						.with(Messages.BookView_first, actions::order),
+				new EmptyBook(pages, Messages.BookView_nothing).with(Messages.BookView_clear, this::clear));
+		selection = new BookSelection(grid, this::foot);
 		getSite().setSelectionProvider(selection);
-		menu();
+		actions.menu(selection);
 		getSite().getService(IContextService.class).activateContext(CONTEXT_ID);
 		finder = new BookFinder(parent.getDisplay(), this::found);
 		actions.readFilters();
 		desk.addListener(changed);
 		bookChanged();
 		new DayWatch(pages, this::look).start();
-	}
-
-	private void menu() {
-		MenuManager menu = new MenuManager();
-		menu.add(new GroupMarker("jobs")); //$NON-NLS-1$
-		menu.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
-		grid.table().setMenu(menu.createContextMenu(grid.table()));
-		getSite().registerContextMenu(Orders.BOOK_ID, menu, selection);
 	}
 
 	boolean isOpen() {
@@ -138,7 +128,6 @@ public final class BookView extends ViewPart {
 		@Override
 		public void selected() {
 			selection.changed();
-			foot();
 		}
 	}
 
@@ -174,6 +163,7 @@ public final class BookView extends ViewPart {
 			actions.readFilters();
 		}
 		say(desk.trouble().orElse("")); //$NON-NLS-1$
+		unreadable.show(desk.unreadable());
 		StockNames.read(names -> {
 			if (isOpen() && !names.equals(text.stocks())) {
 				text = new BookText(names);
@@ -188,9 +178,9 @@ public final class BookView extends ViewPart {
 			return;
 		}
 		grid.show(sight.lines(folded), names);
-		boolean noJobs = desk.jobs().isEmpty() && desk.isKnown() && desk.trouble().isEmpty();
-		boolean noneFound = sight.size() == 0 && !desk.jobs().isEmpty() && desk.isWhole();
-		pages.show(noJobs ? empty : noneFound ? nothing : grid.table());
+		boolean noJobs = desk.jobs().isEmpty();
+		pages.show(noJobs && desk.isKnown() && desk.trouble().isEmpty() && desk.unreadable().isEmpty(),
+				!noJobs && sight.size() == 0 && desk.isWhole());
 		awaited.ifPresent(number -> {
 			if (desk.find(number).isPresent()) {
 				awaited = OptionalLong.empty();
@@ -198,11 +188,11 @@ public final class BookView extends ViewPart {
 			}
 		});
 		selection.changed();
-		foot();
+		foot(selection.size());
 	}
 
-	private void foot() {
-		foot.setText(BookSummary.of(grid.lines().sight(), grid.selection().size(), desk.jobs().size(), desk.isWhole()));
+	private void foot(int selected) {
+		foot.setText(BookSummary.of(grid.lines().sight(), selected, desk.jobs().size(), desk.isWhole()));
 	}
 
 	/** Selects a job as soon as it is in the table. */
@@ -268,14 +258,19 @@ public final class BookView extends ViewPart {
 		return notice.said();
 	}
 
+	/** What names the jobs that cannot be read. */
+	public Link unreadable() {
+		return unreadable.link();
+	}
+
 	/** Whether the page is seen that says what to do with an empty order book. */
 	public boolean isEmptyPageShown() {
-		return pages.isShown(empty);
+		return pages.isEmptyShown();
 	}
 
 	/** Whether the page is seen that says that no job was found. */
 	public boolean isNothingFoundShown() {
-		return pages.isShown(nothing);
+		return pages.isNothingShown();
 	}
 
 	@Override

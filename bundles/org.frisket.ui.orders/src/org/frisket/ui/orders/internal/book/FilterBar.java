@@ -8,16 +8,14 @@ import java.util.function.Consumer;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.accessibility.AccessibleAdapter;
-import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Text;
 import org.frisket.orders.desk.BookChoice;
 import org.frisket.orders.desk.BookGrouping;
 import org.frisket.orders.desk.BookQuery;
 import org.frisket.orders.desk.SavedFilter;
+import org.frisket.ui.orders.internal.Named;
 
 /** Where it is said which jobs are to be seen: words, a filter, groups. */
 final class FilterBar {
@@ -46,7 +44,7 @@ final class FilterBar {
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
 		words = new Text(bar, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
 		words.setMessage(Messages.FilterBar_words);
-		named(words, Messages.FilterBar_words);
+		Named.as(Messages.FilterBar_words, words);
 		GridDataFactory.fillDefaults().grab(true, false).hint(120, SWT.DEFAULT).applyTo(words);
 		words.addListener(SWT.Modify, event -> ask(query.withText(words.getText())));
 		words.addListener(SWT.KeyDown, event -> event.doit &= !leadsDown(event.keyCode) || !down.getAsBoolean());
@@ -75,17 +73,8 @@ final class FilterBar {
 		Combo combo = new Combo(bar, SWT.READ_ONLY | SWT.DROP_DOWN);
 		GridDataFactory.fillDefaults().hint(width, SWT.DEFAULT).applyTo(combo);
 		combo.setToolTipText(name);
-		named(combo, name);
+		Named.as(name, combo);
 		return combo;
-	}
-
-	private static void named(Control control, String name) {
-		control.getAccessible().addAccessibleListener(new AccessibleAdapter() {
-			@Override
-			public void getName(AccessibleEvent event) {
-				event.result = name;
-			}
-		});
 	}
 
 	private void ask(BookQuery other) {

@@ -6,9 +6,9 @@ import org.frisket.orders.desk.BookColumn;
 
 /** The columns of the order book as they stand beside each other. Widths are in pixels at 100 %. */
 enum GridColumn {
-	NUMBER(BookColumn.NUMBER, 64, true), PICTURE(null, 68, false), TITLE(BookColumn.TITLE, 240, false),
-	CUSTOMER(BookColumn.CUSTOMER, 150, false), STAGE(BookColumn.STAGE, 96, false), DUE(BookColumn.DUE, 230, false),
-	STOCK(BookColumn.STOCK, 130, false), QUANTITY(BookColumn.QUANTITY, 76, true);
+	NUMBER(BookColumn.NUMBER, 64, true), PICTURE(null, 68, false), TITLE(BookColumn.TITLE, 186, false),
+	CUSTOMER(BookColumn.CUSTOMER, 150, false), STAGE(BookColumn.STAGE, 108, false), DUE(BookColumn.DUE, 240, false),
+	STOCK(BookColumn.STOCK, 112, false), QUANTITY(BookColumn.QUANTITY, 76, true);
 
 	private final BookColumn sorts;
 	private final int width;

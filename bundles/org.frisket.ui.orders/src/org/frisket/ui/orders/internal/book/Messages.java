@@ -5,7 +5,6 @@ import org.eclipse.osgi.util.NLS;
 final class Messages extends NLS {
 
 	public static String BookAccess_name;
-	public static String BookActions_cannotOpen;
 	public static String BookActions_filling;
 	public static String BookActions_noOwnFilter;
 	public static String BookActions_ordering;
@@ -43,6 +42,7 @@ final class Messages extends NLS {
 	public static String BookView_jobs;
 	public static String BookView_late;
 	public static String BookView_nothing;
+	public static String BookView_oneJob;
 	public static String BookView_reading;
 	public static String BookView_selected;
 	public static String FilterBar_filter;
@@ -84,6 +84,10 @@ final class Messages extends NLS {
 	public static String StageMoves_overtaken;
 	public static String StockNames_reading;
 	public static String Thumbnails_making;
+	public static String UnreadableLine_asking;
+	public static String UnreadableLine_many;
+	public static String UnreadableLine_more;
+	public static String UnreadableLine_one;
 
 	static {
 		initializeMessages("org.frisket.ui.orders.internal.book.messages", Messages.class); //$NON-NLS-1$

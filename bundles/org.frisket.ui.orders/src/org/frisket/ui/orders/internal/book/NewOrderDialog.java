@@ -26,7 +26,9 @@ import org.frisket.orders.customers.Customers;
 import org.frisket.orders.desk.DueDay;
 import org.frisket.orders.paper.Days;
 import org.frisket.studio.Studio;
+import org.frisket.ui.orders.internal.Named;
 import org.frisket.ui.orders.internal.OrderDesk;
+import org.frisket.ui.orders.internal.Words;
 import org.frisket.ui.studio.StoreJob;
 
 /** Asks what somebody orders. Known customers are offered while a name is typed. */
@@ -88,6 +90,7 @@ final class NewOrderDialog extends TitleAreaDialog {
 		label.setText(Messages.NewOrderDialog_notes);
 		GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.BEGINNING).applyTo(label);
 		notes = new Text(area, SWT.BORDER | SWT.MULTI | SWT.WRAP | SWT.V_SCROLL);
+		Named.as(Messages.NewOrderDialog_notes, notes);
 		GridDataFactory.fillDefaults().grab(true, true).hint(WIDTH_PX, NOTES_PX).applyTo(notes);
 		notes.addListener(SWT.Traverse, event -> event.doit |= event.detail == SWT.TRAVERSE_TAB_NEXT
 				|| event.detail == SWT.TRAVERSE_TAB_PREVIOUS);
@@ -120,6 +123,7 @@ final class NewOrderDialog extends TitleAreaDialog {
 	private static Text field(Composite area, String name) {
 		new Label(area, SWT.NONE).setText(name);
 		Text field = new Text(area, SWT.BORDER);
+		Named.as(name, field);
 		GridDataFactory.fillDefaults().grab(true, false).hint(WIDTH_PX, SWT.DEFAULT).applyTo(field);
 		return field;
 	}
@@ -149,7 +153,7 @@ final class NewOrderDialog extends TitleAreaDialog {
 	@Override
 	protected void createButtonsForButtonBar(Composite parent) {
 		createButton(parent, IDialogConstants.OK_ID, Messages.NewOrderDialog_take, true);
-		createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false);
+		createButton(parent, IDialogConstants.CANCEL_ID, Words.CANCEL, false);
 	}
 
 	@Override
@@ -159,8 +163,7 @@ final class NewOrderDialog extends TitleAreaDialog {
 			super.okPressed();
 			done.accept(order);
 		} catch (IllegalArgumentException wrong) {
-			String why = wrong.getMessage();
-			setErrorMessage(why.substring(0, 1).toUpperCase(Locale.getDefault()) + why.substring(1));
+			setErrorMessage(Words.sentence(wrong.getMessage()));
 		}
 	}
 }

@@ -12,6 +12,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
+import org.frisket.ui.orders.internal.Words;
 
 /** Lists the jobs that stayed at their stages, each with the reason. */
 final class RefusedDialog extends Dialog {
@@ -57,6 +58,6 @@ final class RefusedDialog extends Dialog {
 
 	@Override
 	protected void createButtonsForButtonBar(Composite parent) {
-		createButton(parent, IDialogConstants.OK_ID, IDialogConstants.CLOSE_LABEL, true);
+		createButton(parent, IDialogConstants.OK_ID, Words.CLOSE, true);
 	}
 }

@@ -18,6 +18,8 @@ import org.eclipse.swt.widgets.Text;
 import org.frisket.model.Stage;
 import org.frisket.orders.Entry;
 import org.frisket.orders.paper.StageWords;
+import org.frisket.ui.orders.internal.Named;
+import org.frisket.ui.orders.internal.Words;
 
 /** Asks to which stage jobs are to go, and why. */
 final class StageDialog extends TitleAreaDialog {
@@ -79,6 +81,7 @@ final class StageDialog extends TitleAreaDialog {
 		}
 		new Label(area, SWT.NONE).setText(Messages.StageDialog_remark);
 		Text why = new Text(area, SWT.BORDER);
+		Named.as(Messages.StageDialog_remark, why);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(why);
 		why.addListener(SWT.Modify, event -> remark = why.getText());
 		return area;
@@ -87,7 +90,7 @@ final class StageDialog extends TitleAreaDialog {
 	@Override
 	protected void createButtonsForButtonBar(Composite parent) {
 		createButton(parent, IDialogConstants.OK_ID, Messages.StageDialog_move, true);
-		createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false);
+		createButton(parent, IDialogConstants.CANCEL_ID, Words.CANCEL, false);
 	}
 
 	@Override

@@ -1,15 +1,9 @@
 package org.frisket.ui.orders.internal.book;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
 
 import org.eclipse.core.commands.ExecutionException;
-import org.eclipse.core.commands.operations.IOperationHistory;
-import org.eclipse.core.commands.operations.IUndoContext;
-import org.eclipse.core.commands.operations.IUndoableOperation;
-import org.eclipse.core.commands.operations.ObjectUndoContext;
-import org.eclipse.core.commands.operations.OperationHistoryFactory;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
@@ -20,11 +14,12 @@ import org.eclipse.swt.widgets.Display;
 import org.frisket.model.Stage;
 import org.frisket.orders.Entry;
 import org.frisket.orders.paper.StageWords;
+import org.frisket.ui.studio.StepHistory;
 import org.frisket.ui.studio.StepUndo;
 
 /**
- * The changes of stages that were made here, in the history of the workbench: each can be taken back as long as nobody has
- * moved the job on. They are made off the UI thread, with progress, and can be called off between two jobs.
+ * The changes of stages that were made here, in the history of the workbench: each can be taken back as long as nobody
+ * has moved the job on. They are made off the UI thread, with progress, and can be called off between two jobs.
  */
 final class StageHistory {
 
@@ -35,12 +30,7 @@ final class StageHistory {
 		void go(StageMoves moves, IProgressMonitor monitor) throws ExecutionException;
 	}
 
-	private final IOperationHistory history = OperationHistoryFactory.getOperationHistory();
-	private final IUndoContext context = new ObjectUndoContext(this, Messages.StageHistory_name);
-
-	StageHistory() {
-		history.setLimit(context, STEPS);
-	}
+	private final StepHistory history = new StepHistory(Messages.StageHistory_name, STEPS);
 
 	/** Brings jobs to a stage, in a while. @param after told on the UI thread what was refused */
 	void move(List<Entry> jobs, Stage to, String remark, Consumer<List<StageMoves.Refused>> after) {
@@ -50,68 +40,24 @@ final class StageHistory {
 		run(label, new StageMoves(label, jobs, to, remark), (moves, monitor) -> {
 			moves.execute(monitor, null);
 			if (!moves.isEmpty()) {
-				moves.addContext(context);
 				history.add(moves);
 			}
 		}, after);
 	}
 
-	/** Takes the last change back, in a while. */
-	void undo(Consumer<List<StageMoves.Refused>> after) {
-		next(true).ifPresent(moves -> run(moves.getLabel(), moves, (step, monitor) -> {
-			history.undoOperation(step, monitor, null);
-			forgetIfEmpty(step);
-		}, after));
-	}
-
-	/** Makes a change again that was taken back, in a while. */
-	void redo(Consumer<List<StageMoves.Refused>> after) {
-		next(false).ifPresent(moves -> run(moves.getLabel(), moves, (step, monitor) -> {
-			history.redoOperation(step, monitor, null);
-			forgetIfEmpty(step);
-		}, after));
-	}
-
-	/** It can never be done any more, and would bar those before it. */
-	private void forgetIfEmpty(StageMoves moves) {
-		if (moves.isEmpty()) {
-			history.replaceOperation(moves, new IUndoableOperation[0]);
-		}
-	}
-
-	private Optional<StageMoves> next(boolean back) {
-		return Optional.ofNullable(back ? history.getUndoOperation(context) : history.getRedoOperation(context))
-				.map(StageMoves.class::cast);
-	}
-
-	/** What undo would take back, or redo make again; empty for nothing. */
-	Optional<String> label(boolean back) {
-		return next(back).map(StageMoves::getLabel);
-	}
-
 	/** Undo and redo of stages for a view. @param after as with {@link #move} */
 	StepUndo.Steps steps(Consumer<List<StageMoves.Refused>> after) {
-		return new StepUndo.Steps() {
-
-			@Override
-			public Optional<String> label(boolean back) {
-				return StageHistory.this.label(back);
+		return history.steps((back, step) -> run(step.getLabel(), (StageMoves) step, (moves, monitor) -> {
+			history.take(back, moves, monitor);
+			if (moves.isEmpty()) {
+				history.drop(moves);
 			}
-
-			@Override
-			public void step(boolean back) {
-				if (back) {
-					undo(after);
-				} else {
-					redo(after);
-				}
-			}
-		};
+		}, after));
 	}
 
 	/** Another studio's jobs are nothing to those here. */
 	void forget() {
-		history.dispose(context, true, true, true);
+		history.forget();
 	}
 
 	private static void run(String label, StageMoves moves, Way way, Consumer<List<StageMoves.Refused>> after) {

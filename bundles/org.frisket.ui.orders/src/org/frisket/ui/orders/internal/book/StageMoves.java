@@ -32,8 +32,8 @@ import org.frisket.ui.orders.internal.OrderDesk;
 import org.frisket.ui.studio.StoreWatch;
 
 /**
- * Jobs that are brought to another stage together, in the history of the workbench. What is refused stays where it is, and
- * the rest is done. Runs off the UI thread only.
+ * Jobs that are brought to another stage together, in the history of the workbench. What is refused stays where it is,
+ * and the rest is done. Runs off the UI thread only.
  */
 final class StageMoves extends AbstractOperation {
 
@@ -78,7 +78,8 @@ final class StageMoves extends AbstractOperation {
 
 	@Override
 	public IStatus execute(IProgressMonitor monitor, IAdaptable info) {
-		return run(monitor, job -> told(stages.move(job.number(), to, OrderDesk.person(), remark, () -> blocking(job))));
+		return run(monitor, job -> told(stages.move(job.number(), to, OrderDesk.person(), remark,
+				() -> blocking(job))));
 	}
 
 	@Override
@@ -135,7 +136,8 @@ final class StageMoves extends AbstractOperation {
 		try {
 			Tolerance tolerance = Tolerance.DEFAULT;
 			return Makeready.findings(
-					new JobPreparer(FontLibraries.installed()).prepare(book.open(job.number()).job(), tolerance, Monitor.NONE),
+					new JobPreparer(FontLibraries.installed())
+					.prepare(book.open(job.number()).job(), tolerance, Monitor.NONE),
 					LayerLimits.byStock(StockLimits.ofStudio()), tolerance, Monitor.NONE).stream()
 					.filter(Finding::isBlocking).map(Finding::message)
 					.toList();

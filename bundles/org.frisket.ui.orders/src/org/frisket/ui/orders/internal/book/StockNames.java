@@ -18,7 +18,8 @@ final class StockNames {
 
 	/** Reads them, in a while. @param read told on the UI thread; where the shelf cannot be read, ids have to do */
 	static void read(Consumer<Map<String, String>> read) {
-		StoreJob<Map<String, String>> job = new StoreJob<>(Messages.StockNames_reading, StockNames::look, read, refused -> {
+		StoreJob<Map<String, String>> job = new StoreJob<>(Messages.StockNames_reading, StockNames::look, read,
+				refused -> {
 			// the order book tells what is wrong with the store
 		});
 		job.setSystem(true);

@@ -5,8 +5,8 @@ import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.impl.factory.primitive.IntSets;
 
 /**
- * Has the collections that the table paints with find what they are made of. They look for it once, by way of the thread's
- * class loader, and that of a bundle does not see it; the table would then stay blank and say nothing.
+ * Has the collections that the table paints with find what they are made of. They look for it once, by way of the
+ * thread's class loader, and that of a bundle does not see it; the table would then stay blank and say nothing.
  */
 final class TableStart {
 

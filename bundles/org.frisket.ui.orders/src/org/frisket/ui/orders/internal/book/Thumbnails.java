@@ -28,8 +28,8 @@ import org.frisket.prepare.PreparedJob;
 import org.frisket.ui.orders.internal.OrderDesk;
 
 /**
- * Small pictures of jobs: made off the UI thread when they are asked for, the last asked for first, and kept for as many
- * jobs as a few pages hold. All methods are for the UI thread.
+ * Small pictures of jobs: made off the UI thread when they are asked for, the last asked for first, and kept for as
+ * many jobs as a few pages hold. All methods are for the UI thread.
  */
 final class Thumbnails {
 
@@ -79,9 +79,9 @@ final class Thumbnails {
 		return known;
 	}
 
-	/** How many pictures are kept. */
-	int size() {
-		return kept.size();
+	/** Whether it is known what there is to see of a job. */
+	boolean has(Entry job) {
+		return kept.containsKey(Key.of(job));
 	}
 
 	private void want(Key key, Entry job) {

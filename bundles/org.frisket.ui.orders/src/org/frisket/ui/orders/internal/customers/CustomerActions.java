@@ -123,7 +123,8 @@ final class CustomerActions {
 						new Object[] { CustomerForm.label(field), mine.get(field), theirs.get(field) }))
 				.collect(Collectors.joining("\n")); //$NON-NLS-1$
 		int answer = MessageDialog.open(MessageDialog.QUESTION, shell(), Messages.CustomerActions_both,
-				NLS.bind(Messages.CustomerActions_bothMessage, theirs.name(), both), SWT.NONE, Messages.CustomerActions_mine,
+				NLS.bind(Messages.CustomerActions_bothMessage, theirs.name(), both), SWT.NONE,
+				Messages.CustomerActions_mine,
 				Messages.CustomerActions_theirs);
 		if (answer == 0) {
 			keep(theirs, mine);
@@ -155,7 +156,8 @@ final class CustomerActions {
 	}
 
 	private Optional<Customer> likeliest(Customer customer) {
-		return desk.alike().stream().filter(pair -> pair.one().id().equals(customer.id()) || pair.other().id().equals(customer.id()))
+		return desk.alike().stream().filter(pair -> pair.one().id().equals(customer.id())
+				|| pair.other().id().equals(customer.id()))
 				.map(pair -> pair.one().id().equals(customer.id()) ? pair.other() : pair.one()).findFirst();
 	}
 
@@ -183,15 +185,18 @@ final class CustomerActions {
 		for (CustomerField field : CustomerField.values()) {
 			if (!joined.get(field).equals(into.get(field))) {
 				lines.add(NLS.bind(Messages.CustomerActions_mergeField, CustomerForm.label(field), joined.get(field)));
-			} else if (field != CustomerField.NAME && !from.get(field).isBlank() && !from.get(field).equals(into.get(field))
+			} else if (field != CustomerField.NAME && !from.get(field).isBlank()
+					&& !from.get(field).equals(into.get(field))
 					&& !into.get(field).contains(from.get(field))) {
 				lines.add(NLS.bind(Messages.CustomerActions_mergeLost, CustomerForm.label(field), from.get(field)));
 			}
 		}
 		lines.add(Messages.CustomerActions_mergeUndo);
-		new NameDialog(shell(), Messages.CustomerActions_merge, NLS.bind(Messages.CustomerActions_mergeMessage, into.name()),
+		new NameDialog(shell(), Messages.CustomerActions_merge,
+				NLS.bind(Messages.CustomerActions_mergeMessage, into.name()),
 				lines, from.name(), Messages.CustomerActions_mergeButton,
-				() -> desk.change(NLS.bind(Messages.CustomerActions_mergeStep, from.name()), CustomerStep.merge(from, into),
+				() -> desk.change(NLS.bind(Messages.CustomerActions_mergeStep, from.name()),
+				CustomerStep.merge(from, into),
 						new After(null))).open();
 	}
 
@@ -225,7 +230,8 @@ final class CustomerActions {
 	void erase() {
 		view.shown().ifPresent(customer -> new NameDialog(shell(), Messages.CustomerActions_erase,
 				NLS.bind(Messages.CustomerActions_eraseMessage, customer.name()),
-				List.of(Messages.CustomerActions_eraseGone, Messages.CustomerActions_eraseStays, Messages.CustomerActions_eraseType,
+				List.of(Messages.CustomerActions_eraseGone, Messages.CustomerActions_eraseStays,
+				Messages.CustomerActions_eraseType,
 						Messages.CustomerActions_eraseNoUndo),
 				customer.name(), Messages.CustomerActions_eraseButton, () -> erase(customer)).open());
 	}

@@ -1,18 +1,12 @@
 package org.frisket.ui.orders.internal.customers;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 
-import org.eclipse.core.commands.ExecutionException;
-import org.eclipse.core.commands.operations.IOperationHistory;
-import org.eclipse.core.commands.operations.IUndoContext;
 import org.eclipse.core.commands.operations.IUndoableOperation;
-import org.eclipse.core.commands.operations.ObjectUndoContext;
-import org.eclipse.core.commands.operations.OperationHistoryFactory;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.frisket.orders.customers.Customer;
@@ -20,6 +14,7 @@ import org.frisket.orders.customers.CustomerChangedException;
 import org.frisket.orders.customers.Customers;
 import org.frisket.orders.customers.LikeCustomers;
 import org.frisket.studio.Studio;
+import org.frisket.ui.studio.StepHistory;
 import org.frisket.ui.studio.StepUndo;
 import org.frisket.ui.studio.StoreJob;
 import org.frisket.ui.studio.StoreWatch;
@@ -51,8 +46,7 @@ final class CustomerDesk {
 	}
 
 	private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
-	private final IOperationHistory history = OperationHistoryFactory.getOperationHistory();
-	private final IUndoContext context = new ObjectUndoContext(this, Messages.CustomersView_name);
+	private final StepHistory history = new StepHistory(Messages.CustomersView_name, STEPS);
 	private final StoreWatch.Looker looker = new StoreWatch.Looker() {
 
 		@Override
@@ -72,7 +66,6 @@ final class CustomerDesk {
 	private volatile boolean reading;
 
 	private CustomerDesk() {
-		history.setLimit(context, STEPS);
 	}
 
 	static CustomerDesk get() {
@@ -115,7 +108,8 @@ final class CustomerDesk {
 	void refresh() {
 		if (!reading) {
 			reading = true;
-			StoreJob<Sight> job = new StoreJob<>(Messages.CustomerDesk_reading, CustomerDesk::look, this::seen, this::failed);
+			StoreJob<Sight> job = new StoreJob<>(Messages.CustomerDesk_reading, CustomerDesk::look, this::seen,
+					this::failed);
 			job.setSystem(true);
 			job.schedule();
 		}
@@ -153,7 +147,7 @@ final class CustomerDesk {
 
 	/** Nothing can be taken back any more: steps remember who somebody was. */
 	void forgetSteps() {
-		history.dispose(context, true, true, true);
+		history.forget();
 	}
 
 	/** Changes something, in a while. @param label of the step, for the menu */
@@ -164,9 +158,7 @@ final class CustomerDesk {
 			} catch (CustomerChangedException overtaken) {
 				return Optional.of(overtaken.now());
 			}
-			CustomerOperation operation = new CustomerOperation(label, step);
-			operation.addContext(context);
-			history.add(operation);
+			history.add(new CustomerOperation(label, step));
 			sight = look();
 			StoreWatch.get().changed();
 			return Optional.empty();
@@ -177,54 +169,22 @@ final class CustomerDesk {
 		}, outcome::refused).schedule();
 	}
 
-	/** What undo would take back; empty for nothing. */
-	Optional<String> undoLabel() {
-		return Optional.ofNullable(history.getUndoOperation(context)).map(IUndoableOperation::getLabel);
-	}
-
-	/** What redo would make again; empty for nothing. */
-	Optional<String> redoLabel() {
-		return Optional.ofNullable(history.getRedoOperation(context)).map(IUndoableOperation::getLabel);
-	}
-
 	/** Undo and redo of the customers for a view. @param after told why nothing was done; empty if it was */
 	StepUndo.Steps steps(Consumer<Optional<String>> after) {
-		return new StepUndo.Steps() {
-
-			@Override
-			public Optional<String> label(boolean back) {
-				return back ? undoLabel() : redoLabel();
-			}
-
-			@Override
-			public void step(boolean back) {
-				CustomerDesk.this.step(back, after);
-			}
-		};
+		return history.steps((back, step) -> walk(back, step, after));
 	}
 
-	/** @param back whether the last step is taken back; otherwise it is made again @param after told why not, or nothing */
-	void step(boolean back, Consumer<Optional<String>> after) {
-		IUndoableOperation operation = back ? history.getUndoOperation(context) : history.getRedoOperation(context);
-		if (operation == null) {
-			return;
-		}
+	private void walk(boolean back, IUndoableOperation step, Consumer<Optional<String>> after) {
 		StoreJob.Task<IStatus> task = () -> {
-			try {
-				IStatus status = back ? history.undoOperation(operation, new NullProgressMonitor(), null)
-						: history.redoOperation(operation, new NullProgressMonitor(), null);
-				if (!status.isOK() && status.getCode() == CustomerOperation.OVERTAKEN) {
-					// it can never be done any more, and would bar those before it
-					history.replaceOperation(operation, new IUndoableOperation[0]);
-				}
-				sight = look();
-				StoreWatch.get().changed();
-				return status;
-			} catch (ExecutionException e) {
-				throw new IOException(e.getMessage(), e);
+			IStatus status = history.take(back, step, new NullProgressMonitor());
+			if (!status.isOK() && status.getCode() == CustomerOperation.OVERTAKEN) {
+				history.drop(step);
 			}
+			sight = look();
+			StoreWatch.get().changed();
+			return status;
 		};
-		new StoreJob<>(operation.getLabel(), task, status -> {
+		new StoreJob<>(step.getLabel(), task, status -> {
 			listeners.forEach(Runnable::run);
 			after.accept(status.isOK() ? Optional.empty() : Optional.of(status.getMessage()));
 		}, message -> after.accept(Optional.of(message))).schedule();

@@ -12,6 +12,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.frisket.orders.customers.Customer;
 import org.frisket.orders.customers.CustomerField;
+import org.frisket.ui.orders.internal.Named;
 
 /** What is known of a customer, to be read and changed. Holds no rules: those are the customer's. */
 final class CustomerForm {
@@ -28,14 +29,17 @@ final class CustomerForm {
 		area = new Composite(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().numColumns(2).spacing(8, 4).applyTo(area);
 		for (CustomerField field : CustomerField.values()) {
-			boolean lines = field == CustomerField.ADDRESS || field == CustomerField.AGREEMENT || field == CustomerField.NOTES;
+			boolean lines = field == CustomerField.ADDRESS || field == CustomerField.AGREEMENT
+					|| field == CustomerField.NOTES;
 			Label label = new Label(area, SWT.NONE);
 			label.setText(label(field));
 			GridDataFactory.fillDefaults().align(SWT.BEGINNING, lines ? SWT.BEGINNING : SWT.CENTER).applyTo(label);
 			Text text = new Text(area, SWT.BORDER | (lines ? SWT.MULTI | SWT.WRAP | SWT.V_SCROLL : SWT.SINGLE));
 			text.setData(field);
+			Named.as(label(field), text);
 			text.setTextLimit(field.longest());
-			GridDataFactory.fillDefaults().grab(true, false).hint(FIELD_PX, lines ? LINES_PX : SWT.DEFAULT).applyTo(text);
+			GridDataFactory.fillDefaults().grab(true, false).hint(FIELD_PX, lines ? LINES_PX : SWT.DEFAULT)
+					.applyTo(text);
 			text.addListener(SWT.Modify, event -> {
 				if (!filling) {
 					changed.run();
@@ -92,10 +96,15 @@ final class CustomerForm {
 	/** Whether anything is otherwise than it was shown. */
 	boolean isChanged() {
 		return shown != null
-				&& fields.entrySet().stream().anyMatch(each -> !plain(each.getValue().getText()).equals(shown.get(each.getKey())));
+				&& fields.entrySet().stream().anyMatch(each -> !plain(each.getValue().getText())
+				.equals(shown.get(each.getKey())));
 	}
 
-	/** The customer with what is typed. @throws IllegalArgumentException if it cannot be so; the message is for people */
+	/**
+	 * The customer with what is typed.
+	 *
+	 * @throws IllegalArgumentException if it cannot be so; the message is for people
+	 */
 	Customer typed() {
 		Customer typed = shown;
 		for (Map.Entry<CustomerField, Text> each : fields.entrySet()) {

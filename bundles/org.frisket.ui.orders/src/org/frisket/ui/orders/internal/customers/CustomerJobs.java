@@ -14,6 +14,7 @@ import org.frisket.orders.customers.Customer;
 import org.frisket.orders.customers.Customers;
 import org.frisket.studio.Studio;
 import org.frisket.ui.orders.internal.EntrySelection;
+import org.frisket.ui.orders.internal.Named;
 import org.frisket.ui.studio.StoreJob;
 
 /** The jobs of a customer, the latest number first; the selected one is published. */
@@ -33,6 +34,7 @@ final class CustomerJobs {
 		table = new Table(parent, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
 		table.setHeaderVisible(true);
 		table.setToolTipText(Messages.CustomersView_jobs);
+		Named.as(Messages.CustomersView_jobs, table);
 		String[] titles = { Messages.CustomersView_number, Messages.CustomersView_due, Messages.CustomersView_title };
 		for (int i = 0; i < titles.length; i++) {
 			TableColumn column = new TableColumn(table, i == 0 ? SWT.RIGHT : SWT.LEFT);

@@ -24,6 +24,7 @@ import org.frisket.orders.customers.Customer;
 import org.frisket.orders.customers.CustomerField;
 import org.frisket.orders.customers.LikeCustomers;
 import org.frisket.studio.NameKey;
+import org.frisket.ui.orders.internal.Named;
 import org.frisket.ui.studio.StepUndo;
 import org.frisket.ui.views.internal.TextKeys;
 
@@ -76,6 +77,7 @@ public final class CustomersView extends ViewPart {
 		GridLayoutFactory.fillDefaults().spacing(0, SPACE_PX).applyTo(half);
 		filter = new Text(half, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
 		filter.setMessage(Messages.CustomersView_filter);
+		Named.as(Messages.CustomersView_filter, filter);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(filter);
 		filter.addListener(SWT.Modify, event -> find());
 		filter.addListener(SWT.KeyDown, event -> {
@@ -86,6 +88,7 @@ public final class CustomersView extends ViewPart {
 		});
 		list = new Table(half, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
 		list.setToolTipText(Messages.CustomersView_name);
+		Named.as(Messages.CustomersView_name, list);
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(list);
 		TableColumn name = new TableColumn(list, SWT.NONE);
 		list.addListener(SWT.Resize, event -> name.setWidth(list.getClientArea().width));

@@ -28,7 +28,8 @@ final class NameDialog extends TitleAreaDialog {
 	private final Runnable done;
 
 	/** @param lines what will be, one a line @param name to be typed @param done what is done then */
-	NameDialog(Shell parent, String title, String message, List<String> lines, String name, String button, Runnable done) {
+	NameDialog(Shell parent, String title, String message, List<String> lines, String name, String button,
+			Runnable done) {
 		super(parent);
 		this.title = title;
 		this.message = message;

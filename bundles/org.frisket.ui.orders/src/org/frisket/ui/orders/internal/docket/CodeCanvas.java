@@ -3,8 +3,6 @@ package org.frisket.ui.orders.internal.docket;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.accessibility.AccessibleAdapter;
-import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
@@ -12,6 +10,7 @@ import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Outline;
 import org.frisket.orders.paper.JobCode;
+import org.frisket.ui.orders.internal.Named;
 
 /** The code of a job, so that it can be scanned off the screen: black on white in any theme. */
 final class CodeCanvas extends Canvas {
@@ -31,13 +30,7 @@ final class CodeCanvas extends Canvas {
 		side = text.isEmpty() ? 0 : (inner + 2 * JobCode.QUIET) * MODULE_PX;
 		GridDataFactory.swtDefaults().align(SWT.END, SWT.TOP).hint(side, side).exclude(side == 0).applyTo(this);
 		addListener(SWT.Paint, event -> paint(event.gc));
-		getAccessible().addAccessibleListener(new AccessibleAdapter() {
-
-			@Override
-			public void getName(AccessibleEvent event) {
-				event.result = NLS.bind(Messages.CodeCanvas_name, number);
-			}
-		});
+		Named.as(NLS.bind(Messages.CodeCanvas_name, number), this);
 	}
 
 	private void paint(GC gc) {

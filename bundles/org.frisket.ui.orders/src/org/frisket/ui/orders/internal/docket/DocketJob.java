@@ -1,7 +1,5 @@
 package org.frisket.ui.orders.internal.docket;
 
-import java.awt.image.BufferedImage;
-import java.awt.image.DataBufferInt;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
@@ -14,8 +12,6 @@ import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.osgi.util.NLS;
-import org.eclipse.swt.graphics.ImageData;
-import org.eclipse.swt.graphics.PaletteData;
 import org.eclipse.swt.widgets.Display;
 import org.frisket.geometry.Monitor;
 import org.frisket.orders.Entry;
@@ -28,6 +24,7 @@ import org.frisket.orders.paper.PaperForm;
 import org.frisket.orders.paper.ShownJob;
 import org.frisket.page.flow.Figures;
 import org.frisket.studio.Studio;
+import org.frisket.ui.orders.internal.Pictures;
 
 /** Reads a job and works it through for its docket. Each part is told when it is there, the quick ones first. */
 final class DocketJob extends Job {
@@ -67,7 +64,7 @@ final class DocketJob extends Job {
 			tell(seen, monitor);
 			Means means = Means.now();
 			PaperForm form = Means.form();
-			Monitor watch = Means.monitor(monitor);
+			Monitor watch = Pictures.monitor(monitor);
 			JobWork designed = JobWork.designed(stored.job(), means.work(), watch);
 			seen = seen.with(DocketFacts.of(designed, form), picture(designed, form), false);
 			tell(seen, monitor);
@@ -87,16 +84,7 @@ final class DocketJob extends Job {
 
 	private Optional<Sight.Picture> picture(JobWork work, PaperForm form) throws IOException {
 		return ShownJob.of(work.prepared(), width, PICTURE_HEIGHT_PX, density, new Figures(form.inches()))
-				.map(shown -> new Sight.Picture(data(shown.image()), density, shown.bar(), shown.text()));
-	}
-
-	private static ImageData data(BufferedImage image) {
-		ImageData data = new ImageData(image.getWidth(), image.getHeight(), 32, new PaletteData(0xff0000, 0xff00, 0xff));
-		int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
-		for (int y = 0; y < image.getHeight(); y++) {
-			data.setPixels(0, y, image.getWidth(), pixels, y * image.getWidth());
-		}
-		return data;
+				.map(shown -> new Sight.Picture(Pictures.data(shown.image()), density, shown.bar(), shown.text()));
 	}
 
 	private void tell(Sight sight, IProgressMonitor monitor) {

@@ -34,7 +34,8 @@ final class DocketLines {
 	private static final int PERCENT = 100;
 	/** Of a list; more would only be scrolled past, and stand on the printed docket. */
 	private static final int MOST = 40;
-	private static final DateTimeFormatter TIME = DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT);
+	private static final DateTimeFormatter TIME = DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM,
+			FormatStyle.SHORT);
 
 	private final Composite column;
 	private final Figures figures = new Figures(Means.form().inches());
@@ -67,10 +68,12 @@ final class DocketLines {
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(words);
 		label(words, String.valueOf(entry.number()), null)
 				.setFont(JFaceResources.getFont(JFaceResources.HEADER_FONT));
-		label(words, entry.title(), null).setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
+		label(words, entry.title(), null).setFont(JFaceResources.getFontRegistry()
+				.getBold(JFaceResources.DEFAULT_FONT));
 		new CodeCanvas(head, String.valueOf(entry.number()));
 		Composite rows = grid(2);
-		row(rows, Messages.DocketLines_customer, entry.customer().isEmpty() ? Messages.DocketLines_unknown : entry.customer());
+		row(rows, Messages.DocketLines_customer, entry.customer().isEmpty() ? Messages.DocketLines_unknown
+				: entry.customer());
 		row(rows, Messages.DocketLines_due, due(entry));
 		row(rows, Messages.DocketLines_stage, NLS.bind(Messages.DocketLines_stageSince, StageWords.of(entry.stage()),
 				TIME.format(entry.since().atZone(ZoneId.systemDefault()))));
@@ -103,7 +106,8 @@ final class DocketLines {
 		}
 		sight.picture().ifPresent(picture -> {
 			new PictureCanvas(column, picture);
-			label(column, Titles.joined(figures.size(sight.facts().get().width(), sight.facts().get().height()), picture.text()),
+			label(column, Titles.joined(figures.size(sight.facts().get().width(), sight.facts().get().height()),
+					picture.text()),
 					null);
 		});
 		if (sight.picture().isEmpty() && sight.facts().get().parts().isEmpty()) {
@@ -138,8 +142,10 @@ final class DocketLines {
 		}
 		heading(Messages.DocketLines_work);
 		for (DocketFacts.Work each : facts.work().subList(0, Math.min(MOST, facts.work().size()))) {
-			label(column, NLS.bind(Messages.DocketLines_workOf, new Object[] { each.stock(), each.operation(), each.tool() }), null);
-			Label second = label(column, Titles.joined(each.settings(), each.basis(), String.join(", ", each.places())), null); //$NON-NLS-1$
+			label(column, NLS.bind(Messages.DocketLines_workOf, new Object[] { each.stock(), each.operation(),
+					each.tool() }), null);
+			Label second = label(column,
+					Titles.joined(each.settings(), each.basis(), String.join(", ", each.places())), null); //$NON-NLS-1$
 			GridDataFactory.createFrom((GridData) second.getLayoutData()).indent(LEAST_PX / 4, 0)
 					.applyTo(second);
 		}
@@ -154,7 +160,8 @@ final class DocketLines {
 		Composite rows = grid(4);
 		for (DocketFacts.Sheet sheet : facts.sheets().subList(0, Math.min(MOST, facts.sheets().size()))) {
 			cells(rows, Titles.joined(sheet.name(), sheet.stock()), figures.size(sheet.width(), sheet.height()),
-					NLS.bind(Messages.DocketLines_used, sheet.parts(), Figures.number(sheet.utilisation() * PERCENT, 0)),
+					NLS.bind(Messages.DocketLines_used, sheet.parts(),
+					Figures.number(sheet.utilisation() * PERCENT, 0)),
 					Figures.time(sheet.seconds()));
 		}
 		more(facts.sheets().size());
@@ -176,9 +183,10 @@ final class DocketLines {
 		List<String> lines = new ArrayList<>();
 		for (StageChange change : sight.history()) {
 			lines.add(Titles.joined(
-					NLS.bind(Messages.DocketLines_change, StageWords.of(change.getFrom()), StageWords.of(change.getTo())),
-					change.getAt() == null ? "" : TIME.format(change.getAt().atZone(ZoneId.systemDefault())), change.getWho(), //$NON-NLS-1$
-					change.getRemark()));
+					NLS.bind(Messages.DocketLines_change, StageWords.of(change.getFrom()),
+					StageWords.of(change.getTo())),
+					change.getAt() == null ? "" : TIME.format(change.getAt().atZone(ZoneId.systemDefault())), //$NON-NLS-1$
+					change.getWho(), change.getRemark()));
 		}
 		latest(Messages.DocketLines_history, lines);
 	}

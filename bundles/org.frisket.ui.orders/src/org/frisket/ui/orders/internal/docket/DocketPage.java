@@ -84,7 +84,8 @@ final class DocketPage extends Composite {
 	private void fit() {
 		Control content = scroller.getContent();
 		if (content != null) {
-			scroller.setMinHeight(content.computeSize(Math.max(LEAST_PX, scroller.getClientArea().width), SWT.DEFAULT).y);
+			scroller.setMinHeight(content.computeSize(Math.max(LEAST_PX, scroller.getClientArea().width), SWT.DEFAULT)
+					.y);
 			scroller.getVerticalBar().setIncrement(3 * MARGIN_PX);
 		}
 	}

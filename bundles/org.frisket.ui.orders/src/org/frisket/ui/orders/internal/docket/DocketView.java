@@ -54,7 +54,8 @@ public final class DocketView extends ViewPart implements ISelectionListener {
 
 	/** The first of the jobs that are selected; empty if something else is. */
 	static Optional<Entry> entry(ISelection selection) {
-		return selection instanceof IStructuredSelection structured && structured.getFirstElement() instanceof Entry entry
+		return selection instanceof IStructuredSelection structured
+				&& structured.getFirstElement() instanceof Entry entry
 				? Optional.of(entry)
 				: Optional.empty();
 	}

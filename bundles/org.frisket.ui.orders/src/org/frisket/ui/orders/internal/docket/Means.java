@@ -3,8 +3,6 @@ package org.frisket.ui.orders.internal.docket;
 import java.io.IOException;
 import java.time.ZoneId;
 
-import org.eclipse.core.runtime.IProgressMonitor;
-import org.frisket.geometry.Monitor;
 import org.frisket.orders.paper.BookPapers;
 import org.frisket.orders.paper.JobWork;
 import org.frisket.orders.paper.PaperForm;
@@ -41,20 +39,5 @@ record Means(BookPapers papers, JobWork.Means work) {
 	static PaperForm form() {
 		boolean inches = LengthUnit.shown() == LengthUnit.INCH;
 		return new PaperForm(inches ? Paper.LETTER : Paper.A4, inches, ZoneId.systemDefault());
-	}
-
-	static Monitor monitor(IProgressMonitor monitor) {
-		return new Monitor() {
-
-			@Override
-			public boolean isCancelled() {
-				return monitor.isCanceled();
-			}
-
-			@Override
-			public void worked(double fraction) {
-				// nobody watches a docket being filled in
-			}
-		};
 	}
 }

@@ -29,6 +29,7 @@ import org.frisket.orders.paper.PaperForm;
 import org.frisket.orders.paper.Proof;
 import org.frisket.studio.Studio;
 import org.frisket.ui.orders.internal.OrderDesk;
+import org.frisket.ui.orders.internal.Pictures;
 import org.frisket.ui.studio.StoreWatch;
 
 /** Writes a paper of a job: the whole file or none, and only then the order book knows of it. */
@@ -114,13 +115,14 @@ final class PaperRun extends Job {
 		try {
 			Means means = Means.now();
 			JobWork work = means.papers().work(new OrderBook(Studio.folder()).open(entry.number()).job(), means.work(),
-					Means.monitor(monitor));
+					Pictures.monitor(monitor));
 			BookPapers.write(maker.of(work, Means.form()), file);
 			try {
 				means.papers().note(entry.number(), kind, file, OrderDesk.person());
 				tell(NLS.bind(Messages.PaperRun_written, PaperWords.of(kind), file), file);
 			} catch (IOException | OrderException e) {
-				tell(NLS.bind(Messages.PaperRun_notNoted, new Object[] { PaperWords.of(kind), file, e.getMessage() }), file);
+				tell(NLS.bind(Messages.PaperRun_notNoted, new Object[] { PaperWords.of(kind), file, e.getMessage() }),
+						file);
 			}
 			StoreWatch.get().changed();
 		} catch (CancellationException e) {

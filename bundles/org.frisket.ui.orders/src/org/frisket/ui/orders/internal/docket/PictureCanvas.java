@@ -2,13 +2,12 @@ package org.frisket.ui.orders.internal.docket;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.accessibility.AccessibleAdapter;
-import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
+import org.frisket.ui.orders.internal.Named;
 
 /** The picture of a job on white, with the bar by which lengths can be read off it. */
 final class PictureCanvas extends Canvas {
@@ -31,13 +30,7 @@ final class PictureCanvas extends Canvas {
 				.hint(2 * MARGIN_PX, height + 3 * MARGIN_PX + BAR_PX).applyTo(this);
 		addListener(SWT.Paint, event -> paint(event.gc));
 		addListener(SWT.Dispose, event -> image.dispose());
-		getAccessible().addAccessibleListener(new AccessibleAdapter() {
-
-			@Override
-			public void getName(AccessibleEvent event) {
-				event.result = picture.text();
-			}
-		});
+		Named.as(picture.text(), this);
 	}
 
 	private void paint(GC gc) {

@@ -25,6 +25,7 @@ import org.frisket.orders.paper.quote.QuoteSheet;
 import org.frisket.orders.paper.quote.StudioQuote;
 import org.frisket.ui.bench.internal.options.OptionForm;
 import org.frisket.ui.bench.internal.options.OptionMemory;
+import org.frisket.ui.orders.internal.Words;
 
 /** How the quote of a job is made: as the studio keeps it, or otherwise this once. It says at once what it comes to. */
 final class QuoteDialog extends TitleAreaDialog {
@@ -72,7 +73,8 @@ final class QuoteDialog extends TitleAreaDialog {
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(area);
 		if (!start.agreement().isBlank()) {
 			Label note = new Label(area, SWT.WRAP);
-			note.setText(NLS.bind(Messages.QuoteDialog_agreement, entry.customer(), start.agreement()).replace("&", "&&")); //$NON-NLS-1$ //$NON-NLS-2$
+			note.setText(NLS.bind(Messages.QuoteDialog_agreement, entry.customer(), start.agreement())
+					.replace("&", "&&")); //$NON-NLS-1$ //$NON-NLS-2$
 			GridDataFactory.fillDefaults().grab(true, false).hint(LINE_PX, SWT.DEFAULT).applyTo(note);
 		}
 		form = new OptionForm(area, new OptionMemory(InstanceScope.INSTANCE.getNode(NODE)), this::changed);
@@ -92,7 +94,7 @@ final class QuoteDialog extends TitleAreaDialog {
 	@Override
 	protected void createButtonsForButtonBar(Composite parent) {
 		createButton(parent, IDialogConstants.OK_ID, Messages.QuoteDialog_write, true);
-		createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false);
+		createButton(parent, IDialogConstants.CANCEL_ID, Words.CANCEL, false);
 		changed();
 	}
 
@@ -106,10 +108,11 @@ final class QuoteDialog extends TitleAreaDialog {
 		date = Optional.of(LocalDate.of(day.getYear(), day.getMonth() + 1, day.getDay()));
 		if (valid) {
 			try {
-				say(QuoteSheet.of(start.work().at(StudioQuote.rate(texts)), StudioQuote.rate(texts), StudioQuote.check(texts), date));
+				say(QuoteSheet.of(start.work().at(StudioQuote.rate(texts)), StudioQuote.rate(texts),
+						StudioQuote.check(texts), date));
 			} catch (IllegalArgumentException e) {
 				valid = false;
-				wrong = e.getMessage();
+				wrong = Words.sentence(String.valueOf(e.getMessage()));
 			}
 		}
 		setErrorMessage(wrong.isEmpty() ? null : wrong);
@@ -118,8 +121,11 @@ final class QuoteDialog extends TitleAreaDialog {
 	}
 
 	private void say(QuoteSheet sheet) {
-		String total = NLS.bind(Messages.QuoteDialog_total, sheet.sums().total().toPlainString(), sheet.currency().getCurrencyCode());
-		setMessage(sheet.isDraft() ? NLS.bind(Messages.QuoteDialog_draft, total, String.join(" ", sheet.gaps())) : total, //$NON-NLS-1$
+		String total = NLS.bind(Messages.QuoteDialog_total, sheet.sums().total().toPlainString(),
+				sheet.currency().getCurrencyCode());
+		setMessage(
+				sheet.isDraft() ? NLS.bind(Messages.QuoteDialog_draft, total, String.join(" ", sheet.gaps())) //$NON-NLS-1$
+						: total,
 				sheet.isDraft() ? IMessageProvider.WARNING : IMessageProvider.NONE);
 	}
 

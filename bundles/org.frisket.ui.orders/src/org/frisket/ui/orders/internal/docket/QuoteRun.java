@@ -61,7 +61,8 @@ final class QuoteRun {
 		PaperRun.place(view.getSite().getShell(), entry, PaperKind.QUOTE)
 				.ifPresent(file -> PaperRun.write(view, entry, PaperKind.QUOTE, file, (work, form) -> {
 					Optional<Rate> rate = StudioQuote.rate(dialog.texts());
-					QuoteSheet sheet = QuoteSheet.of(work.at(rate), rate, StudioQuote.check(dialog.texts()), dialog.date());
+					QuoteSheet sheet = QuoteSheet.of(work.at(rate), rate, StudioQuote.check(dialog.texts()),
+							dialog.date());
 					return out -> QuotePaper.write(sheet, form, out);
 				}));
 	}

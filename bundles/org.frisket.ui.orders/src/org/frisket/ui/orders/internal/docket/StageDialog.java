@@ -18,6 +18,8 @@ import org.frisket.model.Stage;
 import org.frisket.orders.Entry;
 import org.frisket.orders.StageStep;
 import org.frisket.orders.paper.StageWords;
+import org.frisket.ui.orders.internal.Named;
+import org.frisket.ui.orders.internal.Words;
 
 /** Which stage a job comes to, and why. */
 final class StageDialog extends Dialog {
@@ -52,11 +54,13 @@ final class StageDialog extends Dialog {
 		now.setText(NLS.bind(Messages.StageDialog_now, StageWords.of(entry.stage())));
 		list = new org.eclipse.swt.widgets.List(area, SWT.BORDER | SWT.SINGLE);
 		stages.forEach(each -> list.add(StageWords.of(each)));
+		Named.as(now.getText(), list);
 		list.select(next());
 		list.addListener(SWT.DefaultSelection, event -> okPressed());
 		GridDataFactory.fillDefaults().grab(true, true).hint(LINE_PX, SWT.DEFAULT).applyTo(list);
 		new Label(area, SWT.NONE).setText(Messages.StageDialog_remark);
 		text = new Text(area, SWT.BORDER);
+		Named.as(Messages.StageDialog_remark, text);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(text);
 		return area;
 	}
@@ -71,7 +75,7 @@ final class StageDialog extends Dialog {
 	@Override
 	protected void createButtonsForButtonBar(Composite parent) {
 		createButton(parent, IDialogConstants.OK_ID, Messages.StageDialog_ok, true);
-		createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false);
+		createButton(parent, IDialogConstants.CANCEL_ID, Words.CANCEL, false);
 	}
 
 	@Override

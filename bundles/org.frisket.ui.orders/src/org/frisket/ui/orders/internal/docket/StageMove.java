@@ -37,7 +37,8 @@ final class StageMove {
 		}, outcome -> {
 			if (outcome.against().isEmpty()) {
 				done(view, outcome.moved());
-			} else if (MessageDialog.open(MessageDialog.QUESTION, view.getSite().getShell(), Messages.StageMove_againstTitle,
+			} else if (MessageDialog.open(MessageDialog.QUESTION, view.getSite().getShell(),
+					Messages.StageMove_againstTitle,
 					outcome.against(), 0, Messages.StageMove_leave,
 					Messages.StageMove_anyway) == 1) {
 				anyway(view, entry, to, remark);
@@ -54,7 +55,8 @@ final class StageMove {
 	/** Back to the stage before the last change; the history tells of both. */
 	static void undo(DocketView view, Entry entry) {
 		OrderDesk.get().change(NLS.bind(Messages.StageMove_undoName, entry.number()),
-				() -> new JobStages.Moved(stages().undo(entry.number(), OrderDesk.person()), List.of()), now -> done(view, now),
+				() -> new JobStages.Moved(stages().undo(entry.number(), OrderDesk.person()), List.of()),
+				now -> done(view, now),
 				refused -> view.say(refused, null));
 	}
 
@@ -65,7 +67,8 @@ final class StageMove {
 	private static void done(DocketView view, JobStages.Moved moved) {
 		if (!view.page().isDisposed()) {
 			Entry now = moved.entry();
-			view.say(Stream.concat(Stream.of(NLS.bind(Messages.StageMove_done, now.number(), StageWords.of(now.stage()))),
+			view.say(Stream.concat(Stream.of(NLS.bind(Messages.StageMove_done, now.number(),
+					StageWords.of(now.stage()))),
 					moved.notes().stream()).collect(Collectors.joining("; ")), null); //$NON-NLS-1$
 			if (view.entry().filter(shown -> shown.number() == now.number()).isPresent()) {
 				view.show(now);

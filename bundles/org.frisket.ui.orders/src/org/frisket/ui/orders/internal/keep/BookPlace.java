@@ -16,6 +16,7 @@ import org.frisket.studio.StudioFolder;
 import org.frisket.ui.bench.JobPlace;
 import org.frisket.ui.bench.PlacedBench;
 import org.frisket.ui.orders.internal.OrderDesk;
+import org.frisket.ui.orders.internal.Words;
 import org.frisket.ui.studio.StoreWatch;
 
 /**
@@ -34,16 +35,12 @@ record BookPlace(Path studio, long number) implements JobPlace {
 		int space = known.indexOf(SEPARATOR);
 		try {
 			return space < 0 ? Optional.empty()
-					: Optional.of(new BookPlace(Path.of(known.substring(space + 1)), Long.parseLong(known.substring(0, space))));
+					: Optional.of(new BookPlace(Path.of(known.substring(space + 1)),
+					Long.parseLong(known.substring(0, space))));
 		} catch (IllegalArgumentException e) {
 			// written on another system, or by hand: there is no such job here
 			return Optional.empty();
 		}
-	}
-
-	/** What stands alone on the screen begins as a sentence. */
-	private static String sentence(OrderException e) {
-		return e.getMessage().substring(0, 1).toUpperCase() + e.getMessage().substring(1);
 	}
 
 	OrderBook book() {
@@ -78,7 +75,7 @@ record BookPlace(Path studio, long number) implements JobPlace {
 			StoredJob stored = book().open(number);
 			return new Held(JobFile.toBytes(stored.job()), Long.toString(stored.entry().revision()));
 		} catch (OrderException e) {
-			throw new IOException(sentence(e), e);
+			throw new IOException(Words.sentence(e.getMessage()), e);
 		}
 	}
 
@@ -92,7 +89,7 @@ record BookPlace(Path studio, long number) implements JobPlace {
 		} catch (JobChangedException e) {
 			throw new OvertakenException(e.getMessage(), e);
 		} catch (OrderException e) {
-			throw new IOException(sentence(e), e);
+			throw new IOException(Words.sentence(e.getMessage()), e);
 		}
 	}
 

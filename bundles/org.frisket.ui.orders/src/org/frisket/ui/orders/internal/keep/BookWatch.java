@@ -16,8 +16,8 @@ import org.frisket.ui.orders.internal.OrderDesk;
 import org.frisket.ui.studio.StoreJob;
 
 /**
- * Notices that another desk has saved the job of a bench. Where nothing was changed on the bench, what the other has saved
- * is shown at once; else it is said above the bench, with what can be done.
+ * Notices that another desk has saved the job of a bench. Where nothing was changed on the bench, what the other has
+ * saved is shown at once; else it is said above the bench, with what can be done.
  */
 final class BookWatch {
 

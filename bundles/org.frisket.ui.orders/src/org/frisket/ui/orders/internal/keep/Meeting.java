@@ -38,16 +38,21 @@ final class Meeting {
 		T run() throws Exception;
 	}
 
-	/** @param theirs what is in the order book now. @return whether all that is on the bench is in the order book then */
+	/**
+	 * @param theirs what is in the order book now
+	 * @return whether all that is on the bench is in the order book then
+	 */
 	boolean hold(Held theirs) {
 		try {
 			Job mine = bench.job();
 			byte[] base = bench.base();
-			// a copy of an older time that does not tell what it was made of: all that differs has to be chosen
-			Job before = base.length > 0 ? JobFile.load(base, place.name()) : theirs.job();
-			JobComparison comparison = work(() -> JobComparison.of(before, mine, theirs.job()));
-			List<Row> rows = comparison.rows(LengthText::of);
-			MergeDialog dialog = new MergeDialog(bench.shell(), place.name(), rows);
+			JobComparison comparison = work(() -> {
+				Job now = theirs.job(place.name());
+				// a copy of an older time that does not tell what it was made of: all that differs has to be chosen
+				return JobComparison.of(base.length > 0 ? JobFile.load(base, place.name()) : now, mine, now);
+			});
+			List<Row> rows = work(() -> comparison.rows(LengthText::of));
+			MergeDialog dialog = new MergeDialog(bench.shell(), place.name(), comparison, rows);
 			return switch (dialog.ask()) {
 			case MERGE -> {
 				Map<String, Side> choices = dialog.choices();

@@ -19,12 +19,14 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.frisket.orders.compare.Difference;
+import org.frisket.orders.compare.JobComparison;
 import org.frisket.orders.compare.Row;
 import org.frisket.orders.compare.Side;
+import org.frisket.ui.orders.internal.Named;
 
 /**
- * Shows what two desks have done to a job, thing by thing. Where they touch, the user chooses whose state holds; until then
- * it is what is in the order book, which others go by already.
+ * Shows what two desks have done to a job, thing by thing. Where they touch, the user chooses whose state holds; until
+ * then it is what is in the order book, which others go by already.
  */
 final class MergeDialog extends Dialog {
 
@@ -35,23 +37,28 @@ final class MergeDialog extends Dialog {
 
 	private static final int THEIRS_ID = IDialogConstants.CLIENT_ID + 1;
 	private static final int COPY_ID = IDialogConstants.CLIENT_ID + 2;
-	private static final int WIDTH_PX = 820;
-	private static final int HEIGHT_PX = 320;
-	private static final int[] COLUMNS_PX = { 190, 230, 230, 140 };
+	private static final int WIDTH_PX = 700;
+	private static final int HEIGHT_PX = 260;
+	private static final int SPACE_PX = 12;
+	private static final int[] COLUMNS_PX = { 160, 200, 200, 130 };
 	private static final int HOLDS = 3;
 
 	private final String job;
+	private final JobComparison comparison;
 	private final List<Row> rows;
 	private final Map<String, Side> choices = new HashMap<>();
 	private Answer answer = Answer.NOTHING;
 	private Table table;
+	private MergePictures pictures;
 	private Label whole;
 	private Button mine;
 	private Button theirs;
 
-	MergeDialog(Shell parent, String job, List<Row> rows) {
+	/** @param rows of the comparison */
+	MergeDialog(Shell parent, String job, JobComparison comparison, List<Row> rows) {
 		super(parent);
 		this.job = job;
+		this.comparison = comparison;
 		this.rows = rows;
 		rows.stream().filter(Row::touches).forEach(row -> choices.put(row.key(), Side.THEIRS));
 	}
@@ -84,8 +91,28 @@ final class MergeDialog extends Dialog {
 		intro.setText(choices.isEmpty() ? Messages.MergeDialog_apart
 				: NLS.bind(Messages.MergeDialog_touching, choices.size()));
 		GridDataFactory.fillDefaults().grab(true, false).hint(WIDTH_PX, SWT.DEFAULT).applyTo(intro);
-		table = new Table(area, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
+		Composite both = new Composite(area, SWT.NONE);
+		GridLayoutFactory.fillDefaults().numColumns(2).spacing(SPACE_PX, 0).applyTo(both);
+		GridDataFactory.fillDefaults().grab(true, true).applyTo(both);
+		words(both);
+		pictures = new MergePictures(both, comparison, rows, row -> {
+			table.select(rows.indexOf(row));
+			table.showSelection();
+			selected();
+		});
+		GridDataFactory.fillDefaults().align(SWT.FILL, SWT.BEGINNING).applyTo(pictures);
+		table.select(first());
+		selected();
+		return area;
+	}
+
+	private void words(Composite parent) {
+		Composite words = new Composite(parent, SWT.NONE);
+		GridLayoutFactory.fillDefaults().applyTo(words);
+		GridDataFactory.fillDefaults().grab(true, true).applyTo(words);
+		table = new Table(words, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
 		table.setHeaderVisible(true);
+		Named.as(NLS.bind(Messages.MergeDialog_title, job), table);
 		GridDataFactory.fillDefaults().grab(true, true).hint(WIDTH_PX, HEIGHT_PX).applyTo(table);
 		String[] titles = { Messages.MergeDialog_what, Messages.MergeDialog_mine, Messages.MergeDialog_theirs,
 				Messages.MergeDialog_holds };
@@ -99,20 +126,21 @@ final class MergeDialog extends Dialog {
 					holds(row) });
 		}
 		table.addListener(SWT.Selection, event -> selected());
-		whole = new Label(area, SWT.WRAP);
+		whole = new Label(words, SWT.WRAP);
 		GridDataFactory.fillDefaults().grab(true, false).hint(WIDTH_PX, SWT.DEFAULT).applyTo(whole);
-		Composite choice = new Composite(area, SWT.NONE);
+		Composite choice = new Composite(words, SWT.NONE);
 		GridLayoutFactory.fillDefaults().numColumns(2).applyTo(choice);
 		mine = side(choice, Messages.MergeDialog_mineHolds, Side.MINE);
 		theirs = side(choice, Messages.MergeDialog_theirsHolds, Side.THEIRS);
-		// the first that has to be decided
+	}
+
+	/** The first that has to be decided. */
+	private int first() {
 		int first = 0;
 		while (first < rows.size() - 1 && !choices.isEmpty() && !rows.get(first).touches()) {
 			first++;
 		}
-		table.select(first);
-		selected();
-		return area;
+		return first;
 	}
 
 	private Button side(Composite parent, String text, Side side) {
@@ -143,6 +171,7 @@ final class MergeDialog extends Dialog {
 		whole.setText(row == null ? "" : NLS.bind(Messages.MergeDialog_row, //$NON-NLS-1$
 				new Object[] { row.subject(), said(row.mine()), said(row.theirs()) }));
 		whole.getParent().layout(true, true);
+		pictures.select(row);
 	}
 
 	private static String said(Difference difference) {
@@ -156,7 +185,8 @@ final class MergeDialog extends Dialog {
 
 	private String holds(Row row) {
 		if (row.touches()) {
-			return choices.get(row.key()) == Side.MINE ? Messages.MergeDialog_choseMine : Messages.MergeDialog_choseTheirs;
+			return choices.get(row.key()) == Side.MINE ? Messages.MergeDialog_choseMine
+					: Messages.MergeDialog_choseTheirs;
 		}
 		return row.mine().isAny() && row.theirs().isAny() ? Messages.MergeDialog_both
 				: row.mine().isAny() ? Messages.MergeDialog_mine : Messages.MergeDialog_theirs;

@@ -17,6 +17,7 @@ final class Messages extends NLS {
 	public static String Meeting_copied;
 	public static String Meeting_copyNote;
 	public static String Meeting_failed;
+	public static String MergeCanvas_spoken;
 	public static String MergeDialog_added;
 	public static String MergeDialog_apart;
 	public static String MergeDialog_asBefore;
@@ -37,6 +38,10 @@ final class Messages extends NLS {
 	public static String MergeDialog_title;
 	public static String MergeDialog_touching;
 	public static String MergeDialog_what;
+	public static String MergePictures_drawing;
+	public static String MergePictures_legend;
+	public static String MergePictures_nothing;
+	public static String MergePictures_waiting;
 	public static String TakeInHandler_name;
 	public static String TakeInHandler_refused;
 

@@ -51,7 +51,8 @@ public final class OpenJobHandler extends AbstractHandler {
 	static void open(IWorkbenchWindow window, long number) throws ExecutionException {
 		try {
 			IWorkbenchPage page = window.getActivePage();
-			if (PlatformUI.getWorkbench().getPerspectiveRegistry().findPerspectiveWithId(Orders.BENCH_PERSPECTIVE_ID) != null) {
+			if (PlatformUI.getWorkbench().getPerspectiveRegistry()
+					.findPerspectiveWithId(Orders.BENCH_PERSPECTIVE_ID) != null) {
 				page = PlatformUI.getWorkbench().showPerspective(Orders.BENCH_PERSPECTIVE_ID, window);
 			}
 			page.openEditor(new PlaceInput(new BookPlace(Studio.folder().path(), number)), Bench.EDITOR_ID);

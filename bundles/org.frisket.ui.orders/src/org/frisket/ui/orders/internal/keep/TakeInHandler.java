@@ -16,25 +16,33 @@ import org.frisket.model.Job;
 import org.frisket.model.JobFile;
 import org.frisket.orders.Entry;
 import org.frisket.ui.bench.JobOnBench;
-import org.frisket.ui.bench.PlaceInput;
+import org.frisket.ui.bench.JobPlace;
 import org.frisket.ui.orders.internal.OrderDesk;
 
-/** Puts the job in front into the order book, as it is on the bench; the bench shows the job of the book from then on. */
+/**
+ * Puts the job in front into the order book, as it is on the bench; the bench shows the job of the book from then on.
+ */
 public final class TakeInHandler extends AbstractHandler {
 
 	@Override
 	public void setEnabled(Object evaluationContext) {
 		IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
-		IEditorPart editor = window == null || window.getActivePage() == null ? null : window.getActivePage().getActiveEditor();
-		setBaseEnabled(editor != null && !(editor.getEditorInput() instanceof PlaceInput)
-				&& Adapters.adapt(editor, JobOnBench.class) != null);
+		IEditorPart editor = window == null || window.getActivePage() == null ? null
+				: window.getActivePage().getActiveEditor();
+		setBaseEnabled(editor != null && canBeTaken(editor) && Adapters.adapt(editor, JobOnBench.class) != null);
+	}
+
+	/** What is kept in an order book already stays there. */
+	private static boolean canBeTaken(IEditorPart editor) {
+		JobPlace place = Adapters.adapt(editor.getEditorInput(), JobPlace.class);
+		return place != null && place.isLeftForFiles();
 	}
 
 	@Override
 	public Object execute(ExecutionEvent event) throws ExecutionException {
 		IEditorPart editor = HandlerUtil.getActiveEditor(event);
 		JobOnBench bench = editor == null ? null : Adapters.adapt(editor, JobOnBench.class);
-		if (bench == null || editor.getEditorInput() instanceof PlaceInput) {
+		if (bench == null || !canBeTaken(editor)) {
 			return null;
 		}
 		IWorkbenchWindow window = HandlerUtil.getActiveWorkbenchWindowChecked(event);

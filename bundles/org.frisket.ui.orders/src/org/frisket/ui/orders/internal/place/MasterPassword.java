@@ -9,8 +9,8 @@ import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.PlatformUI;
 
 /**
- * Locks kept passwords by a word that people are asked for, where the machine has no keyring. Of several locks it is the
- * last that is taken.
+ * Locks kept passwords by a word that people are asked for, where the machine has no keyring. Of several locks it is
+ * the last that is taken.
  */
 public final class MasterPassword extends PasswordProvider {
 

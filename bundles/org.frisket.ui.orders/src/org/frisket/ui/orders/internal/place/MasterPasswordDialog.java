@@ -12,6 +12,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
+import org.frisket.ui.orders.internal.Words;
 
 /** Asks for the word that locks kept passwords, or for a new one; whoever wants none of it may say so. */
 final class MasterPasswordDialog extends Dialog {
@@ -68,7 +69,7 @@ final class MasterPasswordDialog extends Dialog {
 		createButton(parent, IDialogConstants.OK_ID,
 				fresh ? Messages.MasterPasswordDialog_lock : Messages.MasterPasswordDialog_unlock, true);
 		createButton(parent, IDialogConstants.CANCEL_ID,
-				fresh ? Messages.MasterPasswordDialog_doNotKeep : IDialogConstants.CANCEL_LABEL, false);
+				fresh ? Messages.MasterPasswordDialog_doNotKeep : Words.CANCEL, false);
 		check();
 	}
 

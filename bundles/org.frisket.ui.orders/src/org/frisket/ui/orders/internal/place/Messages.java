@@ -27,6 +27,8 @@ final class Messages extends NLS {
 	public static String OrderBookPage_try;
 	public static String OrderBookPage_trying;
 	public static String OrderBookPage_user;
+	public static String PersonPage_name;
+	public static String PersonPage_note;
 	public static String Place_changing;
 	public static String Place_works;
 	public static String Place_worksEmpty;

@@ -114,7 +114,8 @@ public final class OrderBookPage extends PreferencePage implements IWorkbenchPre
 		more = address.more();
 		inFolder.setSelection(before.isEmpty());
 		onServer.setSelection(before.isPresent());
-		server.setText(before.isPresent() && address.isWhole() ? Databases.withoutSecrets(address.server()) : address.server());
+		server.setText(before.isPresent() && address.isWhole() ? Databases.withoutSecrets(address.server())
+				: address.server());
 		database.setText(address.database());
 		user.setText(address.user());
 		check();
@@ -164,7 +165,8 @@ public final class OrderBookPage extends PreferencePage implements IWorkbenchPre
 		tryOut.setEnabled(false);
 		setErrorMessage(null);
 		news.setText(Messages.OrderBookPage_trying);
-		new StoreJob<>(Messages.OrderBookPage_trying, () -> Place.look(address, typed), this::tried, this::refused).schedule();
+		new StoreJob<>(Messages.OrderBookPage_trying, () -> Place.look(address, typed), this::tried, this::refused)
+				.schedule();
 	}
 
 	private void tried(String words) {
@@ -209,7 +211,8 @@ public final class OrderBookPage extends PreferencePage implements IWorkbenchPre
 	}
 
 	private static void apply(StudioFolder studio, Optional<String> address, Optional<String> typed, boolean keeps,
-			boolean changes, boolean copies, IProgressMonitor monitor) throws InvocationTargetException, InterruptedException {
+			boolean changes, boolean copies, IProgressMonitor monitor) throws InvocationTargetException,
+			InterruptedException {
 		try {
 			if (address.isPresent() && typed.isPresent()) {
 				// before it is used, and kept only when it did work

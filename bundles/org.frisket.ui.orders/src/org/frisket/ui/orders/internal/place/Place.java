@@ -48,8 +48,8 @@ final class Place {
 	}
 
 	/**
-	 * Has all desks of a studio use another database from now on. The one before stays as it is, and if anything goes wrong
-	 * it is the one that is used.
+	 * Has all desks of a studio use another database from now on. The one before stays as it is, and if anything goes
+	 * wrong it is the one that is used.
 	 *
 	 * @param address empty for the one in the studio's folder
 	 * @param copy    whether all that is kept now goes along; there must be nothing in the other then

@@ -22,7 +22,8 @@ public record ServerAddress(String server, String database, String user, String 
 
 	private static final String BEGINS = "jdbc:postgresql://"; //$NON-NLS-1$
 	private static final Pattern PARTS = Pattern.compile(Pattern.quote(BEGINS) + "([^/?]+)/([^/?]*)(?:\\?(.*))?"); //$NON-NLS-1$
-	private static final Pattern SERVER = Pattern.compile("[\\p{L}\\p{N}._-]+(:\\d{1,5})?|\\[[0-9a-fA-F:.]+\\](:\\d{1,5})?"); //$NON-NLS-1$
+	private static final Pattern SERVER = Pattern
+			.compile("[\\p{L}\\p{N}._-]+(:\\d{1,5})?|\\[[0-9a-fA-F:.]+\\](:\\d{1,5})?"); //$NON-NLS-1$
 	private static final String USER = "user="; //$NON-NLS-1$
 
 	public ServerAddress {

@@ -140,7 +140,8 @@ final class ChartCanvas extends Canvas {
 			int width = Math.max(1, MARGIN_PX + (int) Math.round(box.x() + box.width()) - x);
 			int height = Math.max(1, MARGIN_PX + (int) Math.round(box.y() + box.height()) - y);
 			// what lies behind must not be read as a part of the pattern
-			gc.setBackground((box.pattern() == Pattern.SOLID ? ThemeColour.BENCH_ACCENT : ThemeColour.BENCH_SHEET).colour());
+			gc.setBackground((box.pattern() == Pattern.SOLID ? ThemeColour.BENCH_ACCENT : ThemeColour.BENCH_SHEET)
+			.colour());
 			gc.fillRectangle(x, y, width, height);
 			gc.setForeground(ThemeColour.BENCH_INK.colour());
 			for (Pattern.Stroke stroke : box.pattern().strokes(x, y, width, height, STEP_PX)) {

@@ -35,6 +35,7 @@ import org.frisket.page.flow.Figures;
 import org.frisket.prepare.layout.Paper;
 import org.frisket.studio.Studio;
 import org.frisket.studio.StudioFolder;
+import org.frisket.ui.orders.internal.Named;
 import org.frisket.ui.orders.internal.OrderDesk;
 import org.frisket.ui.studio.StoreJob;
 
@@ -62,6 +63,7 @@ public final class ReportsView extends ViewPart {
 		GridLayoutFactory.fillDefaults().margins(SPACE_PX, SPACE_PX).spacing(SPACE_PX, SPACE_PX).applyTo(area);
 		choice = new Combo(area, SWT.READ_ONLY | SWT.DROP_DOWN);
 		choice.setToolTipText(Messages.ReportsView_choice);
+		Named.as(Messages.ReportsView_choice, choice);
 		sources.forEach(source -> choice.add(source.title()));
 		choice.select(0);
 		choice.addListener(SWT.Selection, event -> read());
@@ -75,6 +77,7 @@ public final class ReportsView extends ViewPart {
 		scroll.addListener(SWT.Resize, event -> fit());
 		table = new Table(area, SWT.BORDER | SWT.FULL_SELECTION);
 		table.setHeaderVisible(true);
+		Named.as(() -> report == null ? "" : report.title(), table); //$NON-NLS-1$
 		GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, TABLE_PX).applyTo(table);
 		notice = new Label(area, SWT.NONE);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(notice);

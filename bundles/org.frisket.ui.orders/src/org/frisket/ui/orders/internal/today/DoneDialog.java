@@ -22,6 +22,8 @@ import org.frisket.orders.work.PlannedRun;
 import org.frisket.orders.work.RunMark;
 import org.frisket.orders.work.RunPiece;
 import org.frisket.orders.work.Step;
+import org.frisket.ui.orders.internal.Named;
+import org.frisket.ui.orders.internal.Words;
 
 /** Asks what was done of a run; filled in as if all went as planned. */
 final class DoneDialog extends Dialog {
@@ -55,18 +57,22 @@ final class DoneDialog extends Dialog {
 	@Override
 	protected void configureShell(Shell shell) {
 		super.configureShell(shell);
-		shell.setText(NLS.bind(draft.step() == Step.PRINT ? Messages.DoneDialog_printed : Messages.DoneDialog_cut, run.number()));
+		shell.setText(NLS.bind(draft.step() == Step.PRINT ? Messages.DoneDialog_printed : Messages.DoneDialog_cut,
+				run.number()));
 	}
 
 	@Override
 	protected Control createDialogArea(Composite parent) {
 		Composite area = (Composite) super.createDialogArea(parent);
-		GridLayoutFactory.fillDefaults().numColumns(3).margins(MARGIN_PX, MARGIN_PX).spacing(MARGIN_PX, SPACE_PX).applyTo(area);
+		GridLayoutFactory.fillDefaults().numColumns(3).margins(MARGIN_PX, MARGIN_PX).spacing(MARGIN_PX, SPACE_PX)
+				.applyTo(area);
 		read.cautions().stream().findFirst().ifPresent(caution -> note(area, caution));
 		pieces(area);
 		draft.used().forEach((of, amount) -> {
-			label(area, NLS.bind(Messages.DoneDialog_used, read.name(of)));
+			String name = NLS.bind(Messages.DoneDialog_used, read.name(of));
+			label(area, name);
 			Spinner used = spinner(area, amount.movePointRight(DECIMALS).intValue(), MOST * 1000);
+			Named.as(name, used);
 			used.setDigits(DECIMALS);
 			used.setIncrement(1000);
 			used.addListener(SWT.Modify, event -> draft.use(of, BigDecimal.valueOf(used.getSelection(), DECIMALS)));
@@ -74,6 +80,7 @@ final class DoneDialog extends Dialog {
 		});
 		label(area, Messages.DoneDialog_time);
 		Text time = text(area);
+		Named.as(Messages.DoneDialog_time, time);
 		time.setMessage(Messages.DoneDialog_timeHint);
 		time.addListener(SWT.Modify, event -> {
 			draft.time(time.getText());
@@ -81,6 +88,7 @@ final class DoneDialog extends Dialog {
 		});
 		label(area, Messages.DoneDialog_remark);
 		Text remark = text(area);
+		Named.as(Messages.DoneDialog_remark, remark);
 		remark.addListener(SWT.Modify, event -> draft.remark(remark.getText()));
 		Button rest = box(area, Messages.DoneDialog_rest);
 		rest.addListener(SWT.Selection, event -> draft.restToCome(rest.getSelection()));
@@ -101,9 +109,11 @@ final class DoneDialog extends Dialog {
 		for (int i = 0; i < draft.pieces().size(); i++) {
 			int place = i;
 			RunPiece piece = draft.pieces().get(i);
-			label(area, NLS.bind(Messages.DoneDialog_piece,
-					new Object[] { piece.number(), piece.title(), read.name(piece.of()) }));
+			String name = NLS.bind(Messages.DoneDialog_piece,
+					new Object[] { piece.number(), piece.title(), read.name(piece.of()) });
+			label(area, name);
 			Spinner good = spinner(area, draft.made(i), piece.left(draft.step()));
+			Named.as(Messages.DoneDialog_made + ": " + name, good); //$NON-NLS-1$
 			made.add(good);
 			good.addListener(SWT.Modify, event -> {
 				if (good.getSelection() != draft.made(place)) {
@@ -111,6 +121,7 @@ final class DoneDialog extends Dialog {
 				}
 			});
 			Spinner bad = spinner(area, 0, MOST);
+			Named.as(Messages.DoneDialog_spoiled + ": " + name, bad); //$NON-NLS-1$
 			bad.addListener(SWT.Modify, event -> {
 				draft.spoil(place, bad.getSelection());
 				made.get(place).setSelection(draft.made(place));
@@ -153,7 +164,7 @@ final class DoneDialog extends Dialog {
 	@Override
 	protected void createButtonsForButtonBar(Composite parent) {
 		createButton(parent, IDialogConstants.OK_ID, Messages.DoneDialog_ok, true);
-		createButton(parent, IDialogConstants.CANCEL_ID, IDialogConstants.CANCEL_LABEL, false);
+		createButton(parent, IDialogConstants.CANCEL_ID, Words.CANCEL, false);
 	}
 
 	private void check() {

@@ -63,7 +63,8 @@ final class LayTogether extends Job {
 					LayerLimits.byStock(StockLimits.ofStudio()));
 			LayingChoices choices = LayingChoices.of(null);
 			Gang.Laid laid = gang.lay(numbers, choices, Budget.seconds(SECONDS, choices.seed()),
-					plan -> progress.subTask(NLS.bind(Messages.LayTogether_best, plan.sheets().size())), progress::isCanceled);
+					plan -> progress.subTask(NLS.bind(Messages.LayTogether_best, plan.sheets().size())),
+					progress::isCanceled);
 			if (progress.isCanceled()) {
 				return Status.CANCEL_STATUS;
 			}

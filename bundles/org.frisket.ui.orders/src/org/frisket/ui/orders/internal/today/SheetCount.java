@@ -66,7 +66,8 @@ final class SheetCount extends Job {
 		String words;
 		try {
 			SheetPlan plan = new Gang(Studio.folder(), Clock.systemUTC(), new JobPreparer(FontLibraries.installed()),
-					LayerLimits.byStock(StockLimits.ofStudio())).estimate(asked, LayingChoices.of(null), progress::isCanceled);
+					LayerLimits.byStock(StockLimits.ofStudio())).estimate(asked, LayingChoices.of(null),
+					progress::isCanceled);
 			words = plan.sheets().size() == 1 ? Messages.SheetCount_one
 					: NLS.bind(Messages.SheetCount_sheets, plan.sheets().size());
 		} catch (CancellationException calledOff) {

@@ -11,13 +11,16 @@ import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.window.Window;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.PartInitException;
 import org.frisket.orders.work.PlannedRun;
 import org.frisket.orders.work.RunBook;
 import org.frisket.orders.work.RunMark;
 import org.frisket.orders.work.RunResult;
 import org.frisket.studio.Studio;
+import org.frisket.ui.orders.internal.OpenJob;
 import org.frisket.ui.orders.internal.OrderDesk;
 import org.frisket.ui.studio.StoreJob;
+import org.frisket.ui.views.Views;
 
 /** What can be done with what is to be done today. */
 final class TodayActions {
@@ -53,7 +56,8 @@ final class TodayActions {
 
 			@Override
 			public void ruledOut(String why) {
-				if (MessageDialog.openQuestion(shell(), Messages.TodayActions_rule, NLS.bind(Messages.TodayActions_anyway, why))) {
+				if (MessageDialog.openQuestion(shell(), Messages.TodayActions_rule,
+						NLS.bind(Messages.TodayActions_anyway, why))) {
 					lay(numbers, true);
 				}
 			}
@@ -69,12 +73,22 @@ final class TodayActions {
 	/** Opens the run, or the job, under the cursor. */
 	void open() {
 		Optional<PlannedRun> run = view.job().isPresent() ? Optional.empty() : view.run();
-		run.ifPresentOrElse(this::open, () -> view.job().ifPresent(
-				number -> new JobOpener(view.getSite()).open(number, view::say)));
+		run.ifPresentOrElse(this::open, () -> view.job().ifPresent(this::open));
 	}
 
 	private void open(PlannedRun run) {
-		new JobOpener(view.getSite()).open(run.job(), view::say);
+		open(run.job());
+	}
+
+	/** With its sheets before it. */
+	private void open(long number) {
+		if (OpenJob.run(view.getSite(), number, view::say)) {
+			try {
+				view.getSite().getPage().showView(Views.SHEETS_ID);
+			} catch (PartInitException cannot) {
+				view.say(String.valueOf(cannot.getMessage()));
+			}
+		}
 	}
 
 	/** Asks what was done of the run under the cursor. */
@@ -93,7 +107,8 @@ final class TodayActions {
 	/** The run under the cursor comes to nothing. */
 	void callOff() {
 		view.run().ifPresentOrElse(run -> {
-			if (MessageDialog.openQuestion(shell(), Messages.TodayActions_off, NLS.bind(Messages.TodayActions_offAsk, run.number()))) {
+			if (MessageDialog.openQuestion(shell(), Messages.TodayActions_off,
+					NLS.bind(Messages.TodayActions_offAsk, run.number()))) {
 				say(run.number(), RunMark.off(run));
 			}
 		}, () -> view.say(Messages.TodayActions_noRun));
@@ -125,8 +140,10 @@ final class TodayActions {
 
 	private void told(String what, RunResult result) {
 		view.setUndoable(!said.isEmpty());
-		String moves = result.moves().stream().map(move -> Long.toString(move.number())).collect(Collectors.joining(", ")); //$NON-NLS-1$
-		view.tell(NLS.bind(what, result.run().number()) + (moves.isEmpty() ? "" : NLS.bind(Messages.TodayActions_moves, moves)) //$NON-NLS-1$
+		String moves = result.moves().stream().map(move -> Long.toString(move.number()))
+				.collect(Collectors.joining(", ")); //$NON-NLS-1$
+		view.tell(NLS.bind(what, result.run().number())
+				+ (moves.isEmpty() ? "" : NLS.bind(Messages.TodayActions_moves, moves)) //$NON-NLS-1$
 				+ (result.notes().isEmpty() ? "" : "\n" + String.join("\n", result.notes()))); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$
 	}
 

@@ -23,6 +23,7 @@ import org.frisket.orders.work.PlannedRun;
 import org.frisket.orders.work.RunTime;
 import org.frisket.orders.work.Today;
 import org.frisket.orders.work.TodayLine;
+import org.frisket.ui.orders.internal.Named;
 
 /** What is to be printed, cut or finished: runs first, then jobs under the stock they need. */
 final class TodayColumn {
@@ -59,8 +60,10 @@ final class TodayColumn {
 		head = new Label(area, SWT.NONE);
 		head.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
 		GridDataFactory.fillDefaults().grab(true, false).indent(2 * SPACE_PX, SPACE_PX).applyTo(head);
-		tree = new Tree(area, SWT.SINGLE | SWT.BORDER | SWT.V_SCROLL | SWT.H_SCROLL | (picks == null ? SWT.NONE : SWT.CHECK));
+		tree = new Tree(area, SWT.SINGLE | SWT.BORDER | SWT.V_SCROLL | SWT.H_SCROLL | (picks == null ? SWT.NONE
+				: SWT.CHECK));
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(tree);
+		Named.as(head::getText, tree);
 		tree.addListener(SWT.Selection, this::selected);
 		tree.addListener(SWT.FocusIn, event -> client.moved(this));
 		tree.addListener(SWT.DefaultSelection, event -> client.opened());
@@ -136,7 +139,8 @@ final class TodayColumn {
 			if (item.getData() instanceof TodayLine line) {
 				item.setChecked(picks.has(line));
 			} else {
-				long picked = List.of(item.getItems()).stream().filter(child -> child.getData() instanceof TodayLine line
+				long picked = List.of(item.getItems()).stream()
+						.filter(child -> child.getData() instanceof TodayLine line
 						&& picks.has(line)).count();
 				item.setChecked(picked > 0);
 				item.setGrayed(picked > 0 && picked < item.getItemCount());
@@ -160,7 +164,8 @@ final class TodayColumn {
 		Entry entry = line.entry();
 		String who = entry.customer().isEmpty() ? entry.title()
 				: NLS.bind(Messages.TodayColumn_for, entry.title(), entry.customer());
-		String due = entry.due().map(DAY::format).map(day -> today.presses(entry) ? NLS.bind(Messages.TodayColumn_presses, day) : day)
+		String due = entry.due().map(DAY::format).map(day -> today.presses(entry)
+				? NLS.bind(Messages.TodayColumn_presses, day) : day)
 				.orElse(Messages.TodayColumn_noDay);
 		if (!pieces) {
 			return NLS.bind(Messages.TodayColumn_finish, new Object[] { entry.number(), who, entry.quantity(), due });

@@ -16,7 +16,8 @@ public final class TodayHandler extends AbstractHandler implements IExecutableEx
 	private Consumer<TodayActions> action;
 
 	@Override
-	public void setInitializationData(IConfigurationElement element, String property, Object data) throws CoreException {
+	public void setInitializationData(IConfigurationElement element, String property,
+			Object data) throws CoreException {
 		action = switch (String.valueOf(data)) {
 		case "layTogether" -> TodayActions::layTogether; //$NON-NLS-1$
 		case "done" -> TodayActions::done; //$NON-NLS-1$

@@ -31,7 +31,9 @@ import org.frisket.ui.orders.internal.EntrySelection;
 import org.frisket.ui.orders.internal.OrderDesk;
 import org.frisket.ui.studio.StoreJob;
 
-/** What is to be printed, cut and finished today; what is picked is laid together, and a run that is done is said to be. */
+/**
+ * What is to be printed, cut and finished today; what is picked is laid together, and a run that is done is said to be.
+ */
 public final class TodayView extends ViewPart {
 
 	private static final String CONTEXT_ID = "org.frisket.ui.orders.today.context"; //$NON-NLS-1$
@@ -164,7 +166,8 @@ public final class TodayView extends ViewPart {
 		StackLayout layout = (StackLayout) pages.getLayout();
 		layout.topControl = today.isEmpty() ? empty : columns;
 		pages.layout();
-		say(caution, today.cut().isEmpty() && today.runs().isEmpty() ? "" : read.cautions().stream().findFirst().orElse("")); //$NON-NLS-1$ //$NON-NLS-2$
+		say(caution, today.cut().isEmpty() && today.runs().isEmpty() ? "" //$NON-NLS-1$
+				: read.cautions().stream().findFirst().orElse("")); //$NON-NLS-1$
 		caution.setToolTipText(String.join("\n", read.cautions())); //$NON-NLS-1$
 		say(notice, Stream.concat(Stream.of(told), today.problems().stream()).filter(text -> !text.isEmpty())
 				.collect(Collectors.joining("\n"))); //$NON-NLS-1$

@@ -5,6 +5,8 @@ import org.eclipse.osgi.util.NLS;
 final class Messages extends NLS {
 
 	public static String DueMove_name;
+	public static String DueMoves_name;
+	public static String WeekAccess_card;
 	public static String WeekStrip_late;
 	public static String WeekStrip_lateHead;
 	public static String WeekStrip_laterHead;
@@ -13,7 +15,6 @@ final class Messages extends NLS {
 	public static String WeekStrip_spoken;
 	public static String WeekStrip_today;
 	public static String WeekView_empty;
-	public static String WeekView_noOpen;
 	public static String WeekView_reading;
 
 	static {

@@ -102,12 +102,8 @@ final class WeekPainter {
 		gc.setBackground(strip.getBackground());
 		gc.fillRectangle(place.x - SPACE_PX / 2, 0, place.width + SPACE_PX, place.height - SPACE_PX);
 		gc.setFont(today ? bold : plain);
-		String word = switch (column.kind()) {
-		case LATE -> Messages.WeekStrip_lateHead;
-		case LATER -> Messages.WeekStrip_laterHead;
-		case DAY -> day(column.day().orElseThrow());
-		};
-		String head = today ? NLS.bind(Messages.WeekStrip_today, word) : word;
+		String word = word(column);
+		String head = title(plan, column);
 		int jobs = column.jobs().size() + column.more();
 		String count = jobs == 0 ? "" : String.valueOf(jobs); //$NON-NLS-1$
 		// well apart from the head of the next column
@@ -123,6 +119,20 @@ final class WeekPainter {
 		} else {
 			gc.drawLine(place.x, rule, place.x + place.width, rule);
 		}
+	}
+
+	/** What a column is called; that of today says so. */
+	static String title(WeekPlan plan, WeekPlan.Column column) {
+		String word = word(column);
+		return column.day().filter(plan.today()::equals).isPresent() ? NLS.bind(Messages.WeekStrip_today, word) : word;
+	}
+
+	private static String word(WeekPlan.Column column) {
+		return switch (column.kind()) {
+		case LATE -> Messages.WeekStrip_lateHead;
+		case LATER -> Messages.WeekStrip_laterHead;
+		case DAY -> day(column.day().orElseThrow());
+		};
 	}
 
 	private static String day(LocalDate day) {
@@ -142,7 +152,8 @@ final class WeekPainter {
 		if (column.more() > 0) {
 			Rectangle place = card(new WeekPlan.Place(index, jobs.size()));
 			gc.setFont(plain);
-			gc.drawText(shortened(gc, NLS.bind(Messages.WeekStrip_more, column.more()), place.width), place.x, place.y, true);
+			gc.drawText(shortened(gc, NLS.bind(Messages.WeekStrip_more, column.more()), place.width), place.x, place.y,
+					true);
 		}
 	}
 

@@ -4,22 +4,15 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
-import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.accessibility.ACC;
-import org.eclipse.swt.accessibility.AccessibleAdapter;
-import org.eclipse.swt.accessibility.AccessibleControlAdapter;
-import org.eclipse.swt.accessibility.AccessibleControlEvent;
-import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.frisket.orders.Entry;
-import org.frisket.orders.paper.Days;
-import org.frisket.orders.paper.StageWords;
 import org.frisket.orders.week.WeekPlan;
+import org.frisket.ui.orders.internal.ListAccess;
 
 /** The week as columns of cards. Only what is seen is painted, however much is due. */
 public final class WeekStrip extends Canvas {
@@ -39,6 +32,7 @@ public final class WeekStrip extends Canvas {
 	private static final int STILL_PX = 5;
 
 	private final Client client;
+	private final ListAccess access;
 	private final WeekPainter painter = new WeekPainter(this);
 	private WeekPlan plan = WeekPlan.of(List.of(), LocalDate.EPOCH);
 	private String hint = ""; //$NON-NLS-1$
@@ -55,7 +49,8 @@ public final class WeekStrip extends Canvas {
 		addListener(SWT.MouseDown, this::mouseDown);
 		addListener(SWT.MouseMove, this::mouseMove);
 		addListener(SWT.MouseUp, this::mouseUp);
-		addListener(SWT.MouseDoubleClick, event -> at(event.x, event.y).ifPresent(place -> client.opened(plan.job(place))));
+		addListener(SWT.MouseDoubleClick, event -> at(event.x, event.y)
+				.ifPresent(place -> client.opened(plan.job(place))));
 		addListener(SWT.KeyDown, this::key);
 		addListener(SWT.FocusIn, event -> redraw());
 		addListener(SWT.FocusOut, event -> redraw());
@@ -65,7 +60,7 @@ public final class WeekStrip extends Canvas {
 			}
 		}));
 		getVerticalBar().addListener(SWT.Selection, event -> redraw());
-		describe();
+		access = ListAccess.install(this, new WeekAccess(this));
 	}
 
 	/** @param hint said where nothing is listed */
@@ -79,11 +74,13 @@ public final class WeekStrip extends Canvas {
 	}
 
 	private void fit() {
-		int rows = plan.columns().stream().mapToInt(column -> column.jobs().size() + (column.more() > 0 ? 1 : 0)).max().orElse(0);
+		int rows = plan.columns().stream().mapToInt(column -> column.jobs().size() + (column.more() > 0 ? 1 : 0)).max()
+				.orElse(0);
 		int page = Math.max(1, getClientArea().height - painter.headHeight());
 		int all = rows * painter.cardHeight();
 		getVerticalBar().setVisible(all > page);
-		getVerticalBar().setValues(Math.min(getVerticalBar().getSelection(), Math.max(0, all - page)), 0, Math.max(1, all),
+		getVerticalBar().setValues(Math.min(getVerticalBar().getSelection(), Math.max(0, all - page)), 0,
+				Math.max(1, all),
 				Math.min(page, Math.max(1, all)), painter.cardHeight(), page);
 		redraw();
 	}
@@ -95,6 +92,16 @@ public final class WeekStrip extends Canvas {
 
 	public WeekPlan plan() {
 		return plan;
+	}
+
+	/** Where the job that is selected here is; empty for none. */
+	Optional<WeekPlan.Place> place() {
+		return Optional.ofNullable(selected);
+	}
+
+	/** What those are told who listen. @param child a card from 0; -1 for the selected one */
+	public String said(int child) {
+		return access.said(child);
 	}
 
 	/** The job that is selected here. */
@@ -119,7 +126,7 @@ public final class WeekStrip extends Canvas {
 			if (tell) {
 				client.selected(plan.job(place));
 			}
-			getAccessible().setFocus(ACC.CHILDID_SELF);
+			access.moved();
 		}
 		redraw();
 	}
@@ -224,27 +231,5 @@ public final class WeekStrip extends Canvas {
 		} else {
 			plan.beside(selected, step).ifPresent(place -> select(place, true));
 		}
-	}
-
-	private void describe() {
-		getAccessible().addAccessibleListener(new AccessibleAdapter() {
-
-			@Override
-			public void getName(AccessibleEvent event) {
-				event.result = selected().map(WeekStrip::spoken).orElse(Messages.WeekStrip_name);
-			}
-		});
-		getAccessible().addAccessibleControlListener(new AccessibleControlAdapter() {
-
-			@Override
-			public void getRole(AccessibleControlEvent event) {
-				event.detail = ACC.ROLE_LIST;
-			}
-		});
-	}
-
-	private static String spoken(Entry entry) {
-		return NLS.bind(Messages.WeekStrip_spoken, new Object[] { entry.number(), entry.title(), entry.customer(),
-				StageWords.of(entry.stage()), entry.due().map(Days::whole).orElse("") }); //$NON-NLS-1$
 	}
 }

@@ -1,24 +1,18 @@
 package org.frisket.ui.orders.internal.week;
 
 import java.time.LocalDate;
-import java.util.Map;
 
-import org.eclipse.core.commands.Command;
-import org.eclipse.core.commands.ParameterizedCommand;
-import org.eclipse.core.commands.common.CommandException;
-import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.viewers.ISelection;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.ISelectionListener;
 import org.eclipse.ui.IWorkbenchPart;
-import org.eclipse.ui.commands.ICommandService;
-import org.eclipse.ui.handlers.IHandlerService;
 import org.eclipse.ui.part.ViewPart;
 import org.frisket.orders.Entry;
 import org.frisket.orders.week.WeekPlan;
 import org.frisket.ui.orders.Orders;
 import org.frisket.ui.orders.internal.EntrySelection;
+import org.frisket.ui.orders.internal.OpenJob;
 import org.frisket.ui.orders.internal.OrderDesk;
 
 /** The days of this week and what is due on them. */
@@ -26,8 +20,6 @@ public final class WeekView extends ViewPart implements ISelectionListener, Week
 
 	public static final String ID = Orders.WEEK_ID;
 
-	private static final String OPEN_ID = "org.frisket.ui.orders.command.openJob"; //$NON-NLS-1$
-	private static final String NUMBER = "org.frisket.ui.orders.command.openJob.number"; //$NON-NLS-1$
 	/** How often is looked whether it is another day. */
 	private static final int LOOK_MS = 60_000;
 
@@ -91,18 +83,7 @@ public final class WeekView extends ViewPart implements ISelectionListener, Week
 
 	@Override
 	public void opened(Entry entry) {
-		Command command = getSite().getService(ICommandService.class).getCommand(OPEN_ID);
-		if (!command.isDefined()) {
-			say(Messages.WeekView_noOpen);
-			return;
-		}
-		try {
-			getSite().getService(IHandlerService.class).executeCommand(ParameterizedCommand.generateCommand(command,
-					Map.of(NUMBER, String.valueOf(entry.number()))), null);
-		} catch (CommandException e) {
-			ILog.of(WeekView.class).error(e.getMessage(), e);
-			say(e.getMessage());
-		}
+		OpenJob.run(getSite(), entry.number(), this::say);
 	}
 
 	@Override

@@ -1,4 +1,4 @@
-package org.frisket.ui.bench.internal.editor;
+package org.frisket.ui.bench.internal.places;
 
 import java.util.List;
 
@@ -31,7 +31,7 @@ final class FerryBanner {
 		Job job = Jobs.create("sample", Messages.FerryBanner_title); //$NON-NLS-1$
 		Layer wide = layer(job, Messages.FerryBanner_wideMat, PreviewColours.mat(1));
 		Layer narrow = layer(job, Messages.FerryBanner_narrowMat, PreviewColours.mat(0));
-		Layer front = layer(job, Messages.BenchDocument_firstLayer, PreviewColours.WORDING);
+		Layer front = layer(job, Messages.UntitledPlace_firstLayer, PreviewColours.WORDING);
 		Wording wording = Jobs.addWording(front, Messages.FerryBanner_wording, HEIGHT);
 		wording.setFont(Jobs.font(FONT, STYLE, null, null));
 		wording.setTransform(Matrix.translation(LEFT, BASELINE));

@@ -1,4 +1,4 @@
-package org.frisket.ui.bench.internal.editor;
+package org.frisket.ui.bench.internal.places;
 
 import org.frisket.ui.bench.internal.files.FileStamp;
 
@@ -7,8 +7,9 @@ enum OutsideChange {
 
 	NONE, CHANGED, REMOVED;
 
-	static OutsideChange between(FileStamp known, FileStamp now) {
-		if (now.equals(known)) {
+	/** @param mark what the file was like when it was read or saved here */
+	static OutsideChange between(String mark, FileStamp now) {
+		if (now.text().equals(mark)) {
 			return NONE;
 		}
 		return now.isFile() ? CHANGED : REMOVED;
