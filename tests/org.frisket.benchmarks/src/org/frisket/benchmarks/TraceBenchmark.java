@@ -10,6 +10,8 @@ import java.io.ByteArrayOutputStream;
 import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -40,6 +42,7 @@ import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 final class TraceBenchmark {
 
 	private static final String FONT = "/usr/share/fonts/truetype/dejavu/DejaVuSans-Bold.ttf";
+	private static final String WEBP_WRITER = "/usr/bin/cwebp";
 	/** A pixel is a mm: lengths are in pixels. */
 	private static final Resolution PIXEL = Resolution.given(25.4);
 	private static final double DEVIATION = 0.3;
@@ -66,6 +69,30 @@ final class TraceBenchmark {
 				}
 			}
 		}
+		webp();
+	}
+
+	/** The same picture as WebP with loss, written by libwebp, against decoding of the PNG. */
+	private static void webp() throws Exception {
+		if (!Files.isExecutable(Path.of(WEBP_WRITER))) {
+			System.out.println("trace of WebP left out: cwebp (package webp) is not installed");
+			return;
+		}
+		byte[] png = file(3873, 2582, true);
+		Path folder = Files.createTempDirectory("frisket-webp");
+		Path from = Files.write(folder.resolve("banner.png"), png);
+		Path to = folder.resolve("banner.webp");
+		Process process = new ProcessBuilder(WEBP_WRITER, "-quiet", "-m", "1", from.toString(), "-o", to.toString()).inheritIO().start();
+		if (process.waitFor() != 0) {
+			throw new IllegalStateException("cwebp failed");
+		}
+		PictureFile picture = PictureFile.of("banner.webp", Files.readAllBytes(to));
+		for (Path each : new Path[] { from, to, folder }) {
+			Files.delete(each);
+		}
+		double[] times = Stopwatch.cpu(true, () -> bare(png), () -> pixels(picture), () -> traced(picture));
+		System.out.printf("trace of 10 megapixels, WebP: bare decode of PNG %.0f ms, read %.0f ms, read and traced %.0f ms%n",
+				times[0], times[1], times[2]);
 	}
 
 	/** Big letters, as many as a banner has. */

@@ -65,6 +65,8 @@ record TraceReport(PictureFile picture, Resolution resolution, TracedContour tra
 		file.addProperty("format", picture.format().name());
 		file.addProperty("width", picture.width());
 		file.addProperty("height", picture.height());
+		file.addProperty("page", picture.page());
+		file.addProperty("pages", picture.pages());
 		file.addProperty("animated", picture.isAnimated());
 		file.addProperty("profile", picture.profile().isPresent());
 		root.add("picture", file);

@@ -43,10 +43,15 @@ public final class TraceVerb implements Callable<Integer> {
 	@Spec
 	private CommandSpec spec;
 
-	@Parameters(paramLabel = "ART", description = "The picture: PNG, JPEG, GIF, BMP or TIFF.")
+	@Parameters(paramLabel = "ART", description = "The picture: PNG, JPEG, GIF, BMP, TIFF, WebP, SVG or PDF.")
 	private Path art;
 
-	@Option(names = "--dpi", paramLabel = "N", description = "Dots to the inch that it is printed with; as a rule what the picture says.")
+	@Option(names = "--page", paramLabel = "N", defaultValue = "1", //
+			description = "Which page of a PDF (default ${DEFAULT-VALUE}).")
+	private int page;
+
+	@Option(names = "--dpi", paramLabel = "N", //
+			description = "Dots to the inch that it is printed with, as a rule what the picture says; SVG and PDF are drawn with them, as a rule up to 1200.")
 	private Double dpi;
 
 	@Option(names = "--width", paramLabel = "LENGTH", converter = Conversions.PositiveLength.class, //
@@ -98,7 +103,7 @@ public final class TraceVerb implements Callable<Integer> {
 	public Integer call() throws Refusal {
 		Targets targets = Targets.of(outputs);
 		try {
-			PictureFile picture = PictureFile.of(art);
+			PictureFile picture = picture();
 			Resolution resolution = resolution(picture);
 			ContourOptions options = options(resolution);
 			TracedContour traced = ContourTracer.trace(picture.pixels(Monitor.NONE), resolution, options, Monitor.NONE);
@@ -119,6 +124,15 @@ public final class TraceVerb implements Callable<Integer> {
 		}
 	}
 
+	/** What has no pixels gets as many as are asked for. */
+	private PictureFile picture() throws Refusal, UnreadablePictureException {
+		if (page < 1) {
+			throw new Refusal("--page: pages count from 1");
+		}
+		PictureFile picture = PictureFile.of(art, page);
+		return dpi != null && Resolution.isSound(dpi) ? picture.drawnAt(dpi) : width != null ? picture.drawnFor(width) : picture;
+	}
+
 	private Resolution resolution(PictureFile picture) throws Refusal {
 		if (dpi != null && width != null) {
 			throw new Refusal("--dpi and --width say the same thing: give one of them");
@@ -127,6 +141,11 @@ public final class TraceVerb implements Callable<Integer> {
 		if ((dpi != null || width != null) && !Resolution.isSound(given)) {
 			throw new Refusal("%s: that is %.4g dots to the inch; there are %.0f at least and %.0f at most".formatted(
 					dpi != null ? "--dpi" : "--width", given, Resolution.LEAST, Resolution.MOST));
+		}
+		if (picture.format().isDrawn()) {
+			Resolution drawn = picture.resolution();
+			double scale = width == null ? 1 : width / picture.trueWidth();
+			return new Resolution(drawn.x() / scale, drawn.y() / scale, drawn.source());
 		}
 		return given > 0 ? Resolution.given(given) : picture.resolution();
 	}

@@ -24,6 +24,7 @@ import org.frisket.model.OperationKind;
 import org.frisket.model.Picture;
 import org.frisket.page.Ink;
 import org.frisket.prepare.PreparedPicture;
+import org.frisket.print.picture.ArtPage;
 import org.frisket.sheets.LaidPart;
 
 /** From what lies on a side of a sheet to what is printed there. */
@@ -85,7 +86,7 @@ final class ArtMaker {
 		Region own = item.element().region();
 		Region area = bare(with(own, zone(own, item, options.bleed())), item);
 		String colour = item.layer().getColour();
-		return new PrintedArt(area, bare(own, item), Optional.empty(), true, false, item.element().lines(),
+		return new PrintedArt(area, bare(own, item), Optional.empty(), 1, true, false, item.element().lines(),
 				colour != null && COLOUR.matcher(colour).matches() ? colour : Ink.of(OperationKind.PRINT).colour());
 	}
 
@@ -102,8 +103,13 @@ final class ArtMaker {
 		Region area = bare(with(own, zone), item);
 		boolean larger = picture.getBleedKind() == BleedKind.ENLARGE && !zone.isEmpty();
 		boolean clipped = edged || !zone.isEmpty() || !item.covered().isEmpty();
-		return new PrintedArt(area, bare(own, item), Optional.of(larger ? enlarged(pixels, bleed) : pixels), clipped,
+		return new PrintedArt(area, bare(own, item), Optional.of(larger ? enlarged(pixels, bleed) : pixels), page(picture), clipped,
 				!larger && !zone.isEmpty(), List.of(), Ink.of(OperationKind.PRINT).colour());
+	}
+
+	private static int page(Picture picture) {
+		int said = ArtPage.ofMediaType(picture.getMediaType());
+		return said > 1 ? said : ArtPage.ofLink(picture.getLink());
 	}
 
 	/** So much wider on every side of the picture; of art that is hollow at its edge it may not reach everywhere. */

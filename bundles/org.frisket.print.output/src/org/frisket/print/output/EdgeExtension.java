@@ -5,6 +5,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferByte;
+import java.io.IOException;
 
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Monitor;
@@ -12,8 +13,6 @@ import org.frisket.geometry.Region;
 import org.frisket.geometry.Transform;
 import org.frisket.page.AwtPath;
 import org.frisket.prepare.PreparedPicture;
-import org.frisket.prepare.pictures.PictureFile;
-import org.frisket.prepare.pictures.UnreadablePictureException;
 
 /**
  * The colours at the edge of a picture carried on beyond it: every place has the colour of the nearest place of the art. It
@@ -30,23 +29,23 @@ record EdgeExtension(BufferedImage image, Transform place) {
 	private static final int SOLID = 128;
 
 	/**
-	 * @param art  whose edge it is @param area that is to be filled, both on the sheet
-	 * @throws UnreadablePictureException if the picture cannot be decoded
+	 * @param printed whose edge it is, and whose area is to be filled
+	 * @throws IOException if the picture cannot be decoded
 	 */
-	static EdgeExtension of(PreparedPicture picture, Region art, Region area, Monitor monitor) throws UnreadablePictureException {
+	static EdgeExtension of(PrintedArt printed, ArtObjects objects, Monitor monitor) throws IOException {
+		PreparedPicture picture = printed.picture().orElseThrow();
 		double width = Math.hypot(picture.place().a(), picture.place().b());
 		double height = Math.hypot(picture.place().c(), picture.place().d());
 		// the picture upright and in its true size, its upper left corner at the origin
 		Transform upright = picture.place().inverse().then(Transform.scaling(width, height));
-		Bounds box = area.transformed(upright).bounds();
-		PictureFile file = PictureFile.of(picture.image());
-		double pitch = Math.max(Math.max(width / file.width(), height / file.height()),
+		Bounds box = printed.area().transformed(upright).bounds();
+		double pitch = Math.max(width / objects.width(printed),
 				Math.max(FINEST_MM, Math.sqrt(box.width() * box.height() / MOST_PIXELS)));
 		int columns = (int) Math.max(1, Math.ceil(box.width() / pitch));
 		int rows = (int) Math.max(1, Math.ceil(box.height() / pitch));
 		Bounds grid = new Bounds(box.minX(), box.minY(), box.minX() + columns * pitch, box.minY() + rows * pitch);
-		BufferedImage pixels = file.decode((int) Math.ceil(2 * Math.max(width, height) / pitch)).image();
-		Region own = art.transformed(upright);
+		BufferedImage pixels = objects.pixels(printed, (int) Math.ceil(2 * width / pitch), monitor);
+		Region own = printed.own().transformed(upright);
 		boolean[] seeds = mask(own, grid, columns, rows, pitch, own.area() < FULL * width * height);
 		int[] colours = new int[columns * rows];
 		for (int y = 0; y < rows; y++) {

@@ -3,13 +3,16 @@ package org.frisket.print.output;
 import java.awt.geom.AffineTransform;
 import java.io.IOException;
 import java.util.List;
+import java.util.stream.Stream;
 
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.graphics.PDXObject;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
 import org.apache.pdfbox.pdmodel.graphics.color.PDDeviceGray;
 import org.apache.pdfbox.pdmodel.graphics.color.PDDeviceRGB;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.util.Matrix;
@@ -22,7 +25,11 @@ import org.frisket.geometry.Length;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Region;
+import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.Transform;
+import org.frisket.geometry.offset.Corners;
+import org.frisket.geometry.offset.Holes;
+import org.frisket.geometry.offset.Offset;
 import org.frisket.model.OperationKind;
 import org.frisket.page.Ink;
 import org.frisket.page.PdfWords;
@@ -37,8 +44,11 @@ final class PrintContent implements AutoCloseable {
 	private static final PDColor BLACK = new PDColor(new float[] { 0 }, PDDeviceGray.INSTANCE);
 	/** Of printed lines that enclose nothing, mm, as the PDF exporter draws them. */
 	private static final double LINE = 0.1;
+	/** How far what goes on beyond vectors lies on them, mm: a little more than a pixel of common printers. */
+	private static final double COVERED = 0.1;
 
 	private final PdfFile file;
+	private final ArtObjects objects;
 	private final Transform toPage;
 	private final double scale;
 	private final PDPageContentStream stream;
@@ -46,6 +56,7 @@ final class PrintContent implements AutoCloseable {
 	/** @param toPage from the sheet, as seen from the front @param scale units of the page in a mm */
 	PrintContent(PdfFile file, PDPage page, Transform toPage, double scale) throws IOException {
 		this.file = file;
+		objects = new ArtObjects(file);
 		this.toPage = toPage;
 		this.scale = scale;
 		stream = new PDPageContentStream(file.document(), page);
@@ -71,27 +82,41 @@ final class PrintContent implements AutoCloseable {
 	}
 
 	private void picture(PrintedArt art, PreparedPicture picture, Monitor monitor) throws IOException {
-		if (art.goesOn()) {
-			EdgeExtension edge = EdgeExtension.of(picture, art.own(), art.area(), monitor);
-			clipped(art.area(), LosslessFactory.createFromImage(file.document(), edge.image()), edge.place());
+		PDXObject object = objects.object(art, monitor);
+		if (!art.goesOn()) {
+			clipped(art.clipped() ? art.area().contours() : null, object, picture.place());
+			return;
 		}
-		Region shown = art.goesOn() ? art.own() : art.area();
-		clipped(art.clipped() ? shown : null, file.image(picture.image()), picture.place());
+		EdgeExtension edge = EdgeExtension.of(art, objects, monitor);
+		PDImageXObject beyond = LosslessFactory.createFromImage(file.document(), edge.image());
+		if (object instanceof PDFormXObject) {
+			// shapes that end at the edge one above the other let each other shine through there: it is covered
+			Region inner = Offset.of(art.own(), -COVERED, Corners.MITRE, Holes.KEEP, Tolerance.DEFAULT, monitor);
+			clipped(art.own().contours(), object, picture.place());
+			clipped(Stream.concat(art.area().contours().stream(), inner.contours().stream()).toList(), beyond, edge.place());
+		} else {
+			clipped(art.area().contours(), beyond, edge.place());
+			clipped(art.own().contours(), object, picture.place());
+		}
 	}
 
-	/** @param clip null for the whole image */
-	private void clipped(Region clip, PDImageXObject image, Transform place) throws IOException {
+	/** @param clip by even and odd, null for the whole of it @param object that fills the unit square */
+	private void clipped(List<Contour> clip, PDXObject object, Transform place) throws IOException {
 		stream.saveGraphicsState();
 		if (clip != null) {
-			if (!PagePath.trace(clip.contours(), toPage, stream)) {
+			if (!PagePath.trace(clip, toPage, stream)) {
 				stream.restoreGraphicsState();
 				return;
 			}
-			stream.clip();
+			stream.clipEvenOdd();
 		}
 		Transform matrix = UPRIGHT.then(place).then(toPage);
 		stream.transform(new Matrix(new AffineTransform(matrix.a(), matrix.b(), matrix.c(), matrix.d(), matrix.e(), matrix.f())));
-		stream.drawImage(image, 0, 0, 1, 1);
+		if (object instanceof PDFormXObject form) {
+			stream.drawForm(form);
+		} else {
+			stream.drawImage((PDImageXObject) object, 0, 0, 1, 1);
+		}
 		stream.restoreGraphicsState();
 	}
 

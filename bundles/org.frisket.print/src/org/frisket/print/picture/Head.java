@@ -32,6 +32,25 @@ final class Head {
 		return orientation > 4;
 	}
 
+	/** Of the same picture when only every so many of its rows and columns are read. */
+	Head reduced(int step) {
+		Head reduced = new Head();
+		reduced.width = (width + step - 1) / step;
+		reduced.height = (height + step - 1) / step;
+		reduced.orientation = orientation;
+		reduced.inks = inks;
+		reduced.inverted = inverted;
+		reduced.profile.writeBytes(profile.toByteArray());
+		return reduced;
+	}
+
+	/** Of the same picture when its reader has used the profile. */
+	Head inSrgb() {
+		Head used = reduced(1);
+		used.profile.reset();
+		return used;
+	}
+
 	void orientation(int found) {
 		if (found >= 1 && found <= 8) {
 			orientation = found;

@@ -1,5 +1,11 @@
 package org.frisket.print.picture;
 
+import java.awt.image.BufferedImage;
+import java.awt.image.ColorModel;
+import java.awt.image.DataBufferInt;
+import java.awt.image.Raster;
+import java.awt.image.WritableRaster;
+
 /**
  * The pixels of a picture in sRGB, as {@code 0xAARRGGBB} without the colour multiplied by alpha, in rows from the top. The
  * array is not copied.
@@ -8,6 +14,8 @@ public record Pixels(int width, int height, int[] argb) {
 
 	/** A square metre at 250 dots to the inch. Pixels take four bytes each, and as much again while they are read. */
 	public static final int MOST = 100_000_000;
+
+	private static final int[] MASKS = { 0xff0000, 0xff00, 0xff, 0xff000000 };
 
 	/** Luma of sRGB values: the weights of Rec. ITU-R BT.709, in 1/65536; from memory. */
 	private static final int RED = 13933;
@@ -28,6 +36,12 @@ public record Pixels(int width, int height, int[] argb) {
 	/** From 0, seen through, to 255. */
 	public int alpha(int x, int y) {
 		return argb[y * width + x] >>> 24;
+	}
+
+	/** The same pixels as an image of Java, which shares the array. */
+	public BufferedImage image() {
+		WritableRaster raster = Raster.createPackedRaster(new DataBufferInt(argb, argb.length), width, height, width, MASKS, null);
+		return new BufferedImage(ColorModel.getRGBdefault(), raster, false, null);
 	}
 
 	/** As it looks on white. */

@@ -14,7 +14,9 @@ public record Resolution(double x, double y, Source source) {
 		/** The file says nothing, and {@link #USUAL} is taken. */
 		ASSUMED,
 		/** The user said it. */
-		GIVEN
+		GIVEN,
+		/** The file has no pixels: it is drawn with as many. */
+		DRAWN
 	}
 
 	/** Of pictures that say nothing: a pixel of CSS 2.1 is 1/96 in, as everything that shows web pages takes it. */

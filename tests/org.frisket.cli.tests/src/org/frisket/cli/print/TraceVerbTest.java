@@ -16,7 +16,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
+import java.util.Locale;
 
 import javax.imageio.ImageIO;
 
@@ -126,6 +128,78 @@ class TraceVerbTest {
 			ids.add(remark.getAsJsonObject().get("id").getAsString());
 		}
 		assertEquals(List.of("resolution-assumed", "resolution-low"), ids);
+	}
+
+	/** 60 by 40 mm, with a box of 40 by 20 mm on it. */
+	private Path svg() throws IOException {
+		return Files.writeString(folder.resolve("tag.svg"), "<svg xmlns='http://www.w3.org/2000/svg' width='60mm' height='40mm'"
+				+ " viewBox='0 0 60 40'><path d='M5 4H45V24H5Z'/></svg>");
+	}
+
+	/** A bare page, and one like {@link #svg()}. */
+	private Path pdf() throws IOException {
+		double mm = 72 / 25.4;
+		String box = String.format(Locale.ROOT, "%.4f %.4f %.4f %.4f re f", 5 * mm, 16 * mm, 40 * mm, 20 * mm);
+		return Files.writeString(folder.resolve("tag.pdf"), "%PDF-1.7\n1 0 obj<</Type/Catalog/Pages 2 0 R>>endobj\n"
+				+ "2 0 obj<</Type/Pages/Kids[3 0 R 4 0 R]/Count 2/MediaBox[0 0 " + String.format(Locale.ROOT, "%.4f %.4f", 60 * mm, 40 * mm)
+				+ "]>>endobj\n3 0 obj<</Type/Page/Parent 2 0 R>>endobj\n4 0 obj<</Type/Page/Parent 2 0 R/Contents 5 0 R>>endobj\n"
+				+ "5 0 obj<</Length " + box.length() + ">>stream\n" + box + "\nendstream endobj\ntrailer<</Root 1 0 R>>\n%%EOF");
+	}
+
+	private JsonObject traced(Path art, String... more) throws IOException {
+		List<String> all = new ArrayList<>(List.of(more));
+		all.add("--json");
+		Answer answer = trace(art, "tag.frjob", all.toArray(String[]::new));
+		assertEquals(0, answer.status(), answer.toString());
+		return JsonParser.parseString(answer.out()).getAsJsonObject();
+	}
+
+	@Test
+	void vectorsAreTracedInTheirTrueSize() throws Exception {
+		for (Path art : List.of(svg(), pdf())) {
+			boolean paged = art.toString().endsWith("pdf");
+			JsonObject json = paged ? traced(art, "--page", "2") : traced(art);
+			assertEquals("drawn", json.getAsJsonObject("dpi").get("source").getAsString());
+			assertEquals(1200, json.getAsJsonObject("dpi").get("x").getAsDouble(), 1);
+			assertEquals(paged ? 2 : 1, json.getAsJsonObject("picture").get("page").getAsInt());
+			assertEquals(4, json.get("nodes").getAsInt());
+			JsonObject box = json.getAsJsonObject("box");
+			assertEquals(5, box.get("x").getAsDouble(), 0.01);
+			assertEquals(4, box.get("y").getAsDouble(), 0.01);
+			assertEquals(40, box.get("width").getAsDouble(), 0.01);
+			assertEquals(20, box.get("height").getAsDouble(), 0.01);
+		}
+	}
+
+	@Test
+	void vectorsAreDrawnAsFineAndAsWideAsIsSaid() throws Exception {
+		JsonObject coarse = traced(svg(), "--dpi", "254");
+		assertEquals(600, coarse.getAsJsonObject("picture").get("width").getAsInt());
+		assertEquals(40, coarse.getAsJsonObject("box").get("width").getAsDouble(), 0.03);
+		JsonObject wide = traced(svg(), "--width", "12cm");
+		assertEquals(80, wide.getAsJsonObject("box").get("width").getAsDouble(), 0.01);
+		assertEquals(40, wide.getAsJsonObject("box").get("height").getAsDouble(), 0.01);
+		assertEquals(1200, wide.getAsJsonObject("dpi").get("x").getAsDouble(), 1);
+	}
+
+	/** As cwebp wrote it of a drawing of ours: 64 by 48 pixels, 32 by 24 of them red in the middle. */
+	@Test
+	void webpIsTraced() throws Exception {
+		Path art = Files.write(folder.resolve("tag.webp"), Base64.getDecoder().decode("UklGRkgAAABXRUJQVlA4TDsAAAAvP8ALEBcgEEhxEEMsEEgCHHwsgUASydb7"
+				+ "CgiKrlsu4LsOito2Yo7kkSzP2/MZ0f8JAMg4T48s/t3uAQA="));
+		JsonObject json = traced(art, "--dpi", "25.4", "--specks", "10mm");
+		assertEquals("WEBP", json.getAsJsonObject("picture").get("format").getAsString());
+		assertEquals(32 * 24, json.get("area").getAsDouble(), 2);
+		assertEquals(16, json.getAsJsonObject("box").get("x").getAsDouble(), 0.1);
+	}
+
+	@Test
+	void pagesThatAreNotThereAreRefused() throws Exception {
+		assertRefused("it has 2 pages, and no page 3", pdf(), "--page", "3");
+		assertRefused("pages count from 1", pdf(), "--page", "0");
+		assertRefused("no page 2", seal(), "--page", "2");
+		assertRefused("million are read", svg(), "--dpi", "9000");
+		assertRefused("the whole picture is transparent", pdf());
 	}
 
 	@Test

@@ -52,7 +52,7 @@ class KnownOutlinesTest {
 		return traced.region();
 	}
 
-	private static Shape star(int points, double outer, double inner, double turn) {
+	static Shape star(int points, double outer, double inner, double turn) {
 		Path2D path = new Path2D.Double();
 		for (int i = 0; i < 2 * points; i++) {
 			double radius = i % 2 == 0 ? outer : inner;
@@ -74,7 +74,7 @@ class KnownOutlinesTest {
 				.createTransformedShape(shape);
 	}
 
-	private static Shape letter(String text) throws Exception {
+	static Shape letter(String text) throws Exception {
 		Font font = Font.createFont(Font.TRUETYPE_FONT, new File(FONT)).deriveFont(32f);
 		return font.createGlyphVector(new FontRenderContext(null, true, true), text).getOutline(5.3f, 33.7f);
 	}

@@ -221,9 +221,8 @@ class PictureFileTest {
 
 	@Test
 	void otherKindsAreNamed() throws Exception {
-		assertMessage("RIFF\u0020\0\0\0WEBPVP8 ", "(WebP)");
-		assertMessage("<svg xmlns=''/>", "(SVG)");
-		assertMessage("%PDF-1.7", "(PDF)");
+		assertMessage("\0\0\0\u0020ftypavif", "(AVIF)");
+		assertMessage("\0\0\0\u0020ftypheic", "(HEIF)");
 		assertMessage("Harbour Lane", "another kind");
 		assertMessage("", "is empty");
 		assertTrue(assertThrows(UnreadablePictureException.class, () -> PictureFile.of(folder.resolve("none.png")))
