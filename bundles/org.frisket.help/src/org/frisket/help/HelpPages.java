@@ -16,8 +16,8 @@ public final class HelpPages {
 
 	/** Ids of the pages. */
 	public static final List<String> IDS = List.of(FIRST, "bench", "layout", "wording", "typecase", "outlines", "mats",
-			"properties", "stack", "shelf", "makeready", "testsheets", "sheets", "run", "handoff", "export", "files",
-			"orders", "desks", "keys", "safety");
+			"properties", "stack", "pictures", "shelf", "makeready", "testsheets", "sheets", "run", "printcut", "handoff", "export",
+			"files", "orders", "desks", "keys", "safety");
 
 	private static final List<String> LANGUAGES = List.of("en", "de");
 
