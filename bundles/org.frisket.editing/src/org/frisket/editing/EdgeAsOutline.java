@@ -3,6 +3,7 @@ package org.frisket.editing;
 import java.util.List;
 import java.util.Map;
 
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.frisket.model.Element;
 import org.frisket.model.Ids;
 import org.frisket.model.Job;
@@ -28,7 +29,9 @@ public final class EdgeAsOutline extends OutlineMaking<Picture> {
 	void put(Job job, Picture picture, Outline outline) {
 		outline.setId(Ids.nextElement(job));
 		List<Operation> worked = picture.getOperations().stream().filter(each -> each.getKind() != OperationKind.PRINT).toList();
-		outline.getOperations().addAll(worked);
+		// copies: what an outline that is not in the job yet is given is not recorded
+		outline.getOperations().addAll(EcoreUtil.copyAll(worked));
+		picture.getOperations().removeAll(worked);
 		if (worked.isEmpty()) {
 			Jobs.addOperation(outline, OperationKind.CUT);
 		}
