@@ -183,8 +183,19 @@ final class ChangeWords {
 	private String moved(Matrix old, Matrix matrix) {
 		boolean shifted = old.a() == matrix.a() && old.b() == matrix.b() && old.c() == matrix.c()
 				&& old.d() == matrix.d();
-		return shifted ? NLS.bind(Messages.ChangeWords_shifted, length.apply(matrix.e() - old.e()),
-				length.apply(matrix.f() - old.f())) : Messages.ChangeWords_turned;
+		if (!shifted) {
+			return Messages.ChangeWords_turned;
+		}
+		List<String> ways = new ArrayList<>();
+		way(ways, matrix.e() - old.e(), Messages.ChangeWords_right, Messages.ChangeWords_left);
+		way(ways, matrix.f() - old.f(), Messages.ChangeWords_down, Messages.ChangeWords_up);
+		return NLS.bind(Messages.ChangeWords_shifted, String.join(", ", ways));
+	}
+
+	private void way(List<String> ways, double by, String there, String back) {
+		if (by != 0) {
+			ways.add(NLS.bind(by > 0 ? there : back, length.apply(Math.abs(by))));
+		}
 	}
 
 	/** Null where it is too much for words. */

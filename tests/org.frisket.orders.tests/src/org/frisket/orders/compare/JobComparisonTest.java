@@ -62,7 +62,7 @@ class JobComparisonTest {
 		theirs.setQuantity(20);
 		theirs.getLayers().get(0).getElements().remove(1);
 		assertEquals(List.of("Job | NONE [] | CHANGED [quantity 1 → 20]",
-				"Wording “Ferries” | CHANGED [moved by 12.5 mm right, -3 mm down, text “Ferry” → “Ferries”, "
+				"Wording “Ferries” | CHANGED [moved by 12.5 mm right, 3 mm up, text “Ferry” → “Ferries”, "
 						+ "height 40 mm → 42 mm] | CHANGED [operations cut → cut, crease]",
 				"Layer “Back” | NONE [] | CHANGED [stock none → “card-300”]",
 				"Outline e2 | NONE [] | REMOVED []"), said(mine, theirs));
