@@ -7,6 +7,7 @@ final class Messages extends NLS {
 
 	public static String LargestFile_packed;
 	public static String LargestFile_size;
+	public static String WholePicture_page;
 
 	static {
 		initializeMessages("org.frisket.imports.messages", Messages.class);

@@ -61,8 +61,9 @@ public record PreparedElement(Element element, Region region, List<Contour> line
 		if (!(element instanceof Picture picture) || uncleaned.curves().isEmpty() || Placeholder.isUnread(this)) {
 			return Optional.empty();
 		}
-		return Optional.ofNullable(PictureSource.of(picture).bytes()).map(bytes -> new PreparedPicture(bytes, Transform
-				.scaling(picture.getWidth(), picture.getHeight()).then(uncleaned.placement())));
+		return Optional.ofNullable(PictureSource.of(picture).bytes()).map(bytes -> new PreparedPicture(bytes,
+				PictureSource.page(picture), Transform.scaling(picture.getWidth(), picture.getHeight())
+						.then(uncleaned.placement())));
 	}
 
 	/**

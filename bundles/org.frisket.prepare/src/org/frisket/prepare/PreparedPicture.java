@@ -2,12 +2,30 @@ package org.frisket.prepare;
 
 import org.frisket.geometry.Transform;
 import org.frisket.model.ImageBytes;
+import org.frisket.prepare.pictures.PictureFile;
+import org.frisket.prepare.pictures.UnreadablePictureException;
 
 /**
- * A picture of pixels that is to be printed.
+ * A picture that is to be printed.
  *
  * @param image its file
+ * @param page  of its file, from 1
  * @param place takes the unit square, y downwards, to where the picture lies in the job's frame
  */
-public record PreparedPicture(ImageBytes image, Transform place) {
+public record PreparedPicture(ImageBytes image, int page, Transform place) {
+
+	/** The first page. */
+	public PreparedPicture(ImageBytes image, Transform place) {
+		this(image, 1, place);
+	}
+
+	/** @throws UnreadablePictureException if it cannot be read any more */
+	public PictureFile file() throws UnreadablePictureException {
+		return PictureFile.of(image, page);
+	}
+
+	/** Its longer side, in mm. */
+	public double longest() {
+		return Math.max(Math.hypot(place.a(), place.b()), Math.hypot(place.c(), place.d()));
+	}
 }

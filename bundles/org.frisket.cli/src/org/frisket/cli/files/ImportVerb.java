@@ -45,6 +45,9 @@ public final class ImportVerb implements Callable<Integer> {
 	@Option(names = "--set", paramLabel = "OPTION=VALUE", description = "An option of the format, of what becomes of it, or of a repair; see --list.")
 	private Map<String, String> options = Map.of();
 
+	@Option(names = "--page", paramLabel = "N", description = "Which page of a PDF, from 1; the same as --set page=N.")
+	private Integer page;
+
 	@Option(names = "--no-repair", description = "Takes everything over as it is.")
 	private boolean unrepaired;
 
@@ -74,6 +77,9 @@ public final class ImportVerb implements Callable<Integer> {
 			throw new Refusal("--out: a job is a " + JobFile.ENDING + " file; frisket clean writes other formats");
 		}
 		Map<String, String> set = new LinkedHashMap<>(options);
+		if (page != null) {
+			set.put("page", page.toString());
+		}
 		if (unrepaired) {
 			set.putAll(ArtRules.unrepaired());
 		}

@@ -11,6 +11,7 @@ import org.frisket.cli.line.Status;
 import org.frisket.cli.work.Preparation;
 import org.frisket.model.Job;
 import org.frisket.orders.Entry;
+import org.frisket.prepare.pictures.LinkedPictures;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -64,7 +65,9 @@ final class OrdersImportVerb implements Callable<Integer> {
 		}
 		List<Job> jobs = new ArrayList<>();
 		for (Path file : files) {
-			jobs.add(Preparation.load(file));
+			Job job = Preparation.load(file);
+			LinkedPictures.keep(job).forEach(left -> spec.commandLine().getErr().println(file + ": " + left));
+			jobs.add(job);
 		}
 		return orders.book(book -> book.takeIn(jobs, again, orders.person()));
 	}

@@ -23,6 +23,7 @@ import org.frisket.prepare.JobFonts;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.extension.Contribution;
 import org.frisket.prepare.extension.ContributionException;
+import org.frisket.prepare.pictures.LinkedPictures;
 import org.frisket.studio.Studio;
 
 /** The files that were asked for, each with the exporter for it; no exporter means the job itself. */
@@ -70,7 +71,7 @@ public final class Targets {
 		for (Map.Entry<Path, Optional<Contribution<Exporter>>> target : targets.entrySet()) {
 			try {
 				if (target.getValue().isEmpty()) {
-					JobFile.save(job, target.getKey());
+					JobFile.save(LinkedPictures.at(job, target.getKey()), target.getKey());
 					keepFonts(job, notes);
 				} else {
 					new ExportTask(target.getValue().get()).write(Handoff.of(prepared), options, Monitor.NONE, target.getKey());

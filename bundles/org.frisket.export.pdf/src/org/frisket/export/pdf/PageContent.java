@@ -12,8 +12,11 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.PDPageContentStream.AppendMode;
+import org.apache.pdfbox.pdmodel.graphics.PDXObject;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
 import org.apache.pdfbox.pdmodel.graphics.color.PDDeviceRGB;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.pdmodel.graphics.state.PDExtendedGraphicsState;
 import org.apache.pdfbox.util.Matrix;
 import org.frisket.geometry.Contour;
@@ -71,7 +74,7 @@ public final class PageContent implements AutoCloseable {
 		paint(job, OperationKind.PRINT, step, monitor, (layer, element, operation) -> {
 			Optional<PreparedPicture> picture = element.picture();
 			if (picture.isPresent()) {
-				picture(picture.get(), element.printedPieces());
+				picture(picture.get(), element.printedPieces(), monitor);
 			} else {
 				printed(layer.layer(), element, step);
 			}
@@ -176,7 +179,7 @@ public final class PageContent implements AutoCloseable {
 	}
 
 	/** @param pieces that it is cut off at; empty for the whole picture */
-	private void picture(PreparedPicture picture, Optional<Region> pieces) throws IOException {
+	private void picture(PreparedPicture picture, Optional<Region> pieces, Monitor monitor) throws IOException {
 		Transform place = UPRIGHT.then(picture.place()).then(toPage);
 		stream.saveGraphicsState();
 		if (pieces.isPresent() && trace(pieces.get().contours())) {
@@ -184,7 +187,12 @@ public final class PageContent implements AutoCloseable {
 		}
 		stream.transform(new Matrix(new AffineTransform(place.a(), place.b(), place.c(), place.d(), place.e(),
 				place.f())));
-		stream.drawImage(file.image(picture.image()), 0, 0, 1, 1);
+		PDXObject object = file.pictures().object(picture.image(), picture.page(), monitor);
+		if (object instanceof PDFormXObject form) {
+			stream.drawForm(form);
+		} else {
+			stream.drawImage((PDImageXObject) object, 0, 0, 1, 1);
+		}
 		stream.restoreGraphicsState();
 	}
 

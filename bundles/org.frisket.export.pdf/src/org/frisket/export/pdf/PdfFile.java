@@ -50,6 +50,7 @@ public final class PdfFile implements AutoCloseable {
 	private final Map<Step, PDOptionalContentGroup> steps = new LinkedHashMap<>();
 	private final Map<Layer, PDOptionalContentGroup> layers = new LinkedHashMap<>();
 	private final Map<ImageBytes, PDImageXObject> images = new LinkedHashMap<>();
+	private final PictureObjects pictures = new PictureObjects(this);
 
 	public PdfFile() {
 		document.getDocument().setVersion(1.7f);
@@ -103,8 +104,13 @@ public final class PdfFile implements AutoCloseable {
 				key -> new PDOptionalContentGroup(layer.getName() == null ? layer.getId() : layer.getName()));
 	}
 
-	/** As it is in its file: what JPEG has thrown away already is all that is lost. Copies share it. */
-	public PDImageXObject image(ImageBytes bytes) throws IOException {
+	/** Pictures of all kinds. */
+	public PictureObjects pictures() {
+		return pictures;
+	}
+
+	/** Pixels as they are in their file: what JPEG has thrown away already is all that is lost. Copies share them. */
+	PDImageXObject image(ImageBytes bytes) throws IOException {
 		PDImageXObject image = images.get(bytes);
 		if (image == null) {
 			image = embedded(bytes);

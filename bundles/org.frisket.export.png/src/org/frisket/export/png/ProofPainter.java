@@ -23,7 +23,6 @@ import org.frisket.page.AwtPath;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedLayer;
 import org.frisket.prepare.PreparedPicture;
-import org.frisket.prepare.pictures.PictureFile;
 
 /** Paints in millimetres on an image. */
 final class ProofPainter implements AutoCloseable {
@@ -32,6 +31,8 @@ final class ProofPainter implements AutoCloseable {
 	private static final Color PAPER = Color.WHITE;
 	private static final Pattern COLOUR = Pattern.compile("#[0-9a-fA-F]{6}");
 	private static final double HATCH_STEP = 2;
+	/** Of the longer side of a picture, most of which lies outside of the proof then. */
+	private static final int MOST_PIXELS = 10_000;
 
 	private final Graphics2D graphics;
 	private final AffineTransform millimetres;
@@ -90,10 +91,9 @@ final class ProofPainter implements AutoCloseable {
 
 	private void picture(PreparedPicture picture) throws IOException {
 		Transform place = picture.place();
-		double longest = Math.max(Math.hypot(place.a(), place.b()), Math.hypot(place.c(), place.d()));
-		// twice as many as are painted, for what is left out is not mixed in
-		BufferedImage image = PictureFile.of(picture.image())
-				.decode((int) Math.ceil(Math.min(Integer.MAX_VALUE, 2 * longest * millimetres.getScaleX()))).image();
+		// as many as are painted: those of a finer picture are mixed into them
+		BufferedImage image = picture.file().decode((int) Math.ceil(Math.min(MOST_PIXELS,
+				picture.longest() * millimetres.getScaleX()))).image();
 		AffineTransform pixels = new AffineTransform(place.a(), place.b(), place.c(), place.d(), place.e(), place.f());
 		pixels.scale(1.0 / image.getWidth(), 1.0 / image.getHeight());
 		graphics.drawImage(image, pixels, null);

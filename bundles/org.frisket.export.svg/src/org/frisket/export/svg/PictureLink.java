@@ -4,35 +4,44 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Base64;
-import java.util.Set;
 
 import javax.imageio.ImageIO;
 
-import org.frisket.model.ImageBytes;
+import org.frisket.geometry.Monitor;
+import org.frisket.prepare.PreparedPicture;
 import org.frisket.prepare.pictures.PictureFile;
 
 /** A picture as an address that holds all of it. */
 final class PictureLink {
 
-	/** What every reader of SVG 1.1 has to know: section 5.7 of its recommendation. */
-	private static final Set<String> KNOWN_TO_ALL = Set.of("image/png", "image/jpeg");
+	/** How fine art without pixels is drawn for readers that would not show it as it is, dots to the inch. */
+	private static final double DRAWN = 300;
 
 	private PictureLink() {
 	}
 
-	/** Other kinds of file, and those that lie on their side, are written anew as PNG. */
-	static String of(ImageBytes image) {
+	/** What not every reader shows alike is written anew as PNG. */
+	static String of(PreparedPicture picture) {
 		try {
-			PictureFile file = PictureFile.of(image);
-			if (KNOWN_TO_ALL.contains(file.mediaType()) && file.isUpright()) {
-				return "data:" + file.mediaType() + ";base64," + image;
+			PictureFile file = picture.file();
+			if (isKnownToAll(picture, file)) {
+				return "data:" + file.mediaType() + ";base64," + picture.image();
 			}
 			ByteArrayOutputStream png = new ByteArrayOutputStream();
-			ImageIO.write(file.decode(Integer.MAX_VALUE).image(), "png", png);
+			ImageIO.write(file.decodeFor(picture.longest(), DRAWN, Monitor.NONE).image(), "png", png);
 			return "data:image/png;base64," + Base64.getEncoder().encodeToString(png.toByteArray());
 		} catch (IOException e) {
 			// it was read when the job was prepared
 			throw new UncheckedIOException(e);
 		}
+	}
+
+	/** PNG, JPEG and SVG are what every reader of SVG 1.1 has to know: section 5.7 of its recommendation. */
+	private static boolean isKnownToAll(PreparedPicture picture, PictureFile file) {
+		return switch (file.format()) {
+		case PNG, JPEG -> file.isUpright();
+		case SVG -> PlainDrawing.isPlain(picture.image(), file.trueWidth() / file.trueHeight());
+		default -> false;
+		};
 	}
 }

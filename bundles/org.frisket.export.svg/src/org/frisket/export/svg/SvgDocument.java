@@ -179,7 +179,7 @@ final class SvgDocument {
 		text.append(" width=\"1\" height=\"1\" preserveAspectRatio=\"none\" transform=\"matrix(")
 				.append(Stream.of(place.a(), place.b(), place.c(), place.d(), place.e(), place.f()).map(this::number)
 						.collect(Collectors.joining(" ")))
-				.append(")\" xlink:href=\"").append(PictureLink.of(picture.image())).append("\"/>\n");
+				.append(")\" xlink:href=\"").append(PictureLink.of(picture)).append("\"/>\n");
 	}
 
 	/** @param pattern that the stroke is drawn with, which is only a look; empty for none */

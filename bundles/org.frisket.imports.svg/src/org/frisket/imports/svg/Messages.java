@@ -5,6 +5,7 @@ import org.eclipse.osgi.util.NLS;
 /** What the importer says, in the user's language. */
 final class Messages extends NLS {
 
+	public static String SvgImporter_as;
 	public static String SvgImporter_pixels;
 	public static String SvgImporter_strokes;
 	public static String TreeReader_deep;

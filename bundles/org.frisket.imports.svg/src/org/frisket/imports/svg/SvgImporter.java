@@ -17,6 +17,7 @@ import org.frisket.imports.ImportedShape;
 import org.frisket.imports.Importer;
 import org.frisket.imports.Remarks;
 import org.frisket.imports.UnreadableArtException;
+import org.frisket.imports.WholePicture;
 import org.frisket.prepare.FontLibraries;
 
 /** Reads what an SVG file shows. Scripts, animations and whatever lies outside the file have no effect. */
@@ -24,6 +25,8 @@ public final class SvgImporter implements Importer {
 
 	static final Option PIXELS = Option.choice("pixels-per-inch", Messages.SvgImporter_pixels, "96", "90", "72");
 	static final Option STROKES = Option.choice("strokes", Messages.SvgImporter_strokes, "lines", "outlines");
+	/** A picture is printed as it is, in the size that browsers give it. */
+	static final Option AS = Option.choice("as", Messages.SvgImporter_as, "outlines", "picture");
 
 	/** Of a file that says neither its size nor its view box: that of CSS for replaced elements. */
 	private static final double USUAL_WIDTH = 300;
@@ -32,12 +35,15 @@ public final class SvgImporter implements Importer {
 
 	@Override
 	public List<Option> options() {
-		return List.of(PIXELS, STROKES);
+		return List.of(PIXELS, STROKES, AS);
 	}
 
 	@Override
 	public ImportedArt read(ImportSource source, OptionValues options, Monitor monitor)
 			throws IOException, UnreadableArtException {
+		if (options.text(AS).equals("picture")) {
+			return WholePicture.of(source, 1, monitor).art();
+		}
 		Node root = new TreeReader(source, monitor).read();
 		Remarks remarks = new Remarks();
 		double perInch = Integer.parseInt(options.text(PIXELS));

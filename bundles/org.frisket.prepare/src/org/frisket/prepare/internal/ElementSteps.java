@@ -82,14 +82,19 @@ public final class ElementSteps {
 			return made(new Key(WordingKey.decisions(outline), tolerance), () -> OutlineStep.shape(outline, tolerance, monitor));
 		}
 		if (element instanceof Picture picture) {
-			record Key(PictureSource source, double width, double height, List<Object> edge) {
-			}
-			PictureSource source = PictureSource.of(picture);
-			List<Object> edge = picture.getEdge() == null ? List.of() : WordingKey.decisions(picture.getEdge());
-			return made(new Key(source, picture.getWidth(), picture.getHeight(), edge), () -> PictureStep.shape(source,
-					picture.getWidth(), picture.getHeight(), picture.getEdge(), monitor));
+			return picture(picture, monitor);
 		}
 		throw new IllegalArgumentException("no step for " + element.getClass().getName());
+	}
+
+	private Made picture(Picture picture, Monitor monitor) {
+		record Key(PictureSource source, double width, double height, double times, List<Object> edge) {
+		}
+		PictureSource source = PictureSource.of(picture);
+		List<Object> edge = picture.getEdge() == null ? List.of() : WordingKey.decisions(picture.getEdge());
+		double times = edge.isEmpty() ? 1 : PictureStep.times(source, picture.getTransform());
+		return made(new Key(source, picture.getWidth(), picture.getHeight(), times, edge), () -> PictureStep.shape(source,
+				picture.getWidth(), picture.getHeight(), times, picture.getEdge(), monitor));
 	}
 
 	private Made wording(Wording wording, Tolerance tolerance, Monitor monitor) {

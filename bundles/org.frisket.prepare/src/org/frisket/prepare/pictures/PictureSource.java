@@ -16,16 +16,18 @@ import org.frisket.model.ImageBytes;
 import org.frisket.model.JobHome;
 import org.frisket.model.Jobs;
 import org.frisket.model.Picture;
+import org.frisket.print.picture.ArtPage;
 
 /**
  * Where the pixels of a picture come from: the job itself, or a file that it refers to. Such a file is looked for beside that
  * of the job, and only on disks: nothing is ever fetched from elsewhere.
  *
  * @param bytes  the file's; null if there are none
+ * @param page   which page of it, from 1; of another kind than PDF, a file has one
  * @param link   the file that was looked for; empty for what is kept in the job
  * @param trouble why there are no bytes; empty if there are some
  */
-public record PictureSource(ImageBytes bytes, String link, String trouble) {
+public record PictureSource(ImageBytes bytes, int page, String link, String trouble) {
 
 	/** As much as an importer reads. */
 	static final long LARGEST = 64L << 20;
@@ -39,16 +41,16 @@ public record PictureSource(ImageBytes bytes, String link, String trouble) {
 	/** Reads a file that is referred to, unless it was read before and has not changed since. */
 	public static PictureSource of(Picture picture) {
 		if (picture.getImage() != null || picture.getLink() == null || picture.getLink().isBlank()) {
-			return new PictureSource(picture.getImage(), "", "");
+			return new PictureSource(picture.getImage(), page(picture), "", "");
 		}
 		Optional<Path> file = file(picture);
 		if (file.isEmpty()) {
-			return new PictureSource(null, picture.getLink(), Messages.PictureSource_noFile);
+			return new PictureSource(null, page(picture), picture.getLink(), Messages.PictureSource_noFile);
 		}
 		try {
-			return new PictureSource(bytes(file.get()), file.get().toString(), "");
+			return new PictureSource(bytes(file.get()), page(picture), file.get().toString(), "");
 		} catch (IOException e) {
-			return new PictureSource(null, file.get().toString(), Files.exists(file.get()) ? reason(e)
+			return new PictureSource(null, page(picture), file.get().toString(), Files.exists(file.get()) ? reason(e)
 					: Messages.PictureSource_missing);
 		}
 	}
@@ -70,15 +72,23 @@ public record PictureSource(ImageBytes bytes, String link, String trouble) {
 		return !link.isEmpty();
 	}
 
+	/** Which page of its file a picture shows, from 1: as its link says, or its media type. */
+	public static int page(Picture picture) {
+		int linked = picture.getImage() == null ? ArtPage.ofLink(picture.getLink()) : 1;
+		return linked > 1 ? linked : ArtPage.ofMediaType(picture.getMediaType());
+	}
+
 	/** The file that a picture refers to; empty if it refers to none, or beside no job that is in a file. */
 	public static Optional<Path> file(Picture picture) {
-		if (picture.getLink() == null) {
-			return Optional.empty();
-		}
+		Optional<Path> home = JobHome.of(Jobs.jobOf(picture)).map(Path::getParent);
+		return path(picture).flatMap(link -> link.isAbsolute() ? Optional.of(link) : home.map(folder -> folder.resolve(link)))
+				.map(Path::normalize);
+	}
+
+	/** The same as it is written in the job; empty if that is no path. */
+	static Optional<Path> path(Picture picture) {
 		try {
-			Path link = Path.of(picture.getLink());
-			Optional<Path> home = JobHome.of(Jobs.jobOf(picture)).map(Path::getParent);
-			return link.isAbsolute() ? Optional.of(link.normalize()) : home.map(folder -> folder.resolve(link).normalize());
+			return Optional.ofNullable(picture.getLink()).map(ArtPage::fileOf).map(Path::of);
 		} catch (InvalidPathException e) {
 			return Optional.empty();
 		}

@@ -1,2 +1,2 @@
-/** Pictures of pixels: whether they can be read, how large they are, and their pixels. */
+/** Pictures of jobs, of pixels or drawn: where their files are, whether they can be read, how large they are, and their pixels. */
 package org.frisket.prepare.pictures;

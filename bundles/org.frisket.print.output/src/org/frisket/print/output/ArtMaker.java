@@ -24,7 +24,6 @@ import org.frisket.model.OperationKind;
 import org.frisket.model.Picture;
 import org.frisket.page.Ink;
 import org.frisket.prepare.PreparedPicture;
-import org.frisket.print.picture.ArtPage;
 import org.frisket.sheets.LaidPart;
 
 /** From what lies on a side of a sheet to what is printed there. */
@@ -103,13 +102,8 @@ final class ArtMaker {
 		Region area = bare(with(own, zone), item);
 		boolean larger = picture.getBleedKind() == BleedKind.ENLARGE && !zone.isEmpty();
 		boolean clipped = edged || !zone.isEmpty() || !item.covered().isEmpty();
-		return new PrintedArt(area, bare(own, item), Optional.of(larger ? enlarged(pixels, bleed) : pixels), page(picture), clipped,
+		return new PrintedArt(area, bare(own, item), Optional.of(larger ? enlarged(pixels, bleed) : pixels), pixels.page(), clipped,
 				!larger && !zone.isEmpty(), List.of(), Ink.of(OperationKind.PRINT).colour());
-	}
-
-	private static int page(Picture picture) {
-		int said = ArtPage.ofMediaType(picture.getMediaType());
-		return said > 1 ? said : ArtPage.ofLink(picture.getLink());
 	}
 
 	/** So much wider on every side of the picture; of art that is hollow at its edge it may not reach everywhere. */
@@ -119,7 +113,7 @@ final class ArtMaker {
 		double height = Math.hypot(place.c(), place.d());
 		Transform larger = Transform.translation(-0.5, -0.5).then(Transform.scaling(1 + 2 * by / width, 1 + 2 * by / height))
 				.then(Transform.translation(0.5, 0.5));
-		return new PreparedPicture(picture.image(), larger.then(place));
+		return new PreparedPicture(picture.image(), picture.page(), larger.then(place));
 	}
 
 	private Region zone(Region own, FaceItem item, double bleed) {

@@ -2,115 +2,37 @@ package org.frisket.print.output;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.io.InputStream;
-import java.util.HashMap;
-import java.util.Map;
-import java.util.Optional;
 
 import org.apache.pdfbox.pdmodel.graphics.PDXObject;
-import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
 import org.frisket.export.pdf.PdfFile;
-import org.frisket.export.pdf.Step;
+import org.frisket.export.pdf.PictureObjects;
 import org.frisket.geometry.Monitor;
 import org.frisket.model.ImageBytes;
-import org.frisket.model.OperationKind;
-import org.frisket.print.picture.PictureFile;
-import org.frisket.print.picture.PictureFormat;
-import org.frisket.print.picture.UnreadablePictureException;
 
-/**
- * Pictures as objects of a print file, each once however often it is printed. All of them fill the unit square, their first
- * row at the top. SVG and pages of PDF stay vectors; files that a PDF can hold stay as they are; of others the pixels are kept.
- */
+/** The pictures of printed art as {@linkplain PictureObjects objects} of a print file. */
 final class ArtObjects {
 
-	/** Of what cannot stay a vector in PDF, dots to the inch: as fine as common printers are. */
-	private static final double FINE = 600;
-
-	private record Key(ImageBytes image, int page) {
-	}
-
-	private final PdfFile pdf;
-	private final Map<Key, Optional<PictureFile>> files = new HashMap<>();
-	private final Map<Key, PDXObject> objects = new HashMap<>();
+	private final PictureObjects objects;
 
 	ArtObjects(PdfFile pdf) {
-		this.pdf = pdf;
+		objects = pdf.pictures();
 	}
 
 	PDXObject object(PrintedArt art, Monitor monitor) throws IOException {
-		Key key = key(art);
-		PDXObject object = objects.get(key);
-		if (object == null) {
-			try {
-				object = made(key, file(key), monitor);
-			} catch (UnreadablePictureException e) {
-				throw new IOException(e.getMessage(), e);
-			}
-			objects.put(key, object);
-		}
-		return object;
+		return objects.object(image(art), art.page(), monitor);
 	}
 
 	/** Its pixels, as many as it has if they are fewer. @param width in pixels */
 	BufferedImage pixels(PrintedArt art, int width, Monitor monitor) throws IOException {
-		Optional<PictureFile> file = file(key(art));
-		try {
-			return file.isPresent() ? file.get().image(width, monitor) : pdf.image(key(art).image).getImage();
-		} catch (UnreadablePictureException e) {
-			throw new IOException(e.getMessage(), e);
-		}
+		return objects.pixels(image(art), art.page(), width, monitor);
 	}
 
 	/** How wide it is in pixels; of what has none, as it would have to be. */
 	int width(PrintedArt art) throws IOException {
-		Key key = key(art);
-		Optional<PictureFile> file = file(key);
-		return file.isPresent() ? file.get().width() : pdf.image(key.image).getWidth();
+		return objects.width(image(art), art.page());
 	}
 
-	private static Key key(PrintedArt art) {
-		return new Key(art.picture().orElseThrow().image(), art.page());
-	}
-
-	private PDXObject made(Key key, Optional<PictureFile> found, Monitor monitor)
-			throws IOException, UnreadablePictureException {
-		PictureFile file = found.orElse(null);
-		if (file == null) {
-			return pdf.image(key.image);
-		} else if (file.format() == PictureFormat.PDF) {
-			return PageForm.of(pdf.document(), bytes(key.image), file.page(), pdf.group(Step.of(OperationKind.PRINT)));
-		} else if (file.format() == PictureFormat.SVG) {
-			PictureFile fine = file.drawnAt(Math.min(FINE, file.resolution().x()));
-			Optional<? extends PDXObject> form = SvgForm.of(pdf.document(), fine, monitor);
-			return form.isPresent() ? form.get() : pixels(fine, monitor);
-		} else if (file.format() == PictureFormat.WEBP || !file.isUpright()) {
-			return pixels(file, monitor);
-		}
-		return pdf.image(key.image);
-	}
-
-	private PDXObject pixels(PictureFile file, Monitor monitor) throws IOException, UnreadablePictureException {
-		return LosslessFactory.createFromImage(pdf.document(), file.pixels(monitor).image());
-	}
-
-	/** Empty for a damaged one: as much of it is printed as the job shows. */
-	private Optional<PictureFile> file(Key key) throws IOException {
-		Optional<PictureFile> file = files.get(key);
-		if (file == null) {
-			try {
-				file = Optional.of(PictureFile.of("", bytes(key.image), key.page));
-			} catch (UnreadablePictureException e) {
-				file = Optional.empty();
-			}
-			files.put(key, file);
-		}
-		return file;
-	}
-
-	private static byte[] bytes(ImageBytes image) throws IOException {
-		try (InputStream in = image.open()) {
-			return in.readAllBytes();
-		}
+	private static ImageBytes image(PrintedArt art) {
+		return art.picture().orElseThrow().image();
 	}
 }

@@ -16,6 +16,7 @@ import org.frisket.material.tools.Tool;
 import org.frisket.material.trials.Run;
 import org.frisket.model.Element;
 import org.frisket.model.Job;
+import org.frisket.model.JobHome;
 import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 import org.frisket.model.Operation;
@@ -23,6 +24,7 @@ import org.frisket.model.OperationKind;
 import org.frisket.model.Picture;
 import org.frisket.prepare.Figures;
 import org.frisket.prepare.Severity;
+import org.frisket.prepare.pictures.PictureSource;
 
 /** The copy of a job that is made again, and what had to be left out of it. The original is not touched. */
 final class Copy {
@@ -39,7 +41,7 @@ final class Copy {
 		job.setQuantity(wish.quantity().orElse(before));
 		job.setStage(wish.stage());
 		sheets(before);
-		pictures();
+		pictures(original);
 	}
 
 	Job job() {
@@ -77,11 +79,17 @@ final class Copy {
 		}
 	}
 
-	private void pictures() {
+	/** @param original where the files that pictures refer to are looked for */
+	private void pictures(Job original) {
+		JobHome.of(original).ifPresent(home -> JobHome.set(job, home));
 		for (Element element : Jobs.elements(job)) {
-			if (element instanceof Picture picture && picture.getImage() == null) {
-				notes.add(new Note(Severity.BLOCKING, NLS.bind(Messages.Copy_picture, name(element)), Messages.Copy_pictureWas,
-						Messages.Copy_pictureMissing, Messages.Copy_pictureCure));
+			if (element instanceof Picture picture) {
+				PictureSource source = PictureSource.of(picture);
+				if (source.bytes() == null) {
+					notes.add(new Note(Severity.BLOCKING, NLS.bind(Messages.Copy_picture, name(element)),
+							source.isLinked() ? source.link() : Messages.Copy_pictureWas, Messages.Copy_pictureMissing,
+							Messages.Copy_pictureCure));
+				}
 			}
 		}
 	}

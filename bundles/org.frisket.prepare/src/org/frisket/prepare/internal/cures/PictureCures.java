@@ -43,7 +43,7 @@ public final class PictureCures implements Cures {
 
 	private static List<Cure> kept(Finding finding, PictureSource source) {
 		try {
-			String mediaType = PictureFile.of(source.bytes()).mediaType();
+			String mediaType = PictureFile.of(source.bytes(), source.page()).mediaType();
 			return List.of(Cure.of(Messages.PictureCures_keep, finding.element(), Picture.class,
 					picture -> ChangePicture.keep(picture, source.bytes(), mediaType)));
 		} catch (UnreadablePictureException e) {

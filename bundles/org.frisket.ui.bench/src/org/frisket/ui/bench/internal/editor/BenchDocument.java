@@ -8,6 +8,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 
 import org.frisket.model.Job;
 import org.frisket.model.JobHome;
+import org.frisket.prepare.pictures.LinkedPictures;
 import org.frisket.ui.bench.JobPlace;
 import org.frisket.ui.bench.internal.files.Recovery;
 import org.frisket.ui.bench.internal.files.RecoveryStore;
@@ -104,7 +105,10 @@ public final class BenchDocument {
 	/** What is shown is what is held there now, and that is its place from now on. */
 	void keptAt(JobPlace where, JobPlace.Held held) {
 		place = where;
+		Path before = JobHome.of(job).orElse(null);
 		JobHome.set(job, where.file().orElse(null));
+		// no change of the job: its links mean the same as before
+		LinkedPictures.moved(job, before, where.file().orElse(null));
 		heldAt(held);
 		detached = false;
 	}

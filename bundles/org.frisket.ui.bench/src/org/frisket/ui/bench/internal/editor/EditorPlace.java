@@ -12,6 +12,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.frisket.editing.Edit;
 import org.frisket.editing.ReloadJob;
 import org.frisket.model.JobFile;
+import org.frisket.prepare.pictures.LinkedPictures;
 import org.frisket.ui.bench.JobPlace;
 import org.frisket.ui.bench.JobPlace.Held;
 import org.frisket.ui.bench.PlacedBench;
@@ -110,7 +111,8 @@ final class EditorPlace implements PlacedBench {
 		editor.typing().end(true);
 		saving = true;
 		try {
-			return KeepAttempt.at(where, JobFile.toBytes(document().job()), mark);
+			return KeepAttempt.at(where, JobFile.toBytes(LinkedPictures.at(document().job(),
+					where.file().orElse(null))), mark);
 		} finally {
 			saving = false;
 		}

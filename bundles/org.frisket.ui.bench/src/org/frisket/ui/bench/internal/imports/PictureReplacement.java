@@ -23,6 +23,8 @@ import org.frisket.prepare.pictures.PictureFile;
 /** Reads the file that is to take the place of a picture, off the UI thread. */
 public final class PictureReplacement extends Job {
 
+	private static final int MICRONS = 1000;
+
 	private final Display display;
 	private final Picture picture;
 	private final Path file;
@@ -44,12 +46,21 @@ public final class PictureReplacement extends Job {
 		try (InputStream in = LargestFile.open(ImportSource.of(file))) {
 			ImageBytes bytes = ImageBytes.of(in.readAllBytes());
 			PictureFile read = PictureFile.of(bytes);
-			onScreen(monitor, () -> edits.accept(ChangePicture.replace(picture, bytes, read.mediaType(), read.width(),
-					read.height())));
+			onScreen(monitor, () -> edits.accept(ChangePicture.replace(picture, bytes, read.mediaType(), across(read),
+					down(read))));
 		} catch (IOException | UnreadableArtException e) {
 			onScreen(monitor, () -> teller.accept(NLS.bind(Messages.PictureReplacement_failed, file, e.getMessage())));
 		}
 		return Status.OK_STATUS;
+	}
+
+	/** Of what has no pixels, in µm: those that it would be drawn with are rounded. */
+	private static int across(PictureFile file) {
+		return file.isDrawn() ? (int) Math.round(MICRONS * file.trueWidth()) : file.width();
+	}
+
+	private static int down(PictureFile file) {
+		return file.isDrawn() ? (int) Math.round(MICRONS * file.trueHeight()) : file.height();
 	}
 
 	private void onScreen(IProgressMonitor monitor, Runnable action) {

@@ -42,7 +42,7 @@ public record Pixels(ImageData data, Bounds box) {
 	 */
 	static Pixels of(PreparedPicture picture, Region piece) {
 		try {
-			BufferedImage preview = PicturePreviews.of(picture.image()).image();
+			BufferedImage preview = PicturePreviews.of(picture.image(), picture.page()).image();
 			Bounds box = box(picture.place());
 			double scale = Math.min(Math.max(preview.getWidth() / length(picture.place().a(), picture.place().b()),
 					preview.getHeight() / length(picture.place().c(), picture.place().d())),

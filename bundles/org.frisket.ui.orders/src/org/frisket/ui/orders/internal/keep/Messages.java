@@ -43,6 +43,7 @@ final class Messages extends NLS {
 	public static String MergePictures_nothing;
 	public static String MergePictures_waiting;
 	public static String TakeInHandler_name;
+	public static String TakeInHandler_pictures;
 	public static String TakeInHandler_refused;
 
 	static {

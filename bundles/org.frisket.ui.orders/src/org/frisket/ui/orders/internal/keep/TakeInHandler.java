@@ -1,6 +1,8 @@
 package org.frisket.ui.orders.internal.keep;
 
 import java.io.IOException;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
 
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
@@ -14,10 +16,13 @@ import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.handlers.HandlerUtil;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
+import org.frisket.model.JobHome;
 import org.frisket.orders.Entry;
+import org.frisket.prepare.pictures.LinkedPictures;
 import org.frisket.ui.bench.JobOnBench;
 import org.frisket.ui.bench.JobPlace;
 import org.frisket.ui.orders.internal.OrderDesk;
+import org.frisket.ui.orders.internal.Words;
 
 /**
  * Puts the job in front into the order book, as it is on the bench; the bench shows the job of the book from then on.
@@ -48,8 +53,16 @@ public final class TakeInHandler extends AbstractHandler {
 		IWorkbenchWindow window = HandlerUtil.getActiveWorkbenchWindowChecked(event);
 		try {
 			Job job = JobFile.load(JobFile.toBytes(bench.job()), editor.getTitle());
-			OrderDesk.get().change(Messages.TakeInHandler_name, () -> OrderDesk.book().takeIn(job, OrderDesk.person()),
-					entry -> show(window, editor, entry), reason -> refused(window, reason));
+			JobHome.of(bench.job()).ifPresent(home -> JobHome.set(job, home));
+			List<String> left = new CopyOnWriteArrayList<>();
+			OrderDesk.get().change(Messages.TakeInHandler_name, () -> {
+				// the book lies beside none of their files
+				left.addAll(LinkedPictures.keep(job));
+				return OrderDesk.book().takeIn(job, OrderDesk.person());
+			}, entry -> {
+				show(window, editor, entry);
+				tellLeft(window, left);
+			}, reason -> refused(window, reason));
 		} catch (IOException e) {
 			refused(window, e.getMessage());
 		}
@@ -62,6 +75,13 @@ public final class TakeInHandler extends AbstractHandler {
 			editor.getSite().getPage().closeEditor(editor, false);
 		} catch (ExecutionException e) {
 			ILog.of(TakeInHandler.class).error(e.getMessage(), e);
+		}
+	}
+
+	private static void tellLeft(IWorkbenchWindow window, List<String> left) {
+		if (!left.isEmpty()) {
+			MessageDialog.openWarning(window.getShell(), Messages.TakeInHandler_pictures,
+					String.join("\n", left.stream().map(Words::sentence).toList())); //$NON-NLS-1$
 		}
 	}
 

@@ -1,4 +1,4 @@
-package org.frisket.print.output;
+package org.frisket.export.pdf;
 
 import java.awt.Color;
 import java.awt.GradientPaint;

@@ -1,4 +1,4 @@
-package org.frisket.print.output;
+package org.frisket.export.pdf;
 
 import java.io.IOException;
 import java.util.ArrayList;
