@@ -20,6 +20,7 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link org.frisket.model.MeasuredMark#getMark <em>Mark</em>}</li>
  *   <li>{@link org.frisket.model.MeasuredMark#getX <em>X</em>}</li>
  *   <li>{@link org.frisket.model.MeasuredMark#getY <em>Y</em>}</li>
+ *   <li>{@link org.frisket.model.MeasuredMark#isBack <em>Back</em>}</li>
  * </ul>
  *
  * @generated
@@ -96,5 +97,29 @@ public interface MeasuredMark extends EObject {
 	 * @generated
 	 */
 	void setY(double value);
+
+	/**
+	 * Returns the value of the '<em><b>Back</b></em>' attribute.
+	 * The default value is <code>"false"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Whether it was found on the back, in the frame of the sheet turned over.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Back</em>' attribute.
+	 * @see #setBack(boolean)
+	 * @generated
+	 */
+	boolean isBack();
+
+	/**
+	 * Sets the value of the '{@link org.frisket.model.MeasuredMark#isBack <em>Back</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Back</em>' attribute.
+	 * @see #isBack()
+	 * @generated
+	 */
+	void setBack(boolean value);
 
 } // MeasuredMark

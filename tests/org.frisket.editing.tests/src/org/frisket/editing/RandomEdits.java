@@ -459,6 +459,7 @@ final class RandomEdits {
 				mark.setMark(i);
 				mark.setX(length());
 				mark.setY(length());
+				mark.setBack(random.nextBoolean());
 				measured.add(mark);
 			}
 			return measured;

@@ -193,6 +193,7 @@ public final class Samples {
 		measured.setMark(1);
 		measured.setX(12.4);
 		measured.setY(284.1);
+		measured.setBack(true);
 		sheet.getMeasured().add(measured);
 	}
 

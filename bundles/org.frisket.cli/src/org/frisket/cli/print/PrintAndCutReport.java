@@ -64,7 +64,8 @@ final class PrintAndCutReport {
 					print.plan().map(plan -> plan.marks().size()).orElse(0),
 					print.proposed() && print.plan().isPresent() ? ", proposed" : ""));
 			each.files().values().forEach(file -> out.println("wrote " + file));
-			each.sheet().fit().ifPresent(fit -> print(fit, out));
+			each.sheet().fit().ifPresent(fit -> print("cuts", fit, out));
+			each.sheet().backFit().ifPresent(fit -> print("cuts on the back", fit, out));
 			new Report(out).findings(each.sheet().findings());
 		}
 		new Report(out).findings(makeready);
@@ -73,8 +74,8 @@ final class PrintAndCutReport {
 		}
 	}
 
-	private static void print(Registration fit, PrintWriter out) {
-		out.println(text("cuts follow the print: %s fit of %d marks, residuals %.3f mm rms, %.3f mm at most",
+	private static void print(String what, Registration fit, PrintWriter out) {
+		out.println(text("%s follow the print: %s fit of %d marks, residuals %.3f mm rms, %.3f mm at most", what,
 				word(fit.kind()), fit.designed().size(), fit.rms(), fit.max()));
 		for (int i = 0; i < fit.residuals().size(); i++) {
 			Point residual = fit.residuals().get(i);
@@ -116,6 +117,7 @@ final class PrintAndCutReport {
 		print.plan().ifPresent(plan -> SheetMarks.toModel(plan).forEach(mark -> marks.add(mark(mark))));
 		object.add("marks", marks);
 		each.sheet().fit().ifPresent(fit -> object.add("fit", fit(fit)));
+		each.sheet().backFit().ifPresent(fit -> object.add("backFit", fit(fit)));
 		object.add("findings", FindingsJson.of(each.sheet().findings()));
 		return object;
 	}

@@ -100,6 +100,9 @@ public final class PrintAndCutVerb implements Callable<Integer> {
 	@Option(names = "--measured", paramLabel = "X,Y;...", converter = MarkText.PlacesConversion.class, description = "Where the marks of one sheet were measured, in their order: cuts go where the print is.")
 	private MarkText.Places measured;
 
+	@Option(names = "--measured-back", paramLabel = "X,Y;...", converter = MarkText.PlacesConversion.class, description = "Where the same marks were measured on its back, with the sheet turned over: work of the back goes where its print is.")
+	private MarkText.Places measuredBack;
+
 	@Option(names = "--scan", paramLabel = "PICTURE", description = "Instead, a scan of the printed sheet, in which the marks are looked for; cuts are in mm from its upper left corner.")
 	private Path scan;
 
@@ -137,7 +140,7 @@ public final class PrintAndCutVerb implements Callable<Integer> {
 		List<PrintAndCut> sheets = new ArrayList<>();
 		for (SheetFaces each : faces) {
 			PrintSheet print = PrintSheet.of(each, options, tolerance, Monitor.NONE);
-			sheets.add(PrintAndCut.of(print, fit(print, faces.size())));
+			sheets.add(PrintAndCut.of(print, fit(print, faces.size()), backFit(print, faces.size())));
 		}
 		PrintAndCutReport report = new PrintAndCutReport(options, exporter, preparation.findings());
 		write(sheets, names, exporter, report);
@@ -183,11 +186,8 @@ public final class PrintAndCutVerb implements Callable<Integer> {
 			return Optional.empty();
 		}
 		String what = measured != null ? "--measured: " : scan != null ? "--scan: " : "";
-		if (!what.isEmpty() && sheets != 1) {
-			throw new Refusal(what + "it is about one sheet; say which with --only");
-		}
-		MarkPlan plan = print.plan().orElseThrow(() -> new Refusal(what + "the sheet has no marks"));
-		FitKind chosen = kind == null ? SheetMarks.fitKind(sheet) : kind;
+		MarkPlan plan = plan(print, sheets, what);
+		FitKind chosen = fitKind(sheet);
 		try {
 			if (scan != null) {
 				return Optional.of(SheetMarks.sound(ScanFile.of(scan, dpi, plan).registration(chosen)));
@@ -197,6 +197,35 @@ public final class PrintAndCutVerb implements Callable<Integer> {
 		} catch (RegisterException e) {
 			throw new Refusal(what + e.getMessage());
 		}
+	}
+
+	/** The same of the sheet turned over. */
+	private Optional<Registration> backFit(PrintSheet print, int sheets) throws Refusal {
+		Sheet sheet = print.faces().sheet();
+		if (measuredBack == null && (sheet.getMeasured().isEmpty() || print.proposed())) {
+			return Optional.empty();
+		}
+		String what = measuredBack != null ? "--measured-back: " : "";
+		MarkPlan plan = plan(print, sheets, what);
+		try {
+			return measuredBack != null
+					? Optional.of(SheetMarks.measured(turn.over(plan), fitKind(sheet), measuredBack.points()))
+					: SheetMarks.keptBack(sheet, plan, turn);
+		} catch (RegisterException e) {
+			throw new Refusal(what + e.getMessage());
+		}
+	}
+
+	private FitKind fitKind(Sheet sheet) {
+		return kind == null ? SheetMarks.fitKind(sheet) : kind;
+	}
+
+	/** @param what which option asks for them, as the beginning of a refusal; empty for none */
+	private static MarkPlan plan(PrintSheet print, int sheets, String what) throws Refusal {
+		if (!what.isEmpty() && sheets != 1) {
+			throw new Refusal(what + "it is about one sheet; say which with --only");
+		}
+		return print.plan().orElseThrow(() -> new Refusal(what + "the sheet has no marks"));
 	}
 
 	private void write(List<PrintAndCut> sheets, List<String> names, Contribution<Exporter> exporter, PrintAndCutReport report)

@@ -11,14 +11,12 @@ import org.frisket.cli.line.Refusal;
 import org.frisket.export.plan.SheetChoice;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
-import org.frisket.material.sizes.Format;
-import org.frisket.model.FrisketFactory;
 import org.frisket.model.Job;
-import org.frisket.model.Layer;
 import org.frisket.model.Sheet;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.PreparedJob;
+import org.frisket.print.output.BareSheet;
 import org.frisket.print.output.SheetFaces;
 import org.frisket.sheets.GuestFiles;
 import org.frisket.sheets.imposing.Supply;
@@ -62,23 +60,12 @@ record PrintedSheets(Path file, Job job, Conversions.Box size, String only) {
 
 	/** Of the size that was asked for, or that its stock comes in. */
 	private Sheet bareSheet() throws Refusal {
-		Sheet sheet = FrisketFactory.INSTANCE.createSheet();
-		Layer first = job.getLayers().isEmpty() ? null : job.getLayers().get(0);
-		sheet.setId("sheet");
-		sheet.setStock(first == null ? null : first.getStock());
-		sheet.setColour(first == null ? null : first.getColour());
 		if (size != null) {
-			sheet.setWidth(size.width());
-			sheet.setHeight(size.height());
-			return sheet;
+			return BareSheet.of(job, size.width(), size.height());
 		}
 		try {
-			Format.Sheet usual = Supply.ofStudio(Studio.folder()).of(sheet.getStock(), sheet.getColour()).sizes().stream()
-					.filter(Format.Sheet.class::isInstance).map(Format.Sheet.class::cast).findFirst().orElseThrow(() -> new Refusal(
-							"the job has no sheets, and its stock comes in none: say a size with --sheet, such as --sheet A4"));
-			sheet.setWidth(usual.width().doubleValue());
-			sheet.setHeight(usual.height().doubleValue());
-			return sheet;
+			return BareSheet.of(job, Supply.ofStudio(Studio.folder())).orElseThrow(() -> new Refusal(
+					"the job has no sheets, and its stock comes in none: say a size with --sheet, such as --sheet A4"));
 		} catch (IOException e) {
 			throw new Refusal(e);
 		}

@@ -18,10 +18,10 @@ import org.frisket.print.register.Registration;
 /**
  * A scan of a printed sheet.
  *
- * @param found the marks in it
- * @param dpi   of the scan
+ * @param found      the marks in it
+ * @param resolution of the scan
  */
-record ScanFile(FoundMarks found, double dpi) {
+record ScanFile(FoundMarks found, Resolution resolution) {
 
 	/** @param dpi null to take what the file says */
 	static ScanFile of(Path file, Double dpi, MarkPlan plan) throws Refusal {
@@ -32,7 +32,7 @@ record ScanFile(FoundMarks found, double dpi) {
 				throw new Refusal("--scan: “" + file + "” does not say how many dots to the inch it has; say so with --dpi");
 			}
 			return new ScanFile(MarkFinder.find(plan, picture.pixels(Monitor.NONE).grey(), resolution.x(), Monitor.NONE),
-					resolution.x());
+					resolution);
 		} catch (UnreadablePictureException e) {
 			throw new Refusal("--scan: " + e.getMessage());
 		}
@@ -46,7 +46,7 @@ record ScanFile(FoundMarks found, double dpi) {
 			}
 		}
 		try {
-			return found.registration(kind, dpi);
+			return found.registration(kind, resolution);
 		} catch (RegisterException e) {
 			throw new Refusal("--scan: " + e.getMessage());
 		}

@@ -702,13 +702,22 @@ public class FrisketPackageImpl extends EPackageImpl {
 	public static final int MEASURED_MARK__Y = 2;
 
 	/**
+	 * The feature id for the '<em><b>Back</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MEASURED_MARK__BACK = 3;
+
+	/**
 	 * The number of structural features of the '<em>Measured Mark</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	public static final int MEASURED_MARK_FEATURE_COUNT = 3;
+	public static final int MEASURED_MARK_FEATURE_COUNT = 4;
 
 	/**
 	 * The meta object id for the '{@link org.frisket.model.impl.GuestImpl <em>Guest</em>}' class.
@@ -4172,6 +4181,19 @@ public class FrisketPackageImpl extends EPackageImpl {
 	}
 
 	/**
+	 * Returns the meta object for the attribute '{@link org.frisket.model.MeasuredMark#isBack <em>Back</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Back</em>'.
+	 * @see org.frisket.model.MeasuredMark#isBack()
+	 * @see #getMeasuredMark()
+	 * @generated
+	 */
+	public EAttribute getMeasuredMark_Back() {
+		return (EAttribute)measuredMarkEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
 	 * Returns the meta object for class '{@link org.frisket.model.Guest <em>Guest</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -6733,6 +6755,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 		createEAttribute(measuredMarkEClass, MEASURED_MARK__MARK);
 		createEAttribute(measuredMarkEClass, MEASURED_MARK__X);
 		createEAttribute(measuredMarkEClass, MEASURED_MARK__Y);
+		createEAttribute(measuredMarkEClass, MEASURED_MARK__BACK);
 
 		guestEClass = createEClass(GUEST);
 		createEAttribute(guestEClass, GUEST__JOB);
@@ -7053,6 +7076,7 @@ public class FrisketPackageImpl extends EPackageImpl {
 		initEAttribute(getMeasuredMark_Mark(), ecorePackage.getEInt(), "mark", "0", 0, 1, MeasuredMark.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMeasuredMark_X(), this.getNumber(), "x", "0", 0, 1, MeasuredMark.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMeasuredMark_Y(), this.getNumber(), "y", "0", 0, 1, MeasuredMark.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMeasuredMark_Back(), ecorePackage.getEBoolean(), "back", "false", 0, 1, MeasuredMark.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(guestEClass, Guest.class, "Guest", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getGuest_Job(), ecorePackage.getEString(), "job", null, 0, 1, Guest.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -7864,6 +7888,14 @@ public class FrisketPackageImpl extends EPackageImpl {
 		 * @generated
 		 */
 		public static final EAttribute MEASURED_MARK__Y = eINSTANCE.getMeasuredMark_Y();
+
+		/**
+		 * The meta object literal for the '<em><b>Back</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		public static final EAttribute MEASURED_MARK__BACK = eINSTANCE.getMeasuredMark_Back();
 
 		/**
 		 * The meta object literal for the '{@link org.frisket.model.impl.GuestImpl <em>Guest</em>}' class.

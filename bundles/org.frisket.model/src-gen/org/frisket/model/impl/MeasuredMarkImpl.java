@@ -22,6 +22,7 @@ import org.frisket.model.MeasuredMark;
  *   <li>{@link org.frisket.model.impl.MeasuredMarkImpl#getMark <em>Mark</em>}</li>
  *   <li>{@link org.frisket.model.impl.MeasuredMarkImpl#getX <em>X</em>}</li>
  *   <li>{@link org.frisket.model.impl.MeasuredMarkImpl#getY <em>Y</em>}</li>
+ *   <li>{@link org.frisket.model.impl.MeasuredMarkImpl#isBack <em>Back</em>}</li>
  * </ul>
  *
  * @generated
@@ -86,6 +87,26 @@ public class MeasuredMarkImpl extends MinimalEObjectImpl.Container implements Me
 	 * @ordered
 	 */
 	protected double y = Y_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #isBack() <em>Back</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isBack()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final boolean BACK_EDEFAULT = false;
+
+	/**
+	 * The cached value of the '{@link #isBack() <em>Back</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isBack()
+	 * @generated
+	 * @ordered
+	 */
+	protected boolean back = BACK_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -181,6 +202,29 @@ public class MeasuredMarkImpl extends MinimalEObjectImpl.Container implements Me
 	 * @generated
 	 */
 	@Override
+	public boolean isBack() {
+		return back;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setBack(boolean newBack) {
+		boolean oldBack = back;
+		back = newBack;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, FrisketPackageImpl.MEASURED_MARK__BACK, oldBack, back));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Object eGet(int featureID, boolean resolve, boolean coreType) {
 		switch (featureID) {
 			case FrisketPackageImpl.MEASURED_MARK__MARK:
@@ -189,6 +233,8 @@ public class MeasuredMarkImpl extends MinimalEObjectImpl.Container implements Me
 				return getX();
 			case FrisketPackageImpl.MEASURED_MARK__Y:
 				return getY();
+			case FrisketPackageImpl.MEASURED_MARK__BACK:
+				return isBack();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -209,6 +255,9 @@ public class MeasuredMarkImpl extends MinimalEObjectImpl.Container implements Me
 				return;
 			case FrisketPackageImpl.MEASURED_MARK__Y:
 				setY((Double)newValue);
+				return;
+			case FrisketPackageImpl.MEASURED_MARK__BACK:
+				setBack((Boolean)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -231,6 +280,9 @@ public class MeasuredMarkImpl extends MinimalEObjectImpl.Container implements Me
 			case FrisketPackageImpl.MEASURED_MARK__Y:
 				setY(Y_EDEFAULT);
 				return;
+			case FrisketPackageImpl.MEASURED_MARK__BACK:
+				setBack(BACK_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -249,6 +301,8 @@ public class MeasuredMarkImpl extends MinimalEObjectImpl.Container implements Me
 				return x != X_EDEFAULT;
 			case FrisketPackageImpl.MEASURED_MARK__Y:
 				return y != Y_EDEFAULT;
+			case FrisketPackageImpl.MEASURED_MARK__BACK:
+				return back != BACK_EDEFAULT;
 		}
 		return super.eIsSet(featureID);
 	}
@@ -269,6 +323,8 @@ public class MeasuredMarkImpl extends MinimalEObjectImpl.Container implements Me
 		result.append(x);
 		result.append(", y: ");
 		result.append(y);
+		result.append(", back: ");
+		result.append(back);
 		result.append(')');
 		return result.toString();
 	}

@@ -10,12 +10,12 @@ import java.util.Optional;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.model.Job;
+import org.frisket.model.Sheet;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.Severity;
 import org.frisket.print.register.RegisterException;
-import org.frisket.print.register.Registration;
 import org.frisket.sheets.GuestFiles;
 
 /**
@@ -29,6 +29,8 @@ public final class JobPrints {
 	private final List<String> problems;
 	private final Tolerance tolerance;
 	private final Map<Boolean, List<SheetFaces>> faces = new HashMap<>();
+	/** Of a job that has none. */
+	private Optional<Sheet> bare = Optional.empty();
 	private PrintOptions options;
 	private final Map<Integer, PrintAndCut> sheets = new HashMap<>();
 
@@ -61,7 +63,14 @@ public final class JobPrints {
 		return problems;
 	}
 
-	/** A sheet. @param number from 1 */
+	/** Puts a job that has no sheets on one as it lies. @param sheet of no job */
+	public void putOn(Sheet sheet) {
+		bare = Optional.of(sheet);
+		faces.clear();
+		sheets.clear();
+	}
+
+	/** A sheet. @param number from 1; a job that is put on one sheet as it lies has that */
 	public PrintAndCut sheet(int number, PrintOptions wanted, Monitor monitor) {
 		if (!wanted.equals(options)) {
 			sheets.clear();
@@ -70,7 +79,9 @@ public final class JobPrints {
 		PrintAndCut known = sheets.get(number);
 		if (known == null) {
 			List<SheetFaces> all = faces.computeIfAbsent(wanted.knockOut(),
-					knockOut -> SheetFaces.of(job, jobs, knockOut, tolerance, monitor));
+					knockOut -> bare.isPresent() && job.getSheets().isEmpty()
+							? List.of(SheetFaces.bare(jobs.get(job.getId()), bare.get(), knockOut, tolerance, monitor))
+							: SheetFaces.of(job, jobs, knockOut, tolerance, monitor));
 			known = of(PrintSheet.of(all.get(number - 1), wanted, tolerance, monitor));
 			sheets.put(number, known);
 		}
@@ -80,17 +91,18 @@ public final class JobPrints {
 	/** With cuts that follow the marks, if the sheet keeps where they were measured. */
 	static PrintAndCut of(PrintSheet print) {
 		if (print.proposed() || print.plan().isEmpty()) {
-			return PrintAndCut.of(print, Optional.empty());
+			return PrintAndCut.of(print, Optional.empty(), Optional.empty());
 		}
 		try {
-			Optional<Registration> fit = SheetMarks.kept(print.faces().sheet(), print.plan().get());
-			return PrintAndCut.of(print, fit);
+			Sheet sheet = print.faces().sheet();
+			return PrintAndCut.of(print, SheetMarks.kept(sheet, print.plan().get()),
+					SheetMarks.keptBack(sheet, print.plan().get(), print.options().turn()));
 		} catch (RegisterException e) {
-			PrintAndCut unfit = PrintAndCut.of(print, Optional.empty());
+			PrintAndCut unfit = PrintAndCut.of(print, Optional.empty(), Optional.empty());
 			List<Finding> findings = new ArrayList<>(unfit.findings());
 			findings.add(Finding.plain("measure-unfit", Severity.BLOCKING, "", print.faces().page().centre(), e.getMessage(),
 					Messages.JobPrints_measureAgain));
-			return new PrintAndCut(print, Optional.empty(), findings);
+			return new PrintAndCut(print, Optional.empty(), Optional.empty(), findings);
 		}
 	}
 }

@@ -33,9 +33,11 @@ import org.frisket.toolpath.RunChoices;
  *
  * @param print    what is printed
  * @param fit      how the printed sheet lies, so that cuts go where the print is; empty to cut as designed
+ * @param backFit  the same of the sheet turned over, by marks that were measured on its back
  * @param findings of both
  */
-public record PrintAndCut(PrintSheet print, Optional<Registration> fit, List<Finding> findings) {
+public record PrintAndCut(PrintSheet print, Optional<Registration> fit, Optional<Registration> backFit,
+		List<Finding> findings) {
 
 	/** Formats in which marks can be shown without being taken for work: steps are groups apart there. */
 	private static final Set<String> WITH_REFERENCE = Set.of("pdf");
@@ -55,8 +57,8 @@ public record PrintAndCut(PrintSheet print, Optional<Registration> fit, List<Fin
 		findings = List.copyOf(findings);
 	}
 
-	/** @param fit of the marks of this print */
-	public static PrintAndCut of(PrintSheet print, Optional<Registration> fit) {
+	/** @param fit of the marks on the front of this print @param backFit of those on its back */
+	public static PrintAndCut of(PrintSheet print, Optional<Registration> fit, Optional<Registration> backFit) {
 		SheetFaces faces = print.faces();
 		List<Finding> findings = new ArrayList<>(faces.findings());
 		findings.addAll(print.findings());
@@ -65,11 +67,16 @@ public record PrintAndCut(PrintSheet print, Optional<Registration> fit, List<Fin
 			findings.add(Finding.plain("nothing-worked", Severity.NOTE, id, faces.page().centre(), Messages.PrintAndCut_nothing,
 					Messages.PrintAndCut_nothingCure));
 		}
-		if (fit.isPresent() && isWorked(faces, true)) {
+		if (fit.isPresent() && backFit.isEmpty() && isWorked(faces, true)) {
 			findings.add(Finding.plain("back-not-measured", Severity.CAUTION, id, faces.page().centre(),
 					Messages.PrintAndCut_back, Messages.PrintAndCut_backCure));
 		}
-		return new PrintAndCut(print, fit, findings);
+		return new PrintAndCut(print, fit, backFit, findings);
+	}
+
+	/** Whether anything is on the back of the sheet. */
+	public boolean isTwoSided() {
+		return !print.back().isEmpty() || isWorked(print.faces(), true);
 	}
 
 	private static boolean isWorked(SheetFaces faces, boolean back) {
@@ -94,7 +101,7 @@ public record PrintAndCut(PrintSheet print, Optional<Registration> fit, List<Fin
 		if (isWorked(print.faces(), false)) {
 			targets.put(Role.CUT, named(base, Role.CUT, Exporters.ending(format)));
 		}
-		if (isWorked(print.faces(), true) && fit.isEmpty()) {
+		if (isWorked(print.faces(), true) && (fit.isEmpty() || backFit.isPresent())) {
 			targets.put(Role.CUT_BACK, named(base, Role.CUT_BACK, Exporters.ending(format)));
 		}
 		return targets;
@@ -140,9 +147,10 @@ public record PrintAndCut(PrintSheet print, Optional<Registration> fit, List<Fin
 	/** What is worked on a side, for an exporter; empty if nothing is. @param marks whether they are shown */
 	public Optional<LaidSheet> cut(boolean back, boolean marks, Tolerance tolerance, Monitor monitor) throws RegisterException {
 		SheetFaces faces = print.faces();
+		Projection lies = (back ? backFit : fit).map(Registration::map).orElse(Projection.IDENTITY);
 		Projection map = back
-				? Projection.of(print.options().turn().over(faces.sheet().getWidth(), faces.sheet().getHeight()))
-				: fit.map(Registration::map).orElse(Projection.IDENTITY);
+				? Projection.of(print.options().turn().over(faces.sheet().getWidth(), faces.sheet().getHeight())).then(lies)
+				: lies;
 		return new CutFace(faces, map, tolerance).of(back, marks ? print.plan() : Optional.empty(), monitor);
 	}
 }

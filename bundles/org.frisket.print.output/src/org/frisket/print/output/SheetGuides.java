@@ -7,9 +7,11 @@ import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Region;
 import org.frisket.geometry.Tolerance;
+import org.frisket.geometry.clean.RegionBoolean;
 import org.frisket.geometry.offset.Corners;
 import org.frisket.geometry.offset.Holes;
 import org.frisket.geometry.offset.Offset;
+import org.frisket.model.OperationKind;
 import org.frisket.model.Picture;
 import org.frisket.sheets.LaidPart;
 
@@ -38,7 +40,7 @@ public record SheetGuides(List<Outline> safe, List<Outline> borders) {
 	public static SheetGuides of(SheetFaces faces, double distance, Tolerance tolerance, Monitor monitor) {
 		List<Outline> safe = new ArrayList<>();
 		for (LaidPart part : faces.parts()) {
-			add(part.room(), distance, safe, tolerance, monitor);
+			add(cut(part, tolerance, monitor), distance, safe, tolerance, monitor);
 		}
 		List<Outline> borders = new ArrayList<>();
 		for (FaceItem item : faces.items(false)) {
@@ -48,6 +50,13 @@ public record SheetGuides(List<Outline> safe, List<Outline> borders) {
 			}
 		}
 		return new SheetGuides(safe, borders);
+	}
+
+	/** What is cut out; all that a part takes up where nothing is, for a print may reach beyond its cut. */
+	private static Region cut(LaidPart part, Tolerance tolerance, Monitor monitor) {
+		List<Region> cut = part.part().elements().stream().filter(element -> element.has(OperationKind.CUT))
+				.map(element -> element.moved(part.place()).region()).filter(region -> !region.isEmpty()).toList();
+		return cut.isEmpty() ? part.room() : new RegionBoolean().union(cut, tolerance, monitor);
 	}
 
 	private static void add(Region region, double inwards, List<Outline> lines, Tolerance tolerance, Monitor monitor) {

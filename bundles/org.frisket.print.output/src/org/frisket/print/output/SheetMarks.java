@@ -86,21 +86,38 @@ public final class SheetMarks {
 		};
 	}
 
-	/** How the sheet lies by the measure that it keeps; empty if it was not measured. */
+	/** How the sheet lies by the measure that it keeps of its front; empty if that was not measured. */
 	public static Optional<Registration> kept(Sheet sheet, MarkPlan plan) throws RegisterException {
-		if (sheet.getMeasured().isEmpty()) {
-			return Optional.empty();
-		}
+		return kept(sheet, plan, false);
+	}
+
+	/**
+	 * How the sheet lies turned over, by the measure that it keeps of its back; empty if that was not measured.
+	 *
+	 * @param plan of the marks as seen from the front
+	 * @param turn over which the sheet is turned; cuts are at the same places with either, for every fit may turn by half
+	 */
+	public static Optional<Registration> keptBack(Sheet sheet, MarkPlan plan, TurnEdge turn) throws RegisterException {
+		return kept(sheet, turn.over(plan), true);
+	}
+
+	private static Optional<Registration> kept(Sheet sheet, MarkPlan plan, boolean back) throws RegisterException {
 		List<Point> designed = new ArrayList<>();
 		List<Point> measured = new ArrayList<>();
+		List<Integer> numbers = new ArrayList<>();
 		for (MeasuredMark found : sheet.getMeasured()) {
+			if (found.isBack() != back) {
+				continue;
+			}
 			if (found.getMark() < 0 || found.getMark() >= plan.marks().size()) {
 				throw new RegisterException(NLS.bind(Messages.SheetMarks_noMark, found.getMark() + 1, plan.marks().size()));
 			}
 			designed.add(plan.marks().get(found.getMark()).place());
 			measured.add(new Point(found.getX(), found.getY()));
+			numbers.add(found.getMark() + 1);
 		}
-		return Optional.of(sound(Registration.fit(fitKind(sheet), designed, measured)));
+		return designed.isEmpty() ? Optional.empty()
+				: Optional.of(sound(Registration.fit(fitKind(sheet), designed, measured, numbers)));
 	}
 
 	/**

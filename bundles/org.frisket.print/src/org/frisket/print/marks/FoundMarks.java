@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.frisket.geometry.Point;
+import org.frisket.print.picture.Resolution;
 import org.frisket.print.register.FitKind;
 import org.frisket.print.register.Projection;
 import org.frisket.print.register.RegisterException;
@@ -23,8 +24,6 @@ import org.frisket.print.register.Registration;
 public record FoundMarks(MarkPlan plan, List<Optional<Point>> places, Optional<Projection> map, boolean mirrored,
 		List<RegisterFinding> findings) {
 
-	private static final double MM_PER_INCH = 25.4;
-
 	public FoundMarks {
 		places = List.copyOf(places);
 		findings = List.copyOf(findings);
@@ -40,20 +39,23 @@ public record FoundMarks(MarkPlan plan, List<Optional<Point>> places, Optional<P
 	}
 
 	/**
-	 * How the sheet lies in the picture, in mm from its top left pixel.
+	 * How the sheet lies in the picture, in mm from its top left corner.
 	 *
-	 * @param dpi  of the picture
+	 * @param resolution of the picture
 	 * @throws RegisterException if too few marks were found for this fit
 	 */
-	public Registration registration(FitKind kind, double dpi) throws RegisterException {
+	public Registration registration(FitKind kind, Resolution resolution) throws RegisterException {
 		List<Point> designed = new ArrayList<>();
 		List<Point> measured = new ArrayList<>();
+		List<Integer> numbers = new ArrayList<>();
 		for (int i = 0; i < places.size(); i++) {
 			if (places.get(i).isPresent()) {
 				designed.add(plan.marks().get(i).place());
-				measured.add(places.get(i).get().times(MM_PER_INCH / dpi));
+				Point pixel = places.get(i).get();
+				measured.add(new Point(pixel.x() * resolution.pixelWidth(), pixel.y() * resolution.pixelHeight()));
+				numbers.add(i + 1);
 			}
 		}
-		return Registration.fit(kind, designed, measured);
+		return Registration.fit(kind, designed, measured, numbers);
 	}
 }

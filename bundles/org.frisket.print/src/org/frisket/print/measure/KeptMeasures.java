@@ -18,24 +18,35 @@ public final class KeptMeasures {
 	private KeptMeasures() {
 	}
 
-	/** A place or none for each mark of a sheet, in mm. What was measured of marks that are no more is left out. */
-	public static List<Optional<Point>> of(Sheet sheet) {
+	/**
+	 * A place or none for each mark of a sheet, in mm. What was measured of marks that are no more is left out.
+	 *
+	 * @param back whether those of its back are asked for, in the frame of the sheet turned over
+	 */
+	public static List<Optional<Point>> of(Sheet sheet, boolean back) {
 		List<Optional<Point>> places = new ArrayList<>(Collections.nCopies(sheet.getMarks().size(), Optional.empty()));
 		for (MeasuredMark each : sheet.getMeasured()) {
-			if (each.getMark() >= 0 && each.getMark() < places.size()) {
+			if (each.isBack() == back && each.getMark() >= 0 && each.getMark() < places.size()) {
 				places.set(each.getMark(), Optional.of(new Point(each.getX(), each.getY())));
 			}
 		}
 		return places;
 	}
 
-	/** The same as the model has it. */
-	public static List<MeasuredMark> toModel(List<Optional<Point>> places) {
+	/** All measures of a sheet, as {@code SetMeasures} takes them, when those of one side are these and the others stay. */
+	public static List<MeasuredMark> with(Sheet sheet, boolean back, List<Optional<Point>> places) {
+		List<MeasuredMark> marks = new ArrayList<>(toModel(back ? of(sheet, false) : places, false));
+		marks.addAll(toModel(back ? places : of(sheet, true), true));
+		return marks;
+	}
+
+	private static List<MeasuredMark> toModel(List<Optional<Point>> places, boolean back) {
 		List<MeasuredMark> marks = new ArrayList<>();
 		for (int i = 0; i < places.size(); i++) {
 			if (places.get(i).isPresent()) {
 				MeasuredMark mark = FrisketFactory.INSTANCE.createMeasuredMark();
 				mark.setMark(i);
+				mark.setBack(back);
 				mark.setX(places.get(i).get().x());
 				mark.setY(places.get(i).get().y());
 				marks.add(mark);

@@ -27,6 +27,7 @@ final class Messages extends NLS {
 	public static String PrinterProfile_name;
 	public static String PrinterProfile_slip;
 	public static String PrinterProfiles_line;
+	public static String PrinterProfiles_taken;
 	public static String Registration_counts;
 	public static String Registration_few;
 	public static String Registration_line;

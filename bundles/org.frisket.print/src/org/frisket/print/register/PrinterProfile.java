@@ -42,6 +42,11 @@ public record PrinterProfile(String name, double scaleX, double scaleY, double s
 		}
 	}
 
+	/** The same under another name. @throws IllegalArgumentException with a sentence, if the name is none */
+	public PrinterProfile named(String other) {
+		return new PrinterProfile(other, scaleX, scaleY, skew, measured, marks);
+	}
+
 	/**
 	 * What an affine fit says of the printer.
 	 *

@@ -46,6 +46,24 @@ public final class PrinterProfiles {
 		write(profiles);
 	}
 
+	/**
+	 * Gives a printer another name, whatever is kept of it by now; nothing is done for one that is no more.
+	 *
+	 * @throws IllegalArgumentException with a sentence, if the name is none, or another printer has it
+	 */
+	public void rename(String name, String other) throws IOException {
+		TreeMap<String, PrinterProfile> profiles = all();
+		PrinterProfile profile = profiles.remove(name.strip());
+		if (profile != null) {
+			PrinterProfile renamed = profile.named(other);
+			if (profiles.containsKey(renamed.name())) {
+				throw new IllegalArgumentException(NLS.bind(Messages.PrinterProfiles_taken, renamed.name()));
+			}
+			profiles.put(renamed.name(), renamed);
+			write(profiles);
+		}
+	}
+
 	/** Whether there was one. */
 	public boolean drop(String name) throws IOException {
 		TreeMap<String, PrinterProfile> profiles = all();

@@ -229,6 +229,36 @@ class PrintAndCutVerbTest {
 		assertEquals(-1, Arrays.mismatch(before, Files.readAllBytes(svg)));
 	}
 
+	/** A crease of a back layer, on a sheet that was measured on both sides. */
+	@Test
+	void workOfTheBackFollowsTheMarksOfTheBack() throws Exception {
+		Layer back = Jobs.addLayer(job, "Back");
+		back.setBack(true);
+		Jobs.addOperation(Jobs.addOutline(back, "M40 0V50"), OperationKind.CREASE);
+		save();
+		JsonArray marks = print("--json").json().getAsJsonArray("sheets").get(0).getAsJsonObject().getAsJsonArray("marks");
+		StringBuilder front = new StringBuilder();
+		StringBuilder turned = new StringBuilder();
+		marks.forEach(each -> {
+			double x = each.getAsJsonObject().get("x").getAsDouble();
+			double y = each.getAsJsonObject().get("y").getAsDouble();
+			front.append(front.isEmpty() ? "" : ";").append(x + 3).append(',').append(y + 2);
+			turned.append(turned.isEmpty() ? "" : ";").append(200 - x - 4).append(',').append(y + 1);
+		});
+		Answer half = print("--measured", front.toString());
+		assertTrue(half.out().contains("measured on the front only"), half.out());
+		Answer both = print("--measured", front.toString(), "--measured-back", turned.toString());
+		assertEquals(0, both.status(), both.err());
+		assertTrue(both.out().contains("cuts on the back follow the print"), both.out());
+		try (var all = Files.list(folder.resolve("out"))) {
+			String svg = Files.readString(all.filter(each -> each.toString().endsWith("-cut-back.svg")).findFirst().orElseThrow());
+			assertTrue(svg.contains("M96 51"), svg);
+		}
+		Answer wrong = print("--measured", front.toString(), "--measured-back", front.toString());
+		assertEquals(2, wrong.status());
+		assertTrue(wrong.err().startsWith("--measured-back") || wrong.err().contains("--measured-back:"), wrong.err());
+	}
+
 	@Test
 	void thePrinterIsOfTheStudioOrOfAFile() throws Exception {
 		StudioFolder studio = new StudioFolder(folder.resolve("studio")).openForWriting();

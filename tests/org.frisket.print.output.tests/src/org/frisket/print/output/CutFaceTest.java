@@ -42,7 +42,7 @@ class CutFaceTest {
 	}
 
 	private LaidSheet cut(boolean back, Optional<Registration> fit) throws RegisterException {
-		return new PrintAndCut(sample.print(PrintOptions.USUAL), fit, List.of()).cut(back, false, Tolerance.DEFAULT, Monitor.NONE)
+		return new PrintAndCut(sample.print(PrintOptions.USUAL), fit, Optional.empty(), List.of()).cut(back, false, Tolerance.DEFAULT, Monitor.NONE)
 				.orElseThrow();
 	}
 
@@ -138,8 +138,8 @@ class CutFaceTest {
 		sheet.setHeight(150);
 		SheetFaces faces = SheetFaces.bare(SampleJobs.prepared(sample.job), sheet, false, Tolerance.DEFAULT, Monitor.NONE);
 		PrintSheet print = PrintSheet.of(faces, PrintOptions.USUAL, Tolerance.DEFAULT, Monitor.NONE);
-		assertFalse(PrintAndCut.of(print, Optional.empty()).isBlocked(), print.findings().toString());
-		LaidSheet laid = PrintAndCut.of(print, Optional.empty()).cut(false, false, Tolerance.DEFAULT, Monitor.NONE).orElseThrow();
+		assertFalse(PrintAndCut.of(print, Optional.empty(), Optional.empty()).isBlocked(), print.findings().toString());
+		LaidSheet laid = PrintAndCut.of(print, Optional.empty(), Optional.empty()).cut(false, false, Tolerance.DEFAULT, Monitor.NONE).orElseThrow();
 		assertBox(new Bounds(60, 50, 140, 100), laid.content().elements().findFirst().orElseThrow());
 		assertEquals(57, print.bleed().minX(), 0.03);
 		sheet.setWidth(70);

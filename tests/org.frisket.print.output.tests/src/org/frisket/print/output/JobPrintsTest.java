@@ -5,18 +5,26 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
+import org.frisket.export.Exporters;
+import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
+import org.frisket.geometry.Point;
 import org.frisket.geometry.Tolerance;
 import org.frisket.model.FrisketFactory;
+import org.frisket.model.Jobs;
+import org.frisket.model.Layer;
 import org.frisket.model.MeasuredMark;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Picture;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
+import org.frisket.print.measure.KeptMeasures;
 import org.junit.jupiter.api.Test;
 
 class JobPrintsTest {
@@ -49,6 +57,40 @@ class JobPrintsTest {
 		assertFalse(sheet.isBlocked());
 	}
 
+	/** Whether the sheet is turned over its side or its head, the places that were measured are the same ones. */
+	@Test
+	void workOfTheBackFollowsTheMeasureOfTheBack() throws Exception {
+		SampleSheet.outline(sample.layer, SampleSheet.CARD, OperationKind.PRINT);
+		Layer back = Jobs.addLayer(sample.job, "Back");
+		back.setBack(true);
+		SampleSheet.outline(back, "M30 0V50", OperationKind.CREASE);
+		measure(5, -2);
+		PrintAndCut frontOnly = prints().sheet(1, PrintOptions.USUAL, Monitor.NONE);
+		assertTrue(frontOnly.findings().stream().anyMatch(each -> each.id().equals("back-not-measured")));
+		assertFalse(roles(frontOnly).contains(PrintAndCut.Role.CUT_BACK));
+		PrintSheet print = sample.print(PrintOptions.USUAL);
+		List<Optional<Point>> places = TurnEdge.SIDE.over(print.plan().orElseThrow()).places().stream()
+				.map(place -> Optional.of(new Point(place.x() + 1, place.y() + 3))).toList();
+		List<MeasuredMark> both = KeptMeasures.with(sample.sheet, true, places);
+		sample.sheet.getMeasured().clear();
+		sample.sheet.getMeasured().addAll(both);
+		for (TurnEdge turn : TurnEdge.values()) {
+			PrintAndCut sheet = prints().sheet(1, new PrintOptions(3, false, turn, true, true, false, Optional.empty()),
+					Monitor.NONE);
+			assertTrue(sheet.findings().stream().noneMatch(each -> each.id().equals("back-not-measured")));
+			assertTrue(roles(sheet).contains(PrintAndCut.Role.CUT_BACK));
+			Bounds crease = sheet.cut(true, false, Tolerance.DEFAULT, Monitor.NONE).orElseThrow().content().elements().findFirst()
+					.orElseThrow().bounds();
+			assertEquals(200 - 90 + 1, crease.minX(), 1e-6, turn.name());
+			assertEquals(50 + 3, crease.minY(), 1e-6, turn.name());
+			assertEquals(100 + 3, crease.maxY(), 1e-6, turn.name());
+		}
+	}
+
+	private static Set<PrintAndCut.Role> roles(PrintAndCut sheet) {
+		return sheet.targets(Path.of("sheet"), Exporters.forFile(".svg").orElseThrow()).keySet();
+	}
+
 	@Test
 	void aMeasureThatCannotBeBlocksAndSaysSo() {
 		SampleSheet.outline(sample.layer, SampleSheet.CARD, OperationKind.PRINT);
@@ -75,11 +117,15 @@ class JobPrintsTest {
 		Picture picture = sample.picture(80, 50);
 		picture.setEdge(FrisketFactory.INSTANCE.createPictureEdge());
 		picture.getEdge().setBorder(2);
-		SheetGuides guides = SheetGuides.of(sample.faces(false), 3, Tolerance.DEFAULT, Monitor.NONE);
+		SheetFaces faces = sample.faces(false);
+		// the border of the picture reaches beyond the cut, and moves the card on the sheet
+		Bounds cut = faces.items(false).stream().map(FaceItem::element).filter(each -> each.has(OperationKind.CUT)).findFirst()
+				.orElseThrow().bounds();
+		SheetGuides guides = SheetGuides.of(faces, 3, Tolerance.DEFAULT, Monitor.NONE);
 		assertEquals(1, guides.safe().size());
 		Outline safe = guides.safe().get(0);
-		assertEquals(63, safe.bounds().minX(), 0.03);
-		assertEquals(97, safe.bounds().maxY(), 0.03);
+		assertEquals(cut.minX() + 3, safe.bounds().minX(), 0.03);
+		assertEquals(cut.maxY() - 3, safe.bounds().maxY(), 0.03);
 		assertEquals(1, guides.borders().size());
 	}
 

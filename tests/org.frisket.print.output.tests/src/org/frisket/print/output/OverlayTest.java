@@ -20,11 +20,14 @@ import org.frisket.geometry.Point;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.Transform;
 import org.frisket.model.Jobs;
+import org.frisket.model.Layer;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Outline;
 import org.frisket.print.marks.FoundMarks;
 import org.frisket.print.marks.MarkFinder;
+import org.frisket.print.marks.MarkPlan;
 import org.frisket.print.picture.Grey;
+import org.frisket.print.picture.Resolution;
 import org.frisket.print.register.FitKind;
 import org.frisket.print.register.PrinterProfile;
 import org.frisket.print.register.Projection;
@@ -32,6 +35,8 @@ import org.frisket.print.register.Registration;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * The print file and the file to cut, laid over each other as renderers of other projects see them: pdftocairo
@@ -59,23 +64,31 @@ class OverlayTest {
 
 	@BeforeEach
 	void addSquares() {
+		addSquares(sample.layer);
+	}
+
+	private static void addSquares(Layer layer) {
 		for (Point corner : CORNERS) {
-			Outline square = SampleSheet.outline(sample.layer, "M%1$s %2$sh10v10h-10Z".formatted(corner.x(), corner.y()),
+			Outline square = SampleSheet.outline(layer, "M%1$s %2$sh10v10h-10Z".formatted(corner.x(), corner.y()),
 					OperationKind.PRINT);
 			Jobs.addOperation(square, OperationKind.DRAW);
 		}
 	}
 
 	private BufferedImage printed(PrintSheet print) throws Exception {
+		return printed(print, 1);
+	}
+
+	private BufferedImage printed(PrintSheet print, int page) throws Exception {
 		Path pdf = Files.write(folder.resolve("print.pdf"), SampleSheet.pdf(print));
-		RasterPage.output("pdftocairo", "-png", "-r", Double.toString(25.4 * PER_MM), "-singlefile", pdf.toString(),
+		RasterPage.output("pdftocairo", "-png", "-r", Double.toString(25.4 * PER_MM), "-f", Integer.toString(page), "-singlefile", pdf.toString(),
 				folder.resolve("print").toString());
 		return ImageIO.read(folder.resolve("print.png").toFile());
 	}
 
 	private BufferedImage cut(PrintSheet print, Optional<Registration> fit) throws Exception {
-		return CutRaster.of(new PrintAndCut(print, fit, List.of()).cut(false, false, Tolerance.DEFAULT, Monitor.NONE).orElseThrow(),
-				folder);
+		return CutRaster.of(new PrintAndCut(print, fit, Optional.empty(), List.of()).cut(false, false, Tolerance.DEFAULT, Monitor.NONE)
+				.orElseThrow(), folder);
 	}
 
 	/**
@@ -89,17 +102,19 @@ class OverlayTest {
 				// the card lies at 60, 50
 				double left = 60 + corner.x();
 				double top = 50 + corner.y();
-				worst = Math.max(worst, across(print, cut, lies.apply(new Point(left, top + along)), 1, false));
-				worst = Math.max(worst, across(print, cut, lies.apply(new Point(left + SIDE, top + along)), -1, false));
-				worst = Math.max(worst, across(print, cut, lies.apply(new Point(left + along, top)), 1, true));
-				worst = Math.max(worst, across(print, cut, lies.apply(new Point(left + along, top + SIDE)), -1, true));
+				Point middle = lies.apply(new Point(left + SIDE / 2, top + SIDE / 2));
+				worst = Math.max(worst, across(print, cut, lies.apply(new Point(left, top + along)), middle, false));
+				worst = Math.max(worst, across(print, cut, lies.apply(new Point(left + SIDE, top + along)), middle, false));
+				worst = Math.max(worst, across(print, cut, lies.apply(new Point(left + along, top)), middle, true));
+				worst = Math.max(worst, across(print, cut, lies.apply(new Point(left + along, top + SIDE)), middle, true));
 			}
 		}
 		return worst;
 	}
 
-	/** At one place of an edge. @param inwards to which side the ink is */
-	private static double across(BufferedImage print, BufferedImage cut, Point place, int inwards, boolean down) {
+	/** At one place of an edge. @param inked the middle of the ink */
+	private static double across(BufferedImage print, BufferedImage cut, Point place, Point inked, boolean down) {
+		double inwards = Math.signum(down ? inked.y() - place.y() : inked.x() - place.x());
 		double middle = down ? place.y() : place.x();
 		double at = down ? place.x() : place.y();
 		return Math.abs(CutRaster.edge(print, middle - inwards, middle + inwards, at, down)
@@ -151,6 +166,50 @@ class OverlayTest {
 		return page.getRGB(x, y) >> 8 & 0xff;
 	}
 
+	private static Registration fit(BufferedImage photograph, MarkPlan plan) throws Exception {
+		int[] pixels = photograph.getRGB(0, 0, photograph.getWidth(), photograph.getHeight(), null, 0, photograph.getWidth());
+		byte[] grey = new byte[pixels.length];
+		for (int i = 0; i < grey.length; i++) {
+			grey[i] = (byte) (pixels[i] & 0xff);
+		}
+		FoundMarks found = MarkFinder.find(plan, new Grey(photograph.getWidth(), photograph.getHeight(), grey), 25.4 * PER_MM,
+				Monitor.NONE);
+		assertEquals(4, found.count(), found.findings().toString());
+		return SheetMarks.sound(found.registration(FitKind.PROJECTIVE, Resolution.given(25.4 * PER_MM)));
+	}
+
+	/** The turned sheet under a camera, askew in its own way: marks of the back are found, and its work follows them. */
+	@ParameterizedTest
+	@EnumSource
+	void workOfTheBackFollowsItsOwnMarks(TurnEdge turn) throws Exception {
+		sample.layer.getElements().removeIf(each -> each != sample.card);
+		Layer reverse = Jobs.addLayer(sample.job, "Back");
+		reverse.setBack(true);
+		reverse.setColour("#000000");
+		addSquares(reverse);
+		SampleSheet.outline(sample.layer, "M30 15H40V20H30Z", OperationKind.PRINT);
+		sample.sheet.getPlacements().get(0).setX(100);
+		PrintSheet print = sample.print(new PrintOptions(3, false, turn, true, true, false, Optional.empty()));
+		Transform over = turn.over(200, 150);
+		Projection lies = Projection.of(Transform.rotation(-0.009).then(Transform.translation(5, 4)))
+				.then(new Projection(1, 0, 0, 0, 1, 0, -3e-5, 4e-5, 1));
+		List<Bounds> parts = new ArrayList<>(List.of(CARD));
+		MarkPlan plan = turn.over(print.plan().orElseThrow());
+		plan.marks().forEach(mark -> parts.add(mark.bounds().grown(1)));
+		BufferedImage photograph = drawnAnew(printed(print, 2), lies.inverse()::apply, 212 * PER_MM, 160 * PER_MM, parts);
+		Registration fit = fit(photograph, plan);
+		UnaryOperator<Point> seen = place -> lies.apply(over.apply(place));
+		double apart = apart(photograph, cutBack(print, Optional.of(fit)), seen);
+		assertTrue(apart < NEAR, apart + " mm");
+		double without = apart(photograph, cutBack(print, Optional.empty()), seen);
+		assertTrue(!(without < 0.2), "it matters: " + without + " mm");
+	}
+
+	private BufferedImage cutBack(PrintSheet print, Optional<Registration> fit) throws Exception {
+		return CutRaster.of(new PrintAndCut(print, Optional.empty(), fit, List.of()).cut(true, false, Tolerance.DEFAULT, Monitor.NONE)
+				.orElseThrow(), folder);
+	}
+
 	@Test
 	void bothFilesAreInOneFrame() throws Exception {
 		PrintSheet print = sample.print(PrintOptions.USUAL);
@@ -184,15 +243,7 @@ class OverlayTest {
 		List<Bounds> parts = new ArrayList<>(List.of(CARD));
 		print.plan().orElseThrow().marks().forEach(mark -> parts.add(mark.bounds().grown(1)));
 		BufferedImage photograph = drawnAnew(printed(print), back::apply, 212 * PER_MM, 160 * PER_MM, parts);
-		int[] pixels = photograph.getRGB(0, 0, photograph.getWidth(), photograph.getHeight(), null, 0, photograph.getWidth());
-		byte[] grey = new byte[pixels.length];
-		for (int i = 0; i < grey.length; i++) {
-			grey[i] = (byte) (pixels[i] & 0xff);
-		}
-		FoundMarks found = MarkFinder.find(print.plan().orElseThrow(), new Grey(photograph.getWidth(), photograph.getHeight(), grey),
-				25.4 * PER_MM, Monitor.NONE);
-		assertEquals(4, found.count(), found.findings().toString());
-		Registration fit = SheetMarks.sound(found.registration(FitKind.PROJECTIVE, 25.4 * PER_MM));
+		Registration fit = fit(photograph, print.plan().get());
 		double apart = apart(photograph, cut(print, Optional.of(fit)), lies::apply);
 		assertTrue(apart < NEAR, apart + " mm");
 		assertTrue(lies.apply(new Point(0, 0)).distance(new Point(6, 3)) < 0.1, "it is askew, and not elsewhere");

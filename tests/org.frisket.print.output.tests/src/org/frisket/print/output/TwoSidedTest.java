@@ -66,7 +66,7 @@ class TwoSidedTest {
 	}
 
 	private static LaidSheet cut(PrintSheet print, boolean back) throws Exception {
-		return PrintAndCut.of(print, Optional.empty()).cut(back, false, Tolerance.DEFAULT, Monitor.NONE).orElseThrow();
+		return PrintAndCut.of(print, Optional.empty(), Optional.empty()).cut(back, false, Tolerance.DEFAULT, Monitor.NONE).orElseThrow();
 	}
 
 	private BufferedImage page(PrintSheet print, int number) throws Exception {

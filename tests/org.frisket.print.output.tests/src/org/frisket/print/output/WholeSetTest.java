@@ -41,7 +41,8 @@ class WholeSetTest {
 		Jobs.addPlacement(second, sample.card.getId(), 100, 75, 0);
 		List<PrintAndCut> sheets = SheetFaces
 				.of(sample.job, Map.of(sample.job.getId(), SampleJobs.prepared(sample.job)), false, Tolerance.DEFAULT, Monitor.NONE)
-				.stream().map(faces -> PrintAndCut.of(PrintSheet.of(faces, PrintOptions.USUAL, Tolerance.DEFAULT, Monitor.NONE), Optional.empty())).toList();
+				.stream().map(faces -> PrintAndCut.of(PrintSheet.of(faces, PrintOptions.USUAL, Tolerance.DEFAULT, Monitor.NONE),
+						Optional.empty(), Optional.empty())).toList();
 		Contribution<Exporter> svg = Exporters.forFile("x.svg").orElseThrow();
 		return new WholeSet(sheets, List.of(folder.resolve("10247-1"), folder.resolve("10247-2")), svg);
 	}
@@ -117,6 +118,6 @@ class WholeSetTest {
 
 	private static List<PrintAndCut> sheets() {
 		SampleSheet sample = new SampleSheet();
-		return List.of(PrintAndCut.of(sample.print(PrintOptions.USUAL), Optional.empty()));
+		return List.of(PrintAndCut.of(sample.print(PrintOptions.USUAL), Optional.empty(), Optional.empty()));
 	}
 }

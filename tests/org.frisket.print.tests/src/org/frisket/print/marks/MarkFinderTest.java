@@ -16,6 +16,7 @@ import org.frisket.geometry.Point;
 import org.frisket.geometry.Transform;
 import org.frisket.model.MarkKind;
 import org.frisket.print.picture.Grey;
+import org.frisket.print.picture.Resolution;
 import org.frisket.print.register.FitKind;
 import org.frisket.print.register.Projection;
 import org.frisket.print.register.RegisterException;
@@ -125,7 +126,7 @@ class MarkFinderTest {
 				.shadow(shadow).gain(0.05);
 		FoundMarks found = MarkFinder.find(photograph.plan, photograph.take(4), DPI, Monitor.NONE);
 		assertFound(photograph, found);
-		Registration fit = found.registration(FitKind.PROJECTIVE, DPI);
+		Registration fit = found.registration(FitKind.PROJECTIVE, Resolution.given(DPI));
 		for (int x = 0; x <= WIDTH; x += 9) {
 			for (int y = 0; y <= HEIGHT; y += 10) {
 				Point at = new Point(x, y);
@@ -144,8 +145,8 @@ class MarkFinderTest {
 		assertTrue(rms(photograph, found) < 0.1);
 		assertEquals(List.of("mark-missing", "tilt-unknown"), ids(found));
 		assertTrue(found.findings().get(0).message().startsWith("Mark 3 "));
-		assertThrows(RegisterException.class, () -> found.registration(FitKind.PROJECTIVE, DPI));
-		assertEquals(3, found.registration(FitKind.AFFINE, DPI).designed().size());
+		assertThrows(RegisterException.class, () -> found.registration(FitKind.PROJECTIVE, Resolution.given(DPI)));
+		assertEquals(3, found.registration(FitKind.AFFINE, Resolution.given(DPI)).designed().size());
 	}
 
 	@Test

@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.frisket.geometry.Point;
 import org.frisket.model.FrisketFactory;
 import org.frisket.model.MarkKind;
+import org.frisket.model.MeasuredMark;
 import org.frisket.model.RegisterMark;
 import org.frisket.model.Sheet;
 import org.frisket.print.marks.Mark;
@@ -115,9 +116,17 @@ class MeasuredSheetTest {
 		}
 		List<Optional<Point>> places = List.of(Optional.of(new Point(1, 2)), Optional.empty(), Optional.of(new Point(3, 4)),
 				Optional.empty());
-		sheet.getMeasured().addAll(KeptMeasures.toModel(places));
-		assertEquals(places, KeptMeasures.of(sheet));
+		List<Optional<Point>> ofBack = List.of(Optional.of(new Point(5, 6)), Optional.of(new Point(7, 8)), Optional.empty(),
+				Optional.empty());
+		sheet.getMeasured().addAll(KeptMeasures.with(sheet, false, places));
+		assertEquals(places, KeptMeasures.of(sheet, false));
+		List<MeasuredMark> both = KeptMeasures.with(sheet, true, ofBack);
+		sheet.getMeasured().clear();
+		sheet.getMeasured().addAll(both);
+		assertEquals(places, KeptMeasures.of(sheet, false), "the other side stays");
+		assertEquals(ofBack, KeptMeasures.of(sheet, true));
 		sheet.getMeasured().get(0).setMark(7);
-		assertEquals(Optional.empty(), KeptMeasures.of(sheet).get(0), "of a mark that is no more");
+		assertEquals(Optional.empty(), KeptMeasures.of(sheet, false).get(0), "of a mark that is no more");
+		assertEquals(2, KeptMeasures.with(sheet, false, List.of()).size(), "a side is forgotten alone");
 	}
 }

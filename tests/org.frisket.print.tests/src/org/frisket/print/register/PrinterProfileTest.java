@@ -80,6 +80,14 @@ class PrinterProfileTest {
 		assertEquals(front, new PrinterProfiles(studio.preferences()).named(" front DESK ").orElseThrow());
 		profiles.keep(new PrinterProfile("FRONT DESK", 1.004, 0.998, 0.002, DAY, 8));
 		assertEquals(Set.of("Back room", "FRONT DESK"), profiles.all().keySet());
+		assertThrows(IllegalArgumentException.class, () -> profiles.rename("Back room", "front desk"));
+		assertThrows(IllegalArgumentException.class, () -> profiles.rename("Back room", ";"));
+		profiles.rename("front desk", "Front Desk");
+		profiles.rename("gone", "Anything");
+		assertEquals(Set.of("Back room", "Front Desk"), profiles.all().keySet());
+		assertEquals(1.004, profiles.named("Front Desk").orElseThrow().scaleX());
+		profiles.rename("Back room", "Loft");
+		profiles.rename("Loft", "Back room");
 		assertTrue(profiles.drop("Back room"));
 		assertFalse(profiles.drop("Back room"));
 		studio.preferences().put("print.printers", "Front desk;1.003");

@@ -71,6 +71,9 @@ class MarksUiTest extends OpenBench {
 		Layer card = Jobs.addLayer(job, "Card");
 		Outline tag = Jobs.addOutline(card, "M0 0H70L90 20L70 40H0Z");
 		Jobs.addOperation(tag, OperationKind.CUT);
+		Layer back = Jobs.addLayer(job, "Back");
+		back.setBack(true);
+		Jobs.addOperation(Jobs.addOutline(back, "M30 0V40"), OperationKind.CREASE);
 		Sheet sheet = Jobs.addSheet(job, null, 300, 200);
 		Jobs.addPlacement(sheet, tag.getId(), 90, 100, 0);
 		Jobs.addPlacement(sheet, tag.getId(), 210, 100, 180);
@@ -158,6 +161,25 @@ class MarksUiTest extends OpenBench {
 		Screen.key("ctrl+z");
 		Screen.waitUntil("the last mark is taken back", () -> sheet().getMeasured().size() == 3);
 		assertEquals("", view.page().places().fields(3).get(0).getText());
+		measureBack();
+	}
+
+	/** The first mark stands to the right on a sheet that is turned over its side; the front stays as it is. */
+	private void measureBack() {
+		view.page().side().setFocus();
+		Screen.key("Down");
+		Text x = view.page().places().fields(0).get(0);
+		Screen.waitUntil("the back is not measured", () -> x.getText().isEmpty());
+		Point first = view.page().canvas().pixelOf(290, 10);
+		Screen.click(view.page().canvas(), first.x, first.y);
+		Screen.waitUntil("the caret is where the mark of the back is measured", x::isFocusControl);
+		typeMark(0);
+		Screen.waitUntil("it is kept", () -> sheet().getMeasured().size() == 4);
+		assertEquals(List.of(false, false, false, true), sheet().getMeasured().stream().map(MeasuredMark::isBack).toList());
+		keep(view.page(), "marks-back");
+		view.page().side().setFocus();
+		Screen.key("Up");
+		Screen.waitUntil("the front is seen again", () -> !view.page().places().fields(2).get(0).getText().isEmpty());
 	}
 
 	@Test

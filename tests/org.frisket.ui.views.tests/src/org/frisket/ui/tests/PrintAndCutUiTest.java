@@ -53,6 +53,7 @@ import org.frisket.print.output.JobPrints;
 import org.frisket.print.output.PrintOptions;
 import org.frisket.print.output.PrintSheet;
 import org.frisket.print.picture.PictureFile;
+import org.frisket.print.picture.Resolution;
 import org.frisket.print.register.FitKind;
 import org.frisket.print.register.Lie;
 import org.frisket.studio.Studio;
@@ -262,9 +263,11 @@ class PrintAndCutUiTest extends OpenBench {
 		page().closeAllEditors(false);
 		openCards(210, 148, 0);
 		Shell empty = ask("ctrl+shift+c", TITLE);
+		Text findings = field(empty, "findings");
 		Screen.settle();
-		assertTrue(Dialogs.all(empty).map(Dialogs::text).anyMatch(each -> each.contains("This job has no sheets yet")));
 		assertFalse(Dialogs.button(empty, "Write Files").isEnabled());
+		assertTrue(Dialogs.all(empty).map(Dialogs::text).anyMatch(each -> each.contains("its stock comes in none")),
+				findings.getText());
 	}
 
 	@Test
@@ -322,12 +325,12 @@ class PrintAndCutUiTest extends OpenBench {
 		FoundMarks found = MarkFinder.find(plan, PictureFile.of(folder.resolve("page.png")).pixels(Monitor.NONE).grey(), 300,
 				Monitor.NONE);
 		assertEquals(plan.marks().size(), found.count(), found.findings().toString());
-		Lie lie = found.registration(FitKind.AFFINE, 300).lie();
+		Lie lie = found.registration(FitKind.AFFINE, Resolution.given(300)).lie();
 		assertEquals(1, lie.scaleX(), 2e-4);
 		assertEquals(1, lie.scaleY(), 2e-4);
 		assertEquals(0, lie.skew(), 2e-4);
 		// the printer counts its margins in whole points
-		assertTrue(found.registration(FitKind.RIGID, 300).map().apply(new org.frisket.geometry.Point(0, 0)).length() < 0.4);
+		assertTrue(found.registration(FitKind.RIGID, Resolution.given(300)).map().apply(new org.frisket.geometry.Point(0, 0)).length() < 0.4);
 	}
 
 	private static boolean isComplete(Path pdf) {

@@ -7,6 +7,7 @@ final class Messages extends NLS {
 	public static String PaperChecks_mark;
 	public static String PaperChecks_otherPaper;
 	public static String PaperChecks_otherPaperCure;
+	public static String PaperChecks_markCure;
 	public static String PaperChecks_print;
 	public static String PaperChecks_reachCure;
 	public static String PaperChecks_size;

@@ -20,6 +20,8 @@ public final class PaperChecks {
 
 	/** How far paper may be off the size of the sheet, mm, for printers count in units of their own. */
 	private static final double SLACK = 3;
+	/** A share of the shorter side; no printer leaves more bare. A choice of ours. */
+	private static final double MOST_BARE = 0.2;
 
 	private PaperChecks() {
 	}
@@ -55,12 +57,23 @@ public final class PaperChecks {
 			double over = beyond(moved(marks.get(i).bounds(), turned), reach);
 			if (over > 0) {
 				return Optional.of(finding("mark-cut-off", Severity.BLOCKING, sheet,
-						NLS.bind(Messages.PaperChecks_mark, i + 1, Length.text(over, 1)), Messages.PaperChecks_reachCure));
+						NLS.bind(Messages.PaperChecks_mark, i + 1, Length.text(over, 1)), markCure(sheet, place)));
 			}
 		}
 		double over = beyond(moved(content(sheet), turned), reach);
 		return over > 0 ? Optional.of(finding("print-cut-off", Severity.CAUTION, sheet,
 				NLS.bind(Messages.PaperChecks_print, Length.text(over, 1)), Messages.PaperChecks_reachCure)) : Optional.empty();
+	}
+
+	/** Window systems give paper margins that the printer may not have; marks may stand further inside as well. */
+	private static String markCure(PrintSheet sheet, PaperPlace place) {
+		Bounds page = sheet.faces().page();
+		Bounds reach = place.printable().grown(place.unit());
+		double bare = Math.ceil(Math.max(Math.max(reach.minX(), reach.minY()),
+				Math.max(page.maxX() - reach.maxX(), page.maxY() - reach.maxY())));
+		// beyond it, the paper is another one
+		return bare < MOST_BARE * Math.min(page.width(), page.height())
+				? NLS.bind(Messages.PaperChecks_markCure, Length.text(bare, 1)) : Messages.PaperChecks_reachCure;
 	}
 
 	/** All that is printed, on the sheet as seen from the front. */

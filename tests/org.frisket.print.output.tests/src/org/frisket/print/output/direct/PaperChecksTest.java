@@ -65,6 +65,9 @@ class PaperChecksTest {
 		List<Finding> margins = PaperChecks.of(sheet, false, paper(210, 297, 12));
 		assertEquals(List.of("mark-cut-off"), margins.stream().map(Finding::id).toList());
 		assertTrue(margins.get(0).isBlocking());
+		assertTrue(margins.get(0).cure().contains("borderless") && margins.get(0).cure().contains("12 mm"), margins.get(0).cure());
+		String larger = PaperChecks.of(sheet, false, paper(148, 210, 4)).get(0).cure();
+		assertTrue(larger.startsWith("Choose larger paper"), larger);
 		assertEquals(List.of("mark-cut-off", "other-paper"), found(sheet, paper(148, 210, 4)));
 		assertEquals(List.of("other-paper"), found(sheet, paper(297, 420, 4)));
 		String said = PaperChecks.of(sheet, false, paper(148, 210, 4)).get(1).message();

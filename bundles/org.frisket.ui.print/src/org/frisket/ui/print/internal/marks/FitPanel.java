@@ -18,6 +18,7 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
 import org.frisket.print.measure.MeasuredSheet;
+import org.frisket.print.output.PartOnSheet;
 import org.frisket.print.register.FitKind;
 
 /** What the measured marks say: how the sheet lies, how sure that is, and for which printer that holds. */
@@ -113,7 +114,7 @@ public final class FitPanel extends Composite {
 		for (PartOnSheet part : laid) {
 			String error = FitWords.error(measured, part);
 			if (!error.isEmpty()) {
-				lines.add(new String[] { part.title(), error });
+				lines.add(new String[] { FitWords.part(part, laid), error });
 			}
 		}
 		parts.setRedraw(false);

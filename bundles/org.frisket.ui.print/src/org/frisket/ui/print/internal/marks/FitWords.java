@@ -8,10 +8,12 @@ import java.util.Optional;
 import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Point;
 import org.frisket.print.measure.MeasuredSheet;
+import org.frisket.print.output.PartOnSheet;
 import org.frisket.print.register.FitKind;
 import org.frisket.print.register.Lie;
 import org.frisket.print.register.Registration;
 import org.frisket.ui.LengthText;
+import org.frisket.ui.views.internal.ElementText;
 import org.frisket.ui.views.internal.properties.LengthField;
 
 /** What a fit says, in words and in the unit of the studio. */
@@ -70,6 +72,15 @@ final class FitWords {
 			lines.add(NLS.bind(Messages.FitWords_skew, number(Math.toDegrees(lie.skew()))));
 		}
 		return lines;
+	}
+
+	/** What a part is called; numbered where the sheet has several of it. @param laid all parts on the sheet */
+	static String part(PartOnSheet part, List<PartOnSheet> laid) {
+		String name = (ElementText.of(part.element()) + " " + part.piece()).strip(); //$NON-NLS-1$
+		List<PartOnSheet> alike = laid.stream()
+				.filter(other -> other.element() == part.element() && other.key().equals(part.key())).toList();
+		return alike.size() < 2 ? name
+				: NLS.bind(Messages.FitWords_copy, new Object[] { name, alike.indexOf(part) + 1, alike.size() });
 	}
 
 	/** What a cut at a part may be off; empty if nothing is known of it. */

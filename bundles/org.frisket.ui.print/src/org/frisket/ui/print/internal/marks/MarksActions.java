@@ -65,7 +65,7 @@ final class MarksActions {
 
 	/** Asks which marks, and puts them in the place of those that are there. */
 	void place() {
-		SheetState state = view.state();
+		SheetState state = view.front(view.state().sheet());
 		PlaceMarksDialog dialog = new PlaceMarksDialog(shell(), state, SheetName.of(state.sheet()));
 		if (dialog.open() == Window.OK) {
 			Edit marks = new SetMarks(state.sheet(), SheetMarks.toModel(dialog.plan()));
@@ -77,9 +77,9 @@ final class MarksActions {
 		execute(new SetMarks(sheet(), List.of()));
 	}
 
-	/** Where marks were found; none forgets all that was measured. */
+	/** Where marks were found on the side that is shown; none forgets what was measured there. */
 	void measure(List<Optional<Point>> places) {
-		execute(new SetMeasures(sheet(), KeptMeasures.toModel(places)));
+		execute(new SetMeasures(sheet(), KeptMeasures.with(sheet(), view.state().back(), places)));
 	}
 
 	void fit(FitKind kind) {
@@ -165,7 +165,7 @@ final class MarksActions {
 			InputDialog dialog = new InputDialog(shell(), Messages.MarksActions_keep, words,
 					sheet().getPrinter() == null ? "" : sheet().getPrinter(), text -> problem(profile, text)); //$NON-NLS-1$
 			if (dialog.open() == Window.OK) {
-				StudioPrinters.change(view.page().getDisplay(), printers -> printers.keep(named(profile, dialog.getValue())),
+				StudioPrinters.change(view.page().getDisplay(), printers -> printers.keep(profile.named(dialog.getValue())),
 						view::readPrinters, view::say);
 			}
 		} catch (RegisterException e) {
@@ -173,14 +173,9 @@ final class MarksActions {
 		}
 	}
 
-	private static PrinterProfile named(PrinterProfile profile, String name) {
-		return new PrinterProfile(name, profile.scaleX(), profile.scaleY(), profile.skew(), profile.measured(),
-				profile.marks());
-	}
-
 	private static String problem(PrinterProfile profile, String name) {
 		try {
-			named(profile, name);
+			profile.named(name);
 			return null;
 		} catch (IllegalArgumentException e) {
 			return e.getMessage();

@@ -31,6 +31,11 @@ final class MarksDesk implements MarksPage.Client {
 		view.show(index);
 	}
 
+	@Override
+	public void side(boolean back) {
+		view.showSide(back);
+	}
+
 	/** Shows the sheet after this one, and after the last the first. */
 	void nextSheet() {
 		List<Sheet> sheets = view.front().job().getSheets();
@@ -81,7 +86,7 @@ final class MarksDesk implements MarksPage.Client {
 
 	@Override
 	public void measured(int mark, Optional<Point> place) {
-		List<Optional<Point>> places = new ArrayList<>(KeptMeasures.of(view.state().sheet()));
+		List<Optional<Point>> places = new ArrayList<>(KeptMeasures.of(view.state().sheet(), view.state().back()));
 		places.set(mark, place);
 		actions.measure(places);
 	}

@@ -23,6 +23,9 @@ public final class MarksPage extends Composite {
 	/** What is asked for here, beside what its parts ask for. */
 	interface Client extends PlacesGrid.Client, LengthsGrid.Client, FitPanel.Client {
 
+		/** The back of the sheet, or its front again. */
+		void side(boolean back);
+
 		/** Another sheet. @param index among those that were offered */
 		void sheet(int index);
 
@@ -46,13 +49,14 @@ public final class MarksPage extends Composite {
 	private static final int[] BELOW = { 50, 50 };
 
 	private final Combo sheets;
+	private final Combo side;
 	private final Composite scanning;
 	private final Label scanningWords;
 	private final SashForm halves;
 	private final MarksCanvas canvas;
 	private final Button scanShown;
 	private final ScrolledComposite scroll;
-	private final Composite side;
+	private final Composite told;
 	private final Label said;
 	private final Notices notices;
 	private final Composite measures;
@@ -66,11 +70,16 @@ public final class MarksPage extends Composite {
 		super(parent, SWT.NONE);
 		GridLayoutFactory.fillDefaults().margins(SPACE_PX, SPACE_PX).spacing(SPACE_PX, SPACE_PX).applyTo(this);
 		Composite bar = new Composite(this, SWT.NONE);
-		GridLayoutFactory.fillDefaults().numColumns(3).applyTo(bar);
+		GridLayoutFactory.fillDefaults().numColumns(4).applyTo(bar);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(bar);
 		sheets = new Combo(bar, SWT.READ_ONLY);
 		GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(100, SWT.DEFAULT).applyTo(sheets);
 		sheets.addListener(SWT.Selection, event -> client.sheet(sheets.getSelectionIndex()));
+		side = new Combo(bar, SWT.READ_ONLY);
+		side.setItems(Messages.MarksPage_front, Messages.MarksPage_back);
+		GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).exclude(true).applyTo(side);
+		side.setVisible(false);
+		side.addListener(SWT.Selection, event -> client.side(side.getSelectionIndex() == 1));
 		button(bar, Messages.MarksPage_place, client::placeMarks);
 		button(bar, Messages.MarksPage_scan, client::loadScan);
 		scanning = new Composite(this, SWT.NONE);
@@ -94,12 +103,12 @@ public final class MarksPage extends Composite {
 		scroll.setExpandHorizontal(true);
 		scroll.setExpandVertical(true);
 		scroll.setShowFocusedControl(true);
-		side = new Composite(scroll, SWT.NONE);
-		GridLayoutFactory.fillDefaults().margins(2 * SPACE_PX, 2 * SPACE_PX).spacing(2 * SPACE_PX, 2 * SPACE_PX).applyTo(side);
-		said = label(side);
-		notices = new Notices(side);
+		told = new Composite(scroll, SWT.NONE);
+		GridLayoutFactory.fillDefaults().margins(2 * SPACE_PX, 2 * SPACE_PX).spacing(2 * SPACE_PX, 2 * SPACE_PX).applyTo(told);
+		said = label(told);
+		notices = new Notices(told);
 		GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(notices);
-		measures = new Composite(side, SWT.NONE);
+		measures = new Composite(told, SWT.NONE);
 		GridLayoutFactory.fillDefaults().spacing(SPACE_PX, 2 * SPACE_PX).applyTo(measures);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(measures);
 		Composite ways = new Composite(measures, SWT.NONE);
@@ -114,9 +123,9 @@ public final class MarksPage extends Composite {
 		lengths.setVisible(false);
 		fit = new FitPanel(measures, client);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(fit);
-		scroll.setContent(side);
+		scroll.setContent(told);
 		scroll.addListener(SWT.Resize, event -> fitSide());
-		side.addListener(SWT.Resize, event -> fitSide());
+		told.addListener(SWT.Resize, event -> fitSide());
 		halves.setWeights(BESIDE);
 		addListener(SWT.Resize, event -> turn());
 	}
@@ -154,7 +163,7 @@ public final class MarksPage extends Composite {
 	}
 
 	private void fitSide() {
-		scroll.setMinHeight(side.computeSize(scroll.getClientArea().width, SWT.DEFAULT).y);
+		scroll.setMinHeight(told.computeSize(scroll.getClientArea().width, SWT.DEFAULT).y);
 	}
 
 	private static void show(Control control, boolean shown) {
@@ -174,6 +183,12 @@ public final class MarksPage extends Composite {
 		sheets.select(index);
 	}
 
+	/** @param twoSided whether there is a back to choose @param back whether it is shown */
+	void showSide(boolean twoSided, boolean back) {
+		side.select(back ? 1 : 0);
+		show(side, twoSided);
+	}
+
 	/** @param all that is to be known @param words said above */
 	void show(SheetState state, String name, List<Notices.Notice> all, String words) {
 		canvas.show(MarksPicture.of(state, name));
@@ -186,7 +201,7 @@ public final class MarksPage extends Composite {
 		if (measured != null) {
 			fit.show(measured, state.parts(), state.sheet().getPrinter());
 		}
-		side.layout(true, true);
+		told.layout(true, true);
 		fitSide();
 	}
 
@@ -203,7 +218,7 @@ public final class MarksPage extends Composite {
 		byLengths.setSelection(now);
 		show(places, !now);
 		show(lengths, now);
-		side.layout(true, true);
+		told.layout(true, true);
 		fitSide();
 	}
 
@@ -238,6 +253,11 @@ public final class MarksPage extends Composite {
 
 	public MarksCanvas canvas() {
 		return canvas;
+	}
+
+	/** The choice of the side, seen where there is one. */
+	public Combo side() {
+		return side;
 	}
 
 	public PlacesGrid places() {

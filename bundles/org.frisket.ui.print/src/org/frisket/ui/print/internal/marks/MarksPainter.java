@@ -14,6 +14,7 @@ import org.frisket.geometry.Point;
 import org.frisket.print.marks.Mark;
 import org.frisket.print.marks.MarkPlan;
 import org.frisket.print.measure.Asymmetry;
+import org.frisket.print.output.PartOnSheet;
 import org.frisket.ui.LengthText;
 import org.frisket.ui.ThemeColour;
 

@@ -11,6 +11,7 @@ import org.frisket.print.marks.MarkPlan;
 import org.frisket.print.measure.ArrowScale;
 import org.frisket.print.measure.Asymmetry;
 import org.frisket.print.measure.MeasuredSheet;
+import org.frisket.print.output.PartOnSheet;
 import org.frisket.print.register.RegisterFinding;
 
 /**

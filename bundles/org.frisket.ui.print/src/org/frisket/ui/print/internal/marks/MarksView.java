@@ -8,7 +8,10 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.contexts.IContextService;
 import org.frisket.model.Job;
+import org.frisket.model.MeasuredMark;
 import org.frisket.model.Sheet;
+import org.frisket.print.output.SheetParts;
+import org.frisket.print.output.TurnEdge;
 import org.frisket.print.register.PrinterProfile;
 import org.frisket.print.register.RegisterFinding;
 import org.frisket.sheets.SheetName;
@@ -32,12 +35,16 @@ public final class MarksView extends BenchView {
 	private MarksPage page;
 	private ReadParts reader;
 	private ScanDesk scan;
-	private List<List<PartOnSheet>> parts = List.of();
+	private List<SheetParts> parts = List.of();
 	private boolean read;
 	/** The job whose sheets are shown; null if none are. */
 	private Job shown;
 	/** Of the sheet that was chosen last. */
 	private String chosen = ""; //$NON-NLS-1$
+	/** Whether the back of a sheet is shown, if it has one. */
+	private boolean back;
+	/** How sheets are turned over in this studio. */
+	private TurnEdge turn = TurnEdge.SIDE;
 	/** Of that sheet; null if there is none. */
 	private SheetState state;
 	private String problem = ""; //$NON-NLS-1$
@@ -61,6 +68,12 @@ public final class MarksView extends BenchView {
 		StudioPrinters.read(page.getDisplay(), profiles -> {
 			if (!page.isDisposed()) {
 				page.fit().offer(profiles.stream().map(PrinterProfile::name).toList());
+				refresh();
+			}
+		}, this::say);
+		StudioPrinters.readTurn(page.getDisplay(), edge -> {
+			turn = edge;
+			if (!page.isDisposed()) {
 				refresh();
 			}
 		}, this::say);
@@ -98,7 +111,7 @@ public final class MarksView extends BenchView {
 		refresh();
 	}
 
-	private void read(List<List<PartOnSheet>> newest) {
+	private void read(List<SheetParts> newest) {
 		if (!page.isDisposed()) {
 			parts = newest;
 			read = true;
@@ -122,11 +135,25 @@ public final class MarksView extends BenchView {
 		if (state != null && state.sheet() != sheet) {
 			scan.forget();
 		}
-		state = SheetState.of(sheet, index < parts.size() ? parts.get(index) : List.of());
+		SheetParts all = partsOf(sheet);
+		// a back that was measured can be seen while nothing of it is known yet
+		boolean twoSided = all.twoSided() || sheet.getMeasured().stream().anyMatch(MeasuredMark::isBack);
+		state = back && twoSided ? SheetState.ofBack(sheet, all, turn) : front(sheet);
 		ScanNews news = scan.news();
 		showContent();
+		page.showSide(twoSided, state.back());
 		page.showSheets(sheets.stream().map(SheetName::of).toList(), index);
 		page.show(state, SheetName.of(sheet), notices(news), words(news));
+	}
+
+	private SheetParts partsOf(Sheet sheet) {
+		int index = shown.getSheets().indexOf(sheet);
+		return index >= 0 && index < parts.size() ? parts.get(index) : SheetParts.NONE;
+	}
+
+	/** A sheet as marks are placed on it. */
+	SheetState front(Sheet sheet) {
+		return SheetState.of(sheet, partsOf(sheet));
 	}
 
 	private List<Notices.Notice> notices(ScanNews news) {
@@ -158,6 +185,17 @@ public final class MarksView extends BenchView {
 			scan.stop();
 			problem = ""; //$NON-NLS-1$
 			chosen = shown.getSheets().get(index).getId();
+			page.canvas().light();
+			refresh();
+		}
+	}
+
+	/** Shows the back of the sheet, or its front again. */
+	void showSide(boolean now) {
+		if (back != now) {
+			scan.forget();
+			problem = ""; //$NON-NLS-1$
+			back = now;
 			page.canvas().light();
 			refresh();
 		}

@@ -14,6 +14,7 @@ final class Messages extends NLS {
 	public static String FitWords_affine;
 	public static String FitWords_below;
 	public static String FitWords_close;
+	public static String FitWords_copy;
 	public static String FitWords_count;
 	public static String FitWords_error;
 	public static String FitWords_followed;
@@ -52,6 +53,8 @@ final class Messages extends NLS {
 	public static String MarksActions_printer;
 	public static String MarksActions_scan;
 	public static String MarksActions_taken;
+	public static String MarksPage_back;
+	public static String MarksPage_front;
 	public static String MarksPage_lengths;
 	public static String MarksPage_place;
 	public static String MarksPage_places;

@@ -20,6 +20,7 @@ import org.eclipse.swt.widgets.Text;
 import org.frisket.model.MarkKind;
 import org.frisket.print.marks.MarkDesign;
 import org.frisket.print.marks.MarkPlan;
+import org.frisket.print.output.MarkChoice;
 import org.frisket.print.register.RegisterException;
 import org.frisket.print.register.RegisterFinding;
 import org.frisket.ui.views.internal.properties.LengthField;

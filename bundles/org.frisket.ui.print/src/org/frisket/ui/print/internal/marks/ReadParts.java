@@ -19,8 +19,8 @@ import org.frisket.geometry.Tolerance;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.PreparedJob;
+import org.frisket.print.output.SheetParts;
 import org.frisket.sheets.GuestFiles;
-import org.frisket.sheets.LaidSheets;
 
 /** Works out off the UI thread what lies on the sheets of a job. A newer request calls off the one under way. */
 final class ReadParts extends Job {
@@ -30,11 +30,11 @@ final class ReadParts extends Job {
 	}
 
 	private final Display display;
-	private final Consumer<List<List<PartOnSheet>>> client;
+	private final Consumer<List<SheetParts>> client;
 	private final AtomicReference<Request> latest = new AtomicReference<>();
 
 	/** @param client told on the UI thread, of the newest request only, what lies on each sheet in their order */
-	ReadParts(Display display, Consumer<List<List<PartOnSheet>>> client) {
+	ReadParts(Display display, Consumer<List<SheetParts>> client) {
 		super(Messages.ReadParts_name);
 		this.display = display;
 		this.client = client;
@@ -62,7 +62,7 @@ final class ReadParts extends Job {
 			return Status.CANCEL_STATUS;
 		}
 		try {
-			List<List<PartOnSheet>> parts = read(request, progress::isCanceled);
+			List<SheetParts> parts = read(request, progress::isCanceled);
 			if (!display.isDisposed()) {
 				display.asyncExec(() -> {
 					if (latest.get() == request) {
@@ -79,10 +79,9 @@ final class ReadParts extends Job {
 		}
 	}
 
-	private static List<List<PartOnSheet>> read(Request request, Monitor monitor) {
+	private static List<SheetParts> read(Request request, Monitor monitor) {
 		Map<String, PreparedJob> jobs = GuestFiles.load(request.host(), request.file()).prepared(request.prepared(),
 				new JobPreparer(FontLibraries.installed()), Tolerance.DEFAULT, monitor);
-		return LaidSheets.of(request.host(), jobs, Tolerance.DEFAULT, monitor).stream()
-				.map(sheet -> sheet.parts().stream().map(PartOnSheet::of).toList()).toList();
+		return SheetParts.of(request.host(), jobs, Tolerance.DEFAULT, monitor);
 	}
 }

@@ -53,7 +53,7 @@ final class ScanDesk implements ScanRun.Client {
 
 	/** What is said of the scan for as long as the marks are as it was taken in. */
 	ScanNews news() {
-		if (!news.holds(view.state().sheet())) {
+		if (!news.holds(view.state())) {
 			news = ScanNews.NONE;
 		}
 		page.offerScan(page.canvas().hasScan(), page.canvas().hasScan() && news.shown());
@@ -87,7 +87,8 @@ final class ScanDesk implements ScanRun.Client {
 		page.canvas().showScan(flat.orElse(null));
 		String words = actions.take(scan, () -> isShown(plan));
 		if (isShown(plan)) {
-			news = new ScanNews(scan.found().findings(), words, KeptMeasures.of(view.state().sheet()), plan, flat.isPresent());
+			news = new ScanNews(scan.found().findings(), words, KeptMeasures.of(view.state().sheet(), view.state().back()),
+					plan, flat.isPresent());
 			view.refresh();
 		}
 	}

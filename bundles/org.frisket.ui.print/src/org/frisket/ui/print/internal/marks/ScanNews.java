@@ -4,11 +4,8 @@ import java.util.List;
 import java.util.Optional;
 
 import org.frisket.geometry.Point;
-import org.frisket.model.Sheet;
 import org.frisket.print.marks.MarkPlan;
 import org.frisket.print.measure.KeptMeasures;
-import org.frisket.print.output.SheetMarks;
-import org.frisket.print.register.RegisterException;
 import org.frisket.print.register.RegisterFinding;
 
 /**
@@ -24,13 +21,9 @@ record ScanNews(List<RegisterFinding> findings, String words, List<Optional<Poin
 
 	static final ScanNews NONE = new ScanNews(List.of(), "", List.of(), null, false); //$NON-NLS-1$
 
-	boolean holds(Sheet sheet) {
-		try {
-			return plan != null && SheetMarks.plan(sheet).filter(plan::equals).isPresent()
-					&& KeptMeasures.of(sheet).equals(measured);
-		} catch (RegisterException e) {
-			return false;
-		}
+	boolean holds(SheetState state) {
+		return plan != null && state.plan().filter(plan::equals).isPresent()
+				&& KeptMeasures.of(state.sheet(), state.back()).equals(measured);
 	}
 
 	ScanNews shown(boolean now) {

@@ -33,7 +33,6 @@ final class Messages extends NLS {
 	public static String PrintAndCutDialog_jobTitle;
 	public static String PrintAndCutDialog_message;
 	public static String PrintAndCutDialog_noFormats;
-	public static String PrintAndCutDialog_noSheets;
 	public static String PrintAndCutDialog_paperHeading;
 	public static String PrintAndCutDialog_paperMessage;
 	public static String PrintAndCutDialog_paperTitle;
@@ -63,7 +62,9 @@ final class Messages extends NLS {
 	public static String PrintPart_turnTip;
 	public static String ReadPrints_failed;
 	public static String ReadPrints_name;
+	public static String ReadPrints_noSize;
 	public static String SheetsChosen_all;
+	public static String SheetsChosen_bare;
 	public static String SheetsChosen_numbers;
 	public static String SheetsChosen_one;
 	public static String SheetsChosen_sheets;

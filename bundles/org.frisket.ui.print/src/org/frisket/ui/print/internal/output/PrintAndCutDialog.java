@@ -20,9 +20,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
-import org.frisket.export.names.SheetNames;
 import org.frisket.model.Sheet;
-import org.frisket.prepare.Finding;
 import org.frisket.print.output.PrintAndCut;
 import org.frisket.print.output.PrintChoices;
 import org.frisket.print.output.PrintOptions;
@@ -64,10 +62,8 @@ public final class PrintAndCutDialog extends TitleAreaDialog implements ReadPrin
 	private Text findings;
 	private ScrolledComposite scroll;
 	private Composite form;
-	private ReadPrints.Request asked;
-	/** What the newest request came to; null while it is worked out. */
-	private List<PrintAndCut> sheets;
-	private String failure;
+	/** What the newest request came to. */
+	private Outcome outcome = Outcome.PENDING;
 
 	/**
 	 * @param job       a copy that nobody changes any more
@@ -172,19 +168,12 @@ public final class PrintAndCutDialog extends TitleAreaDialog implements ReadPrin
 		if (face == null) {
 			return;
 		}
-		sheets = null;
-		failure = null;
+		outcome = Outcome.PENDING;
 		try {
 			List<Integer> numbers = which.numbers();
 			PrintOptions options = print.options();
 			face.offer(numbers);
-			if (numbers.isEmpty()) {
-				face.hide(Messages.PrintAndCutDialog_noSheets);
-			} else {
-				ReadPrints.Request wanted = new ReadPrints.Request(options, numbers, face.shown(), face.isBack());
-				asked = wanted;
-				reader.request(wanted);
-			}
+			reader.request(new ReadPrints.Request(options, numbers, face.shown(), face.isBack()));
 		} catch (IllegalArgumentException e) {
 			// told by validate; the last picture stays
 			reader.request(null);
@@ -199,21 +188,21 @@ public final class PrintAndCutDialog extends TitleAreaDialog implements ReadPrin
 
 	@Override
 	public void sheets(ReadPrints.Request request, List<PrintAndCut> read, List<String> problems) {
-		sheets = read;
+		outcome = new Outcome(read, null);
 		findings.setText(FindingWords.of(read, problems));
 		validate();
 	}
 
 	@Override
 	public void failed(String message) {
-		failure = message;
+		outcome = new Outcome(null, message);
 		face.hide(message);
 		validate();
 	}
 
 	/** Whether what is shown is that of the form as it is now. */
 	public boolean isSettled() {
-		return sheets != null;
+		return outcome.isThere();
 	}
 
 	private void validate() {
@@ -224,7 +213,7 @@ public final class PrintAndCutDialog extends TitleAreaDialog implements ReadPrin
 		String stop = trouble();
 		String wrong = stop;
 		List<Path> targets = List.of();
-		if (stop == null && sheets != null) {
+		if (stop == null && outcome.isThere()) {
 			try {
 				targets = set().targets();
 			} catch (IllegalArgumentException e) {
@@ -237,7 +226,7 @@ public final class PrintAndCutDialog extends TitleAreaDialog implements ReadPrin
 		setErrorMessage(wrong);
 		long replaced = targets.stream().filter(Files::exists).count();
 		String usual = toPaper ? Messages.PrintAndCutDialog_paperMessage : Messages.PrintAndCutDialog_message;
-		setMessage(sheets == null && wrong == null ? Messages.PrintAndCutDialog_working
+		setMessage(!outcome.isThere() && wrong == null ? Messages.PrintAndCutDialog_working
 				: replaced > 0 ? NLS.bind(Messages.PrintAndCutDialog_replaces, replaced) : usual,
 				replaced > 0 ? IMessageProvider.WARNING : IMessageProvider.NONE);
 		write.setEnabled(wrong == null && valid && !targets.isEmpty());
@@ -249,43 +238,24 @@ public final class PrintAndCutDialog extends TitleAreaDialog implements ReadPrin
 
 	/** What keeps anything from being made, in a sentence; null if nothing does. */
 	private String trouble() {
-		if (job.getSheets().isEmpty()) {
-			return Messages.PrintAndCutDialog_noSheets;
-		}
 		try {
 			which.numbers();
 			print.options();
 		} catch (IllegalArgumentException e) {
 			return e.getMessage();
 		}
-		if (failure != null || sheets == null) {
-			return failure;
-		}
-		for (PrintAndCut sheet : sheets) {
-			Optional<Finding> blocking = sheet.findings().stream().filter(Finding::isBlocking).findFirst();
-			if (blocking.isPresent()) {
-				return NLS.bind(Messages.PrintAndCutDialog_blocked, sheet.print().faces().number(),
-						FindingWords.sentence(blocking.get()));
-			}
-		}
-		return null;
+		return outcome.trouble();
 	}
 
 	/** @throws IllegalArgumentException if something in the form does not do; the message says what */
 	private WholeSet set() {
-		List<Sheet> own = sheets.stream().map(sheet -> sheet.print().faces().sheet()).toList();
-		Path folder = place.folder();
-		List<Path> bases = new SheetNames(job, cut.machine(), "").of(place.names(), own).stream() //$NON-NLS-1$
-				.map(folder::resolve).toList();
-		return new WholeSet(sheets, bases,
-				cut.format().orElseThrow(() -> new IllegalArgumentException(Messages.PrintAndCutDialog_noFormats)));
+		return outcome.set(job, place.folder(), place.names(), cut.machine(), cut.format()
+				.orElseThrow(() -> new IllegalArgumentException(Messages.PrintAndCutDialog_noFormats)));
 	}
 
 	/** The sheet that is shown, if anything on it is printed. */
 	private Optional<PrintAndCut> printed() {
-		return sheets == null ? Optional.empty()
-				: sheets.stream().filter(sheet -> sheet.print().faces().number() == face.shown() && sheet.print().isPrinted())
-						.findFirst();
+		return outcome.printed(face.shown());
 	}
 
 	@Override

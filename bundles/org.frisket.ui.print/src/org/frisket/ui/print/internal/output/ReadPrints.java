@@ -21,12 +21,15 @@ import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
+import org.frisket.print.output.BareSheet;
 import org.frisket.print.output.FilePages;
 import org.frisket.print.output.JobPrints;
 import org.frisket.print.output.PrintAndCut;
 import org.frisket.print.output.PrintOptions;
 import org.frisket.print.output.WorkLine;
 import org.frisket.print.register.RegisterException;
+import org.frisket.sheets.imposing.Supply;
+import org.frisket.studio.Studio;
 import org.frisket.ui.bench.internal.picture.Pixels;
 
 /** Works out off the UI thread how sheets are printed and cut. A newer request calls off the one under way. */
@@ -103,7 +106,12 @@ final class ReadPrints extends Job {
 
 	private void read(Request request, Monitor monitor) throws IOException {
 		if (prints == null) {
-			prints = JobPrints.of(snapshot, file, new JobPreparer(FontLibraries.installed()), Tolerance.DEFAULT, monitor);
+			JobPrints made = JobPrints.of(snapshot, file, new JobPreparer(FontLibraries.installed()), Tolerance.DEFAULT, monitor);
+			if (snapshot.getSheets().isEmpty()) {
+				made.putOn(BareSheet.of(snapshot, Supply.ofStudio(Studio.folder()))
+						.orElseThrow(() -> new IOException(Messages.ReadPrints_noSize)));
+			}
+			prints = made;
 		}
 		if (request.shown() > 0) {
 			Face face = face(request, prints.sheet(request.shown(), request.options(), monitor), monitor);
@@ -118,12 +126,12 @@ final class ReadPrints extends Job {
 
 	private static Face face(Request request, PrintAndCut sheet, Monitor monitor) throws IOException {
 		// cuts that follow measured marks lie on the print where they were designed to
-		PrintAndCut designed = new PrintAndCut(sheet.print().asSeen(), Optional.empty(), List.of());
+		PrintAndCut designed = new PrintAndCut(sheet.print().asSeen(), Optional.empty(), Optional.empty(), List.of());
 		Bounds page = sheet.print().faces().page();
 		double scale = LONGEST_PX / Math.max(page.width(), page.height());
 		try {
 			List<WorkLine> back = work(designed, true, monitor);
-			boolean twoSided = !back.isEmpty() || !sheet.print().back().isEmpty();
+			boolean twoSided = sheet.isTwoSided();
 			boolean turned = request.back() && twoSided;
 			ImageData pixels = null;
 			if (turned ? !sheet.print().back().isEmpty() : sheet.print().isPrinted()) {
@@ -133,7 +141,7 @@ final class ReadPrints extends Job {
 				}
 			}
 			return new Face(request.shown(), turned, twoSided, page.width(), page.height(), pixels,
-					turned ? back : work(designed, false, monitor), sheet.fit().isPresent());
+					turned ? back : work(designed, false, monitor), (turned ? sheet.backFit() : sheet.fit()).isPresent());
 		} catch (RegisterException never) {
 			throw new IllegalStateException(never);
 		}

@@ -29,8 +29,12 @@ final class SheetsChosen {
 		which = new Combo(parent, SWT.READ_ONLY);
 		which.setData("which"); //$NON-NLS-1$
 		int count = job.getSheets().size();
-		which.setItems(count == 1 ? Messages.SheetsChosen_one : NLS.bind(Messages.SheetsChosen_all, count),
-				Messages.SheetsChosen_some);
+		if (count == 0) {
+			which.setItems(Messages.SheetsChosen_bare);
+		} else {
+			which.setItems(count == 1 ? Messages.SheetsChosen_one : NLS.bind(Messages.SheetsChosen_all, count),
+					Messages.SheetsChosen_some);
+		}
 		which.select(first > 0 && count > 1 ? 1 : ALL);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(which);
 		numbers = new Text(parent, SWT.BORDER);
@@ -47,10 +51,13 @@ final class SheetsChosen {
 	}
 
 	/**
-	 * From 1, in the order of the job. @throws IllegalArgumentException if there is no such sheet; the message says
+	 * From 1, in the order of the job; a job without sheets is put on one. @throws IllegalArgumentException if there is no such sheet; the message says
 	 * which
 	 */
 	List<Integer> numbers() {
+		if (job.getSheets().isEmpty()) {
+			return List.of(1);
+		}
 		SheetChoice choice = which.getSelectionIndex() == ALL ? SheetChoice.ALL : SheetChoice.of(numbers.getText());
 		return choice.of(job).stream().map(sheet -> job.getSheets().indexOf(sheet) + 1).toList();
 	}

@@ -1,5 +1,6 @@
 package org.frisket.ui.print.internal.profiles;
 
+import java.io.IOException;
 import java.text.NumberFormat;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
@@ -23,6 +24,7 @@ import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.IWorkbenchPreferencePage;
 import org.frisket.print.register.PrinterProfile;
+import org.frisket.print.register.PrinterProfiles;
 
 /** The studio's printers: measured, renamed, taken away. Each change is kept at once, for all desks. */
 public final class PrintersPage extends PreferencePage implements IWorkbenchPreferencePage {
@@ -126,20 +128,14 @@ public final class PrintersPage extends PreferencePage implements IWorkbenchPref
 		InputDialog dialog = new InputDialog(getShell(), Messages.PrintersPage_renameTitle, Messages.PrintersPage_renameWords,
 				chosen.name(), name -> problem(chosen, name));
 		if (dialog.open() == Window.OK && !dialog.getValue().strip().equals(chosen.name())) {
-			PrinterProfile renamed = named(chosen, dialog.getValue());
-			change(each -> {
-				// kept before the old one goes, so that it is never lost; a name in other capitals takes its place
-				each.keep(renamed);
-				if (!renamed.name().equalsIgnoreCase(chosen.name())) {
-					each.drop(chosen.name());
-				}
-			});
+			String name = dialog.getValue();
+			change(each -> rename(each, chosen.name(), name));
 		}
 	}
 
 	private String problem(PrinterProfile chosen, String name) {
 		try {
-			PrinterProfile renamed = named(chosen, name);
+			PrinterProfile renamed = chosen.named(name);
 			boolean taken = printers.stream().anyMatch(each -> each != chosen && each.name().equalsIgnoreCase(renamed.name()));
 			return taken ? NLS.bind(Messages.PrintersPage_taken, renamed.name()) : null;
 		} catch (IllegalArgumentException e) {
@@ -147,8 +143,13 @@ public final class PrintersPage extends PreferencePage implements IWorkbenchPref
 		}
 	}
 
-	private static PrinterProfile named(PrinterProfile one, String name) {
-		return new PrinterProfile(name, one.scaleX(), one.scaleY(), one.skew(), one.measured(), one.marks());
+	/** Another desk may have given that name to a printer meanwhile. */
+	private static void rename(PrinterProfiles printers, String name, String other) throws IOException {
+		try {
+			printers.rename(name, other);
+		} catch (IllegalArgumentException e) {
+			throw new IOException(e.getMessage(), e);
+		}
 	}
 
 	private void remove() {

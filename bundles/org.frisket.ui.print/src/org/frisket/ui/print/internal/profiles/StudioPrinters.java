@@ -10,6 +10,8 @@ import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.ISchedulingRule;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Display;
+import org.frisket.print.output.PrintChoices;
+import org.frisket.print.output.TurnEdge;
 import org.frisket.print.register.PrinterProfile;
 import org.frisket.print.register.PrinterProfiles;
 import org.frisket.studio.Studio;
@@ -44,6 +46,14 @@ public final class StudioPrinters {
 		run(display, () -> {
 			List<PrinterProfile> all = List.copyOf(new PrinterProfiles(Studio.folder().preferences()).all().values());
 			return () -> client.accept(all);
+		}, failed);
+	}
+
+	/** @param client told over which edge sheets are turned here @param failed told why that cannot be read, for people */
+	public static void readTurn(Display display, Consumer<TurnEdge> client, Consumer<String> failed) {
+		run(display, () -> {
+			TurnEdge turn = PrintChoices.kept(Studio.folder().preferences()).options().turn();
+			return () -> client.accept(turn);
 		}, failed);
 	}
 

@@ -1,4 +1,4 @@
-package org.frisket.ui.print.internal.marks;
+package org.frisket.print.output;
 
 import java.util.List;
 
@@ -8,7 +8,6 @@ import org.frisket.print.marks.MarkCheck;
 import org.frisket.print.marks.MarkDesign;
 import org.frisket.print.marks.MarkPlacement;
 import org.frisket.print.marks.MarkPlan;
-import org.frisket.print.output.SheetMarks;
 import org.frisket.print.register.RegisterException;
 import org.frisket.print.register.RegisterFinding;
 
@@ -19,14 +18,14 @@ import org.frisket.print.register.RegisterFinding;
  * @param count  how many
  * @param margin that the printer leaves bare, mm
  */
-record MarkChoice(MarkDesign design, int count, double margin) {
+public record MarkChoice(MarkDesign design, int count, double margin) {
 
 	private static final int USUAL_COUNT = 4;
 	/** A usual scan of a whole sheet; common practice, no source. */
 	private static final double SCAN_DPI = 300;
 
 	/** What the marks of a sheet are like now, or what is usual where it has none. */
-	static MarkChoice of(Sheet sheet) {
+	public static MarkChoice of(Sheet sheet) {
 		MarkDesign design = MarkDesign.USUAL;
 		if (!sheet.getMarks().isEmpty()) {
 			// the first is the pennant
@@ -42,13 +41,13 @@ record MarkChoice(MarkDesign design, int count, double margin) {
 	}
 
 	/** @throws RegisterException if there is no room; says for which mark */
-	MarkPlan propose(Sheet sheet, List<PartOnSheet> parts) throws RegisterException {
+	public MarkPlan propose(Sheet sheet, List<PartOnSheet> parts) throws RegisterException {
 		return new MarkPlacement(design, count, SheetMarks.GAP).propose(sheet.getWidth(), sheet.getHeight(), margin,
 				taken(parts));
 	}
 
 	/** What is wrong with marks where they stand. */
-	static List<RegisterFinding> check(MarkPlan plan, List<PartOnSheet> parts) {
+	public static List<RegisterFinding> check(MarkPlan plan, List<PartOnSheet> parts) {
 		return MarkCheck.of(plan, taken(parts), SheetMarks.GAP, SCAN_DPI);
 	}
 
