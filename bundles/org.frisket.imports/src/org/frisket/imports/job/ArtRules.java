@@ -18,10 +18,12 @@ import org.frisket.prepare.extension.ContributionException;
  *
  * @param areas    what is done with areas
  * @param lines    what is done along lines that bound no area
+ * @param pictures what is done with pictures besides printing them: {@code PRINT} for nothing, else along the edge of their
+ *                 art
  * @param course   the repairs that areas and lines go through; empty for none
  * @param onAreas  the same for lines that lie on areas and bound none by themselves
  */
-public record ArtRules(OperationKind areas, OperationKind lines, Optional<RepairCourse> course,
+public record ArtRules(OperationKind areas, OperationKind lines, OperationKind pictures, Optional<RepairCourse> course,
 		Optional<RepairCourse> onAreas) {
 
 	private static final String YES = "yes";
@@ -31,6 +33,7 @@ public record ArtRules(OperationKind areas, OperationKind lines, Optional<Repair
 			"crease", "perforate");
 	private static final Option AREAS = Option.choice("areas", Messages.ArtRules_areas, "cut", "kiss-cut", "crease",
 			"perforate", "draw", "print");
+	private static final Option PICTURES = Option.choice("pictures", Messages.ArtRules_pictures, "print", "cut", "kiss-cut");
 	private static final Option REPAIR = Option.choice("repair", Messages.ArtRules_repair, YES, NO);
 
 	/** The option of the repairs that says whether closed lines become areas; and its value for those that do not. */
@@ -39,7 +42,7 @@ public record ArtRules(OperationKind areas, OperationKind lines, Optional<Repair
 
 	/** In the order in which a form shows them. */
 	public static List<Option> options() {
-		return List.of(LINES, AREAS, REPAIR);
+		return List.of(LINES, AREAS, PICTURES, REPAIR);
 	}
 
 	/** Lines are drawn, areas are cut, and all is repaired. */
@@ -67,7 +70,7 @@ public record ArtRules(OperationKind areas, OperationKind lines, Optional<Repair
 		// made even if nothing is repaired, for it tells of options that there are not
 		RepairCourse course = RepairSteps.course(ofSteps);
 		boolean repairs = values.text(REPAIR).equals(YES);
-		return new ArtRules(kind(values.text(AREAS)), kind(values.text(LINES)),
+		return new ArtRules(kind(values.text(AREAS)), kind(values.text(LINES)), kind(values.text(PICTURES)),
 				repairs ? Optional.of(course) : Optional.empty(),
 				repairs ? Optional.of(stayingLines(ofSteps, course)) : Optional.empty());
 	}

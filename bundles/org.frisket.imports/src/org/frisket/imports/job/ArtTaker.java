@@ -63,7 +63,8 @@ public final class ArtTaker {
 				taken.area(area);
 			} else if (shape instanceof ImportedShape.Lines more) {
 				lines.add(more);
-			} else if (shape instanceof ImportedShape.Picture picture && !ArtPictures.add(layer, picture)) {
+			} else if (shape instanceof ImportedShape.Picture picture
+					&& !ArtPictures.add(layer, picture, rules.pictures())) {
 				remarks.add(new Remark(source.name(), NLS.bind(Messages.ArtTaker_flatPicture, picture.name())));
 			}
 		}

@@ -7,6 +7,7 @@ final class Messages extends NLS {
 
 	public static String ArtRules_areas;
 	public static String ArtRules_lines;
+	public static String ArtRules_pictures;
 	public static String ArtRules_repair;
 	public static String ArtTaker_flatPicture;
 

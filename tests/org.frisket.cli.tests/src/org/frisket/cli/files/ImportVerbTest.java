@@ -2,6 +2,8 @@ package org.frisket.cli.files;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
@@ -24,6 +26,7 @@ import org.frisket.model.JobFile;
 import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 import org.frisket.model.Matrix;
+import org.frisket.model.Operation;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Picture;
 import org.junit.jupiter.api.Test;
@@ -90,6 +93,19 @@ class ImportVerbTest {
 	private static OperationKind kind(Job job, String name) {
 		return Jobs.elements(job).stream().filter(element -> name.equals(element.getName())).findFirst().orElseThrow()
 				.getOperations().get(0).getKind();
+	}
+
+	@Test
+	void artIsPrintedAsItIsAndCutAlongItsEdge() throws Exception {
+		Answer answer = take(artwork("tag.svg", TAG.formatted("")), "--set", "as=picture", "--set", "pictures=kiss-cut");
+		assertEquals(0, answer.status(), answer.toString());
+		Picture picture = (Picture) Jobs.elements(JobFile.load(job())).get(0);
+		assertEquals(List.of(OperationKind.PRINT, OperationKind.KISS_CUT),
+				picture.getOperations().stream().map(Operation::getKind).toList());
+		assertNotNull(picture.getEdge());
+		assertEquals(100, picture.getWidth(), 1e-9);
+		assertEquals(0, take(artwork("plain.svg", TAG.formatted("")), "--set", "as=picture").status());
+		assertNull(((Picture) Jobs.elements(JobFile.load(job())).get(0)).getEdge(), "printed alone, unless it is asked for");
 	}
 
 	@Test
