@@ -184,6 +184,7 @@ final class Messages extends NLS {
 	public static String PictureForm_difference;
 	public static String PictureForm_differenceTip;
 	public static String PictureForm_dpi;
+	public static String PictureForm_drawn;
 	public static String PictureForm_edge;
 	public static String PictureForm_enlarge;
 	public static String PictureForm_extend;

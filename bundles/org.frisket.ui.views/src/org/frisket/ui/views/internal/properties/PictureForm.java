@@ -122,9 +122,7 @@ final class PictureForm extends KindForm {
 
 			@Override
 			public void refresh() {
-				Double dpi = Subject.common(pictures(), PictureForm::resolution);
-				String text = dpi == null ? Messages.PictureForm_unknown
-						: NLS.bind(Messages.PictureForm_dpi, Math.round(dpi));
+				String text = fineness();
 				if (!text.equals(label.getText())) {
 					label.setText(text);
 				}
@@ -135,6 +133,15 @@ final class PictureForm extends KindForm {
 				refresh();
 			}
 		});
+	}
+
+	private String fineness() {
+		if (!pictures().isEmpty() && pictures().stream()
+				.allMatch(each -> PictureSource.remembered(each).filter(PictureSizes::isDrawn).isPresent())) {
+			return Messages.PictureForm_drawn;
+		}
+		Double dpi = Subject.common(pictures(), PictureForm::resolution);
+		return dpi == null ? Messages.PictureForm_unknown : NLS.bind(Messages.PictureForm_dpi, Math.round(dpi));
 	}
 
 	private static Double resolution(Picture picture) {
