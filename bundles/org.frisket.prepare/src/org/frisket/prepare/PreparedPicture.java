@@ -24,8 +24,18 @@ public record PreparedPicture(ImageBytes image, int page, Transform place) {
 		return PictureFile.of(image, page);
 	}
 
+	/** In mm, along its rows. */
+	public double width() {
+		return Math.hypot(place.a(), place.b());
+	}
+
+	/** In mm, along its columns. */
+	public double height() {
+		return Math.hypot(place.c(), place.d());
+	}
+
 	/** Its longer side, in mm. */
 	public double longest() {
-		return Math.max(Math.hypot(place.a(), place.b()), Math.hypot(place.c(), place.d()));
+		return Math.max(width(), height());
 	}
 }

@@ -143,9 +143,10 @@ public final class TraceVerb implements Callable<Integer> {
 					dpi != null ? "--dpi" : "--width", given, Resolution.LEAST, Resolution.MOST));
 		}
 		if (picture.format().isDrawn()) {
-			Resolution drawn = picture.resolution();
-			double scale = width == null ? 1 : width / picture.trueWidth();
-			return new Resolution(drawn.x() / scale, drawn.y() / scale, drawn.source());
+			double across = width == null ? picture.trueWidth() : width;
+			double down = across * picture.trueHeight() / picture.trueWidth();
+			return new Resolution(Resolution.effective(picture.width(), across), Resolution.effective(picture.height(), down),
+					Resolution.Source.DRAWN);
 		}
 		return given > 0 ? Resolution.given(given) : picture.resolution();
 	}

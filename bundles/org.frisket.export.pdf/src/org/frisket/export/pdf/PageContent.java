@@ -187,7 +187,7 @@ public final class PageContent implements AutoCloseable {
 		}
 		stream.transform(new Matrix(new AffineTransform(place.a(), place.b(), place.c(), place.d(), place.e(),
 				place.f())));
-		PDXObject object = file.pictures().object(picture.image(), picture.page(), monitor);
+		PDXObject object = file.pictures().object(picture.image(), picture.page(), picture.width(), monitor);
 		if (object instanceof PDFormXObject form) {
 			stream.drawForm(form);
 		} else {

@@ -37,6 +37,7 @@ import org.frisket.model.ImageBytes;
 import org.frisket.model.Job;
 import org.frisket.model.Layer;
 import org.frisket.prepare.pictures.PictureFile;
+import org.frisket.print.picture.PictureFormat;
 
 /**
  * One document with its pages, its groups and what describes it. No clock is asked and nothing is left to chance: the same
@@ -121,7 +122,8 @@ public final class PdfFile implements AutoCloseable {
 
 	private PDImageXObject embedded(ImageBytes bytes) throws IOException {
 		PictureFile file = PictureFile.of(bytes);
-		if (file.isUpright()) {
+		// of a GIF the library would take the first frame without the canvas that it lies on
+		if (file.isUpright() && file.format() != PictureFormat.GIF) {
 			try (InputStream in = bytes.open()) {
 				return PDImageXObject.createFromByteArray(document, in.readAllBytes(), null);
 			} catch (IOException | RuntimeException damaged) {

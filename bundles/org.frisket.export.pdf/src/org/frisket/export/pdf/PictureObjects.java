@@ -25,35 +25,56 @@ public final class PictureObjects {
 	/** Of what cannot stay a vector in PDF, dots to the inch: as fine as common printers are. */
 	private static final double FINE = 600;
 
-	private record Key(ImageBytes image, int page) {
+	private static final double MM_PER_INCH = 25.4;
+
+	/** A page of a file. */
+	private record Page(ImageBytes image, int page) {
+	}
+
+	/** @param pixels across, of what has none but may need them; 0 for others */
+	private record Key(Page page, int pixels) {
 	}
 
 	private final PdfFile pdf;
-	private final Map<Key, Optional<PictureFile>> files = new HashMap<>();
+	private final Map<Page, Optional<PictureFile>> files = new HashMap<>();
 	private final Map<Key, PDXObject> objects = new HashMap<>();
 
 	PictureObjects(PdfFile pdf) {
 		this.pdf = pdf;
 	}
 
-	/** @param page of the file, from 1 */
-	public PDXObject object(ImageBytes image, int page, Monitor monitor) throws IOException {
-		Key key = new Key(image, page);
-		PDXObject object = objects.get(key);
-		if (object == null) {
-			try {
-				object = made(key, file(key), monitor);
-			} catch (UnreadablePictureException e) {
-				throw new IOException(e.getMessage(), e);
+	/**
+	 * @param page  of the file, from 1
+	 * @param width that it is shown in, mm: what cannot stay a vector has as many pixels as that asks for
+	 */
+	public PDXObject object(ImageBytes image, int page, double width, Monitor monitor) throws IOException {
+		Page from = new Page(image, page);
+		try {
+			Optional<PictureFile> file = fine(file(from), width);
+			Key key = new Key(from, file.filter(each -> each.format() == PictureFormat.SVG).map(PictureFile::width).orElse(0));
+			PDXObject object = objects.get(key);
+			if (object == null) {
+				object = made(image, file, monitor);
+				objects.put(key, object);
 			}
-			objects.put(key, object);
+			return object;
+		} catch (UnreadablePictureException e) {
+			throw new IOException(e.getMessage(), e);
 		}
-		return object;
+	}
+
+	/** An SVG with the pixels that it has where it has to have some. */
+	private static Optional<PictureFile> fine(Optional<PictureFile> file, double width) throws UnreadablePictureException {
+		if (file.isEmpty() || file.get().format() != PictureFormat.SVG) {
+			return file;
+		}
+		double pixels = Math.min(FINE * width / MM_PER_INCH, file.get().drawnFor(width).width());
+		return Optional.of(file.get().drawnAt(pixels * MM_PER_INCH / file.get().trueWidth()));
 	}
 
 	/** Its pixels, as many as it has if they are fewer. @param width in pixels */
 	public BufferedImage pixels(ImageBytes image, int page, int width, Monitor monitor) throws IOException {
-		Optional<PictureFile> file = file(new Key(image, page));
+		Optional<PictureFile> file = file(new Page(image, page));
 		try {
 			return file.isPresent() ? file.get().image(width, monitor) : pdf.image(image).getImage();
 		} catch (UnreadablePictureException e) {
@@ -61,27 +82,30 @@ public final class PictureObjects {
 		}
 	}
 
-	/** How wide it is in pixels; of what has none, as it would have to be. */
-	public int width(ImageBytes image, int page) throws IOException {
-		Optional<PictureFile> file = file(new Key(image, page));
-		return file.isPresent() ? file.get().width() : pdf.image(image).getWidth();
+	/** How wide it is in pixels; of what has none, as it would have to be. @param width that it is shown in, mm */
+	public int width(ImageBytes image, int page, double width) throws IOException {
+		Optional<PictureFile> file = file(new Page(image, page));
+		try {
+			return file.isPresent() ? file.get().drawnFor(width).width() : pdf.image(image).getWidth();
+		} catch (UnreadablePictureException e) {
+			throw new IOException(e.getMessage(), e);
+		}
 	}
 
-	private PDXObject made(Key key, Optional<PictureFile> found, Monitor monitor)
+	private PDXObject made(ImageBytes image, Optional<PictureFile> found, Monitor monitor)
 			throws IOException, UnreadablePictureException {
 		PictureFile file = found.orElse(null);
 		if (file == null) {
-			return pdf.image(key.image);
+			return pdf.image(image);
 		} else if (file.format() == PictureFormat.PDF) {
-			return PageForm.of(pdf.document(), bytes(key.image), file.page(), pdf.group(Step.of(OperationKind.PRINT)));
+			return PageForm.of(pdf.document(), bytes(image), file.page(), pdf.group(Step.of(OperationKind.PRINT)));
 		} else if (file.format() == PictureFormat.SVG) {
-			PictureFile fine = file.drawnAt(Math.min(FINE, file.resolution().x()));
-			Optional<? extends PDXObject> form = SvgForm.of(pdf.document(), fine, monitor);
-			return form.isPresent() ? form.get() : pixels(fine, monitor);
+			Optional<? extends PDXObject> form = SvgForm.of(pdf.document(), file, monitor);
+			return form.isPresent() ? form.get() : pixels(file, monitor);
 		} else if (file.format() == PictureFormat.WEBP || !file.isUpright()) {
 			return pixels(file, monitor);
 		}
-		return pdf.image(key.image);
+		return pdf.image(image);
 	}
 
 	private PDXObject pixels(PictureFile file, Monitor monitor) throws IOException, UnreadablePictureException {
@@ -89,15 +113,15 @@ public final class PictureObjects {
 	}
 
 	/** Empty for a damaged one: as much of it is printed as the job shows. */
-	private Optional<PictureFile> file(Key key) throws IOException {
-		Optional<PictureFile> file = files.get(key);
+	private Optional<PictureFile> file(Page from) throws IOException {
+		Optional<PictureFile> file = files.get(from);
 		if (file == null) {
 			try {
-				file = Optional.of(PictureFile.of("", bytes(key.image), key.page));
+				file = Optional.of(PictureFile.of("", bytes(from.image), from.page));
 			} catch (UnreadablePictureException e) {
 				file = Optional.empty();
 			}
-			files.put(key, file);
+			files.put(from, file);
 		}
 		return file;
 	}

@@ -2,8 +2,10 @@ package org.frisket.export.pdf;
 
 import java.awt.Color;
 import java.awt.GradientPaint;
+import java.awt.LinearGradientPaint;
 import java.awt.MultipleGradientPaint;
 import java.awt.Paint;
+import java.awt.RadialGradientPaint;
 import java.awt.geom.AffineTransform;
 import java.io.IOException;
 import java.util.Optional;
@@ -57,22 +59,49 @@ final class SvgForm {
 
 	private static final class KnownPaints extends PdfBoxGraphics2DPaintApplier {
 
+		/** Of a length; finer than it is seen. */
+		private static final double SAME = 1e-3;
+		/** Of a radius. Java draws a focus that is further out there; PDF draws a cone then. */
+		private static final double WITHIN = 0.99;
+
 		@Override
 		public PDShading applyPaint(Paint paint, PDPageContentStream stream, AffineTransform transform, IPaintEnv env)
 				throws IOException {
-			if (!isKnown(paint)) {
+			if (!isKnown(paint, transform)) {
 				throw new UnknownPaint();
 			}
 			return super.applyPaint(paint, stream, transform, env);
 		}
 
 		/** In PDF, colours go on or end beyond a gradient, but are never repeated. Patterns come out in other places. */
-		private static boolean isKnown(Paint paint) {
+		private static boolean isKnown(Paint paint, AffineTransform transform) {
 			if (paint instanceof MultipleGradientPaint gradient) {
+				AffineTransform place = new AffineTransform(transform);
+				place.concatenate(gradient.getTransform());
 				return gradient.getCycleMethod() == MultipleGradientPaint.CycleMethod.NO_CYCLE
-						&& gradient.getColorSpace() == MultipleGradientPaint.ColorSpaceType.SRGB;
+						&& gradient.getColorSpace() == MultipleGradientPaint.ColorSpaceType.SRGB
+						&& (gradient instanceof LinearGradientPaint linear ? staysUpright(linear, place)
+								: gradient instanceof RadialGradientPaint radial && staysRound(radial, place));
 			}
 			return paint instanceof Color || paint instanceof GradientPaint;
+		}
+
+		/** Only two ends of a gradient are carried over: its colours lie upright between them in PDF, however they did before. */
+		private static boolean staysUpright(LinearGradientPaint gradient, AffineTransform place) {
+			double x = gradient.getEndPoint().getX() - gradient.getStartPoint().getX();
+			double y = gradient.getEndPoint().getY() - gradient.getStartPoint().getY();
+			double[] ways = { x, y, -y, x };
+			place.deltaTransform(ways, 0, ways, 0, 2);
+			return Math.abs(ways[0] * ways[2] + ways[1] * ways[3]) <= SAME * Math.hypot(ways[0], ways[1])
+					* Math.hypot(ways[2], ways[3]);
+		}
+
+		/** Of a circle, only middle, focus and scale across are carried over. */
+		private static boolean staysRound(RadialGradientPaint gradient, AffineTransform place) {
+			double across = Math.abs(place.getScaleX());
+			return gradient.getFocusPoint().distance(gradient.getCenterPoint()) <= WITHIN * gradient.getRadius()
+					&& Math.abs(place.getShearX()) <= SAME * across && Math.abs(place.getShearY()) <= SAME * across
+					&& Math.abs(Math.abs(place.getScaleY()) - across) <= SAME * across;
 		}
 	}
 }

@@ -96,7 +96,7 @@ public record HandoffPlan(Contribution<Exporter> format, Map<String, String> opt
 			Item item = items.get(i);
 			try {
 				monitor.check();
-				task.write(item.handoff(), options, part(monitor, i), item.target());
+				task.write(item.handoff(), options, monitor.part(i, items.size()), item.target());
 				outcomes.add(HandoffReport.written(item.target()));
 			} catch (CancellationException e) {
 				return new HandoffReport(outcomes, e);
@@ -105,20 +105,5 @@ public record HandoffPlan(Contribution<Exporter> format, Map<String, String> opt
 			}
 		}
 		return new HandoffReport(outcomes, null);
-	}
-
-	private Monitor part(Monitor monitor, int item) {
-		return new Monitor() {
-
-			@Override
-			public boolean isCancelled() {
-				return monitor.isCancelled();
-			}
-
-			@Override
-			public void worked(double fraction) {
-				monitor.worked((item + fraction) / items.size());
-			}
-		};
 	}
 }

@@ -116,7 +116,7 @@ public final class RepairCourse {
 		for (int i = 0; i < stages.size(); i++) {
 			monitor.check();
 			Stage stage = stages.get(i);
-			Mended mended = stage.step.mend(current, stage.options, share(stage, tolerance), part(monitor, i));
+			Mended mended = stage.step.mend(current, stage.options, share(stage, tolerance), monitor.part(i, stages.size()));
 			mends.addAll(mended.mends());
 			taken.addAll(mended.taken());
 			brought.addAll(mended.brought());
@@ -142,19 +142,5 @@ public final class RepairCourse {
 		}
 		long others = stages.stream().filter(each -> each.moves(Moves.ALL)).count();
 		return tolerance.share((1 - ends) / Math.max(1, others));
-	}
-
-	private Monitor part(Monitor whole, int index) {
-		return new Monitor() {
-			@Override
-			public boolean isCancelled() {
-				return whole.isCancelled();
-			}
-
-			@Override
-			public void worked(double fraction) {
-				whole.worked((index + fraction) / stages.size());
-			}
-		};
 	}
 }

@@ -22,6 +22,7 @@ import org.frisket.prepare.pictures.PicturePreviews;
 import org.frisket.prepare.pictures.PictureSizes;
 import org.frisket.prepare.pictures.PictureSource;
 import org.frisket.prepare.pictures.UnreadablePictureException;
+import org.frisket.print.picture.Resolution;
 
 /**
  * A picture to the rectangle it fills, or to the contour of its art. One that cannot be read is not printed, but
@@ -29,7 +30,8 @@ import org.frisket.prepare.pictures.UnreadablePictureException;
  */
 final class PictureStep {
 
-	private static final int MOST_DOUBLINGS = 10;
+	/** At 1200 dots to the inch in print, one more would make more of them in its own frame than {@link Resolution#MOST}. */
+	private static final int MOST_DOUBLINGS = 4;
 	private static final double ROUNDING = 1e-9;
 
 	private PictureStep() {

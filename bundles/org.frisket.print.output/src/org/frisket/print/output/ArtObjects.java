@@ -19,7 +19,7 @@ final class ArtObjects {
 	}
 
 	PDXObject object(PrintedArt art, Monitor monitor) throws IOException {
-		return objects.object(image(art), art.page(), monitor);
+		return objects.object(image(art), art.page(), art.picture().orElseThrow().width(), monitor);
 	}
 
 	/** Its pixels, as many as it has if they are fewer. @param width in pixels */
@@ -29,7 +29,7 @@ final class ArtObjects {
 
 	/** How wide it is in pixels; of what has none, as it would have to be. */
 	int width(PrintedArt art) throws IOException {
-		return objects.width(image(art), art.page());
+		return objects.width(image(art), art.page(), art.picture().orElseThrow().width());
 	}
 
 	private static ImageBytes image(PrintedArt art) {

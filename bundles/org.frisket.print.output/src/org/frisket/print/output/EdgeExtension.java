@@ -34,8 +34,8 @@ record EdgeExtension(BufferedImage image, Transform place) {
 	 */
 	static EdgeExtension of(PrintedArt printed, ArtObjects objects, Monitor monitor) throws IOException {
 		PreparedPicture picture = printed.picture().orElseThrow();
-		double width = Math.hypot(picture.place().a(), picture.place().b());
-		double height = Math.hypot(picture.place().c(), picture.place().d());
+		double width = picture.width();
+		double height = picture.height();
 		// the picture upright and in its true size, its upper left corner at the origin
 		Transform upright = picture.place().inverse().then(Transform.scaling(width, height));
 		Bounds box = printed.area().transformed(upright).bounds();

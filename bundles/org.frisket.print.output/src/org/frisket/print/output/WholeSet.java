@@ -75,7 +75,7 @@ public final class WholeSet {
 				PrintAndCut sheet = sheets.get(i);
 				Map<PrintAndCut.Role, Path> targets = sheet.targets(bases.get(i), format);
 				sheet.write(apart.resolve(bases.get(i).getFileName()), format, options, workshop, choices, tolerance,
-						part(monitor, i)).forEach((role, file) -> made.put(file, targets.get(role)));
+						monitor.part(i, sheets.size())).forEach((role, file) -> made.put(file, targets.get(role)));
 			}
 			monitor.check();
 			bring(made, apart);
@@ -135,20 +135,5 @@ public final class WholeSet {
 		} catch (IOException left) {
 			// its name says what it was; the first trouble is the one to report
 		}
-	}
-
-	private Monitor part(Monitor monitor, int index) {
-		return new Monitor() {
-
-			@Override
-			public boolean isCancelled() {
-				return monitor.isCancelled();
-			}
-
-			@Override
-			public void worked(double fraction) {
-				monitor.worked((index + fraction) / sheets.size());
-			}
-		};
 	}
 }

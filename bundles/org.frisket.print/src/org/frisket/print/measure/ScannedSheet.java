@@ -43,16 +43,16 @@ public record ScannedSheet(Path file, Grey grey, Optional<Resolution> said, Foun
 		PictureFile picture = PictureFile.of(file);
 		Resolution resolution = picture.resolution();
 		monitor.worked(0.05);
-		Grey grey = picture.pixels(monitor).grey();
+		Grey grey = picture.pixels(monitor.part(0.05, 0.4)).grey();
 		monitor.check();
 		monitor.worked(0.4);
 		Optional<Resolution> said = resolution.source() == Resolution.Source.FILE ? Optional.of(resolution) : Optional.empty();
-		FoundMarks found = said.isPresent() ? MarkFinder.find(plan, grey, said.get().x(), monitor)
-				: MarkFinder.find(plan, grey, monitor);
+		FoundMarks found = said.isPresent() ? MarkFinder.find(plan, grey, said.get().x(), monitor.part(0.4, 0.7))
+				: MarkFinder.find(plan, grey, monitor.part(0.4, 0.7));
 		monitor.worked(0.7);
 		if (said.isPresent() && found.map().isEmpty()) {
 			// what a camera writes into its files is no scale of what it saw
-			found = MarkFinder.find(plan, grey, monitor);
+			found = MarkFinder.find(plan, grey, monitor.part(0.7, 1));
 		}
 		monitor.worked(1);
 		return new ScannedSheet(file, grey, said, found);

@@ -90,7 +90,7 @@ final class JpegHead {
 				head.dpi(x * (unit == 2 ? CM_PER_INCH : 1), y * (unit == 2 ? CM_PER_INCH : 1));
 			}
 		} else if (marker == 0xe1 && is("Exif\0\0", length)) {
-			exif(in.getStreamPosition());
+			TiffTags.exif(in, in.getStreamPosition(), head);
 		} else if (marker == 0xe2 && length > PROFILE_HEAD && is("ICC_PROFILE\0", length)) {
 			in.skipBytes(2);
 			byte[] part = new byte[length - PROFILE_HEAD];
@@ -99,15 +99,6 @@ final class JpegHead {
 		} else if (marker == 0xee && is("Adobe", length)) {
 			in.skipBytes(6);
 			transform = in.readUnsignedByte();
-		}
-	}
-
-	/** Damage there is no reason to refuse the picture. */
-	private void exif(long at) {
-		try {
-			TiffTags.read(in, at, head, true);
-		} catch (IOException | IndexOutOfBoundsException e) {
-			head.orientation = 1;
 		}
 	}
 

@@ -44,7 +44,7 @@ final class OtherHeads {
 			}
 			case "acTL" -> head.frames = (int) Math.min(Integer.MAX_VALUE, in.readUnsignedInt());
 			case "iCCP" -> profile(in, (int) Math.min(MOST_PROFILE, length), head);
-			case "eXIf" -> TiffTags.read(in, in.getStreamPosition(), head, true);
+			case "eXIf" -> TiffTags.exif(in, in.getStreamPosition(), head);
 			case "IEND" -> {
 				return;
 			}

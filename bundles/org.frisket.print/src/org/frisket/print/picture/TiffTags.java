@@ -29,6 +29,15 @@ final class TiffTags {
 		this.base = base;
 	}
 
+	/** The EXIF part of another file. Damage there is no reason to refuse the picture. */
+	static void exif(ImageInputStream in, long base, Head head) {
+		try {
+			read(in, base, head, true);
+		} catch (IOException | IndexOutOfBoundsException e) {
+			head.orientation = 1;
+		}
+	}
+
 	/** @param base where the byte order stands; offsets count from there */
 	static void read(ImageInputStream in, long base, Head head, boolean exif) throws IOException {
 		ByteOrder before = in.getByteOrder();

@@ -182,6 +182,17 @@ class TraceVerbTest {
 		assertEquals(1200, wide.getAsJsonObject("dpi").get("x").getAsDouble(), 1);
 	}
 
+	/** Twenty-five times as wide as it says: its own size would have more dots to the inch than any picture. */
+	@Test
+	void smallVectorsAreTracedAsWideAsIsSaid() throws Exception {
+		Path icon = Files.writeString(folder.resolve("icon.svg"), "<svg xmlns='http://www.w3.org/2000/svg' width='2mm' height='1mm' "
+				+ "viewBox='0 0 200 100'><path d='M50 25H150V75H50Z'/></svg>");
+		JsonObject json = traced(icon, "--width", "50mm");
+		assertEquals(25, json.getAsJsonObject("box").get("width").getAsDouble(), 0.01);
+		assertEquals(12.5, json.getAsJsonObject("box").get("height").getAsDouble(), 0.01);
+		assertEquals(1200, json.getAsJsonObject("dpi").get("x").getAsDouble(), 1);
+	}
+
 	/** As cwebp wrote it of a drawing of ours: 64 by 48 pixels, 32 by 24 of them red in the middle. */
 	@Test
 	void webpIsTraced() throws Exception {

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.Color;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
@@ -24,6 +25,7 @@ import org.frisket.geometry.Point;
 import org.frisket.geometry.Region;
 import org.frisket.geometry.Tolerance;
 import org.frisket.model.BackdropRule;
+import org.frisket.model.ImageBytes;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
 import org.frisket.model.Jobs;
@@ -134,6 +136,21 @@ class PictureEdgeTest {
 		assertSame(before, prepared().uncleaned().curves(), "an equal file");
 		apply(ChangePicture.smoothing(List.of(picture), 0.5));
 		assertNotSame(before, prepared().uncleaned().curves());
+	}
+
+	/** Twenty times as large as it says, it would have more dots to the inch in its own frame than any picture. */
+	@Test
+	void smallArtThatIsDrawnIsTracedHoweverMuchItIsEnlarged() {
+		picture.setImage(ImageBytes.of(("<svg xmlns='http://www.w3.org/2000/svg' width='4mm' height='2mm' viewBox='0 0 40 20'>"
+				+ "<path d='M4 2H36V18H4Z'/></svg>").getBytes(StandardCharsets.UTF_8)));
+		picture.setMediaType("image/svg+xml");
+		picture.setWidth(4);
+		picture.setHeight(2);
+		picture.setTransform(new Matrix(20, 0, 0, 20, 0, 0));
+		assertFalse(findings().contains("picture-edge-size"), findings().toString());
+		Bounds box = prepared().region().bounds();
+		assertEquals(8, box.minX(), 0.02);
+		assertEquals(36, box.maxY(), 0.02);
 	}
 
 	/** Pieces may be laid apart, and each is printed where it lies. */

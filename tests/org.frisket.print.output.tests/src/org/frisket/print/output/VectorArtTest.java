@@ -31,6 +31,7 @@ import org.apache.pdfbox.pdmodel.interactive.action.PDActionJavaScript;
 import org.apache.pdfbox.util.Matrix;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Contour;
+import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Piece;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Region;
@@ -38,6 +39,7 @@ import org.frisket.geometry.Transform;
 import org.frisket.model.BleedKind;
 import org.frisket.model.ImageBytes;
 import org.frisket.prepare.PreparedPicture;
+import org.frisket.print.picture.PictureFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -49,6 +51,8 @@ class VectorArtTest {
 	private static final float UNIT = 72 / 25.4f;
 	/** Of places and widths, in mm: each edge is told in steps of a quarter of a pixel of 0.05 mm. */
 	private static final double NEAR = 0.0126;
+	/** Of a colour, of 255, within a pixel beside the focus of a gradient. */
+	private static final int STEEP = 32;
 
 	@TempDir
 	private Path folder;
@@ -179,6 +183,44 @@ class VectorArtTest {
 		assertEquals(2, said(pdf, "pdfimages", "-list").lines().count(), "a head and no images");
 	}
 
+	/** Those that PDF has no words for, as they are drawn on the screen. */
+	@ParameterizedTest
+	@ValueSource(strings = { "<radialGradient id='g'>%s</radialGradient>",
+			"<radialGradient id='g' fx='0.97' fy='0.9'>%s</radialGradient>",
+			"<radialGradient id='g' gradientTransform='rotate(60 0.5 0.5)'>%s</radialGradient>",
+			"<linearGradient id='g' x2='1' y2='1'>%s</linearGradient>",
+			"<linearGradient id='g' gradientTransform='skewX(40)'>%s</linearGradient>" })
+	void gradientsLookAsOnTheScreen(String gradient) throws Exception {
+		byte[] art = svg("<defs>" + gradient.formatted("<stop offset='0' stop-color='red'/><stop offset='1' stop-color='blue'/>")
+				+ "</defs><rect x='460' y='20' width='130' height='260' fill='url(#g)'/>").getBytes(StandardCharsets.UTF_8);
+		RasterPage page = page(printed(placed(art, 1)));
+		BufferedImage seen = PictureFile.of("art", art).image(60 * RasterPage.PER_MM, Monitor.NONE);
+		for (double x = 46.5; x < 59; x++) {
+			for (double y = 2.5; y < 28; y++) {
+				int wanted = seen.getRGB((int) (x * RasterPage.PER_MM), (int) (y * RasterPage.PER_MM));
+				int printed = page.colour(70 + x, 60 + y);
+				assertEquals(wanted >> 16 & 0xff, printed >> 16, STEEP, "red at " + x + ", " + y);
+				assertEquals(wanted & 0xff, printed & 0xff, STEEP, "blue at " + x + ", " + y);
+			}
+		}
+	}
+
+	/** Of 6 by 3 mm in its own size, printed ten times as large: the stripes of a pattern are as sharp as a printer can print them. */
+	@Test
+	void enlargedArtIsAsFineAsItsPrint() throws Exception {
+		String more = "<defs><pattern id='p' width='40' height='40' patternUnits='userSpaceOnUse'><rect width='20' height='40' fill='red'/>"
+				+ "</pattern></defs><rect x='480' width='120' height='300' fill='url(#p)'/>";
+		String small = svg(more).replace("60mm", "6mm").replace("30mm", "3mm");
+		RasterPage page = page(printed(placed(small.getBytes(StandardCharsets.UTF_8), 1)));
+		for (int stripe = 0; stripe < 3; stripe++) {
+			double left = 70 + 48 + 4 * stripe;
+			assertEquals(0xff0000, page.colour(left + 0.15, 75));
+			assertEquals(0xff0000, page.colour(left + 1.85, 75));
+			assertEquals(0xffffff, page.colour(left + 2.15, 75));
+			assertEquals(0xffffff, page.colour(left + 3.85, 75));
+		}
+	}
+
 	/** A line of 1 mm across and of 0.25 mm down, by the transformation of its group. */
 	@Test
 	void linesAreStretchedWithTheirShape() throws Exception {
@@ -250,6 +292,28 @@ class VectorArtTest {
 		RasterPage page = page(printed(placed(turned.toByteArray(), 1)));
 		assertTrue((page.colour(120, 75) >> 16) > 0xe0, "red at the right");
 		assertTrue((page.colour(80, 75) & 0xff) > 0xe0, "blue at the left");
+	}
+
+	/** A frame of 30 by 30 pixels at the right of a canvas of 60 by 30; the rest of that is bare. */
+	@Test
+	void framesThatDoNotFillTheirPictureStayInPlace() throws Exception {
+		BufferedImage frame = new BufferedImage(30, 30, BufferedImage.TYPE_BYTE_BINARY);
+		ByteArrayOutputStream out = new ByteArrayOutputStream();
+		ImageIO.write(frame, "gif", out);
+		byte[] gif = out.toByteArray();
+		int at = 13 + (gif[10] < 0 ? 3 << (gif[10] & 7) + 1 : 0);
+		while (gif[at] == 0x21) {
+			for (at += 2; gif[at] != 0; at += 1 + (gif[at] & 0xff)) {
+				// blocks of what comes before the frame
+			}
+			at++;
+		}
+		assertEquals(0x2c, gif[at]);
+		gif[6] = 60;
+		gif[at + 1] = 30;
+		RasterPage page = page(printed(placed(gif, 1)));
+		assertEquals(0xffffff, page.colour(98, 75), "the canvas at the left");
+		assertEquals(0x000000, page.colour(102, 75), "the frame at the right");
 	}
 
 	@Test

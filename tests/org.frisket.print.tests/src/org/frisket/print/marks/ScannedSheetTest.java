@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
@@ -110,6 +111,25 @@ class ScannedSheetTest {
 		assertEquals(4, scan.found().count());
 		assertTrue(scan.said().isEmpty());
 		assertTrue(scan.resolution().isEmpty());
+	}
+
+	@Test
+	void whatIsDoneIsNeverToldAsLess() throws Exception {
+		List<Double> told = new ArrayList<>();
+		ScannedSheet.read(file(photograph(false), 72), plan, new Monitor() {
+
+			@Override
+			public boolean isCancelled() {
+				return false;
+			}
+
+			@Override
+			public void worked(double fraction) {
+				told.add(fraction);
+			}
+		});
+		assertEquals(told.stream().sorted().toList(), told);
+		assertEquals(1, told.get(told.size() - 1));
 	}
 
 	@Test

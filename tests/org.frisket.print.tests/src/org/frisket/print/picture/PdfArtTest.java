@@ -24,6 +24,7 @@ import org.apache.pdfbox.pdmodel.font.Standard14Fonts;
 import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.pdmodel.interactive.action.PDActionJavaScript;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationSquare;
 import org.frisket.geometry.Monitor;
 import org.junit.jupiter.api.Test;
@@ -157,6 +158,19 @@ class PdfArtTest {
 			for (int x = 202; x < 400; x++) {
 				assertEquals(0, image.getRGB(x, 150), "bare at " + x);
 			}
+		}
+	}
+
+	/** Writers of text put one wherever an address stands. */
+	@Test
+	void whatIsNeverSeenOfAPageIsNotToldAsLeftOut() throws Exception {
+		try (MadePdf made = new MadePdf()) {
+			PDPage page = tag(made, 0, 0);
+			PDAnnotationSquare hidden = new PDAnnotationSquare();
+			hidden.setHidden(true);
+			page.setAnnotations(List.of(new PDAnnotationLink(), hidden));
+			PictureFile file = PictureFile.of("tag.pdf", made.bytes());
+			assertEquals(List.of(), file.remarks(file.resolution()));
 		}
 	}
 

@@ -131,6 +131,22 @@ class PictureFileTest {
 		assertColour(new Color(128, 128, 128), damaged.pixels(Monitor.NONE).at(1, 66), 0);
 	}
 
+	/** A directory that is said to lie beyond the end of the file. */
+	@Test
+	void damageInWhatCamerasSayIsNoReasonToRefuseAPicture() throws Exception {
+		BufferedImage image = new BufferedImage(3, 7, BufferedImage.TYPE_INT_RGB);
+		byte[] exif = { 'M', 'M', 0, 42, 0x7f, 0, 0, 0 };
+		PictureFile png = PictureFile.of("tag", MadePictures.withChunk(MadePictures.written(image, "png"), "eXIf", exif));
+		assertEquals(7, png.height());
+		assertTrue(png.isUpright());
+		assertEquals(21, png.pixels(Monitor.NONE).argb().length);
+		byte[] named = new byte[6 + exif.length];
+		System.arraycopy("Exif\0\0".getBytes(StandardCharsets.ISO_8859_1), 0, named, 0, 6);
+		System.arraycopy(exif, 0, named, 6, exif.length);
+		PictureFile jpeg = PictureFile.of("tag", MadePictures.withSegment(MadePictures.written(image, "jpeg"), 0xe1, named));
+		assertEquals(7, jpeg.height());
+	}
+
 	@Test
 	void sizeComesFromTheResolution() throws Exception {
 		byte[] png = MadePictures.written(MadePictures.cornered(30, 20, BufferedImage.TYPE_INT_RGB), "png");

@@ -22,6 +22,7 @@ import java.util.Optional;
 
 import javax.imageio.ImageIO;
 
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -67,6 +68,11 @@ class MarksUiTest extends OpenBench {
 
 	/** Gift tags of Harbour Lane on a sheet of 300 by 200 mm. */
 	private void open(boolean marked) throws Exception {
+		open(marked, false);
+	}
+
+	/** @param again whether a second sheet has the same marks */
+	private void open(boolean marked, boolean again) throws Exception {
 		Job job = Jobs.create("harbour-tags", "Gift tags");
 		Layer card = Jobs.addLayer(job, "Card");
 		Outline tag = Jobs.addOutline(card, "M0 0H70L90 20L70 40H0Z");
@@ -88,6 +94,12 @@ class MarksUiTest extends OpenBench {
 				mark.setQuiet(3);
 				sheet.getMarks().add(mark);
 			}
+		}
+		if (again) {
+			Sheet second = EcoreUtil.copy(sheet);
+			second.setId("another");
+			second.getPlacements().clear();
+			job.getSheets().add(second);
 		}
 		Path tags = folder.resolve("tags.frjob");
 		JobFile.save(job, tags);
@@ -227,6 +239,20 @@ class MarksUiTest extends OpenBench {
 		Screen.waitUntil("the marks are measured", () -> sheet().getMeasured().size() == 4);
 		assertEquals(10 + 280 * sx, sheet().getMeasured().get(2).getX(), 0.01);
 		assertEquals(190, sheet().getMeasured().get(2).getY(), 0.01);
+	}
+
+	@Test
+	void whatIsTypedByHalfStaysWithItsSheet() throws Exception {
+		open(true, true);
+		Text x = view.page().places().fields(0).get(0);
+		Text length = view.page().lengths().fields().get(0);
+		x.setText("11.48");
+		length.setText("280.5");
+		Combo sheets = Dialogs.all(view.page()).filter(Combo.class::isInstance).map(Combo.class::cast).findFirst().orElseThrow();
+		Screen.events("key", "ctrl+b", "n");
+		Screen.waitUntil("another sheet is shown", () -> sheets.getSelectionIndex() == 1);
+		assertEquals("", view.page().places().fields(0).get(0).getText());
+		assertEquals("", view.page().lengths().fields().get(0).getText());
 	}
 
 	@Test

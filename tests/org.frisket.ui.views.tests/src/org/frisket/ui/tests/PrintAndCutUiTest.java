@@ -42,6 +42,7 @@ import org.frisket.model.JobFile;
 import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 import org.frisket.model.OperationKind;
+import org.frisket.model.Picture;
 import org.frisket.model.Outline;
 import org.frisket.model.Sheet;
 import org.frisket.prepare.FontLibraries;
@@ -102,6 +103,11 @@ class PrintAndCutUiTest extends OpenBench {
 
 	/** A picture of 60 by 40 mm that is cut along its edge, in the middle of each sheet; its back has a crease. */
 	private void openCards(double width, double height, int sheets) throws Exception {
+		openCards(width, height, sheets, false);
+	}
+
+	/** @param linked whether the picture is a file beside that of the job */
+	private void openCards(double width, double height, int sheets, boolean linked) throws Exception {
 		Job job = Jobs.create("cards", "Place cards");
 		job.setNumber("10247");
 		Layer layer = Jobs.addLayer(job, "Card");
@@ -111,7 +117,12 @@ class PrintAndCutUiTest extends OpenBench {
 		image.data = new ImageData[] { new ImageData(120, 80, 8, new PaletteData(ART)) };
 		ByteArrayOutputStream png = new ByteArrayOutputStream();
 		image.save(png, SWT.IMAGE_PNG);
-		Jobs.addPicture(layer, ImageBytes.of(png.toByteArray()), "image/png", 60, 40);
+		Picture picture = Jobs.addPicture(layer, ImageBytes.of(png.toByteArray()), "image/png", 60, 40);
+		if (linked) {
+			Files.write(folder.resolve("card.png"), png.toByteArray());
+			picture.setImage(null);
+			picture.setLink("card.png");
+		}
 		Layer back = Jobs.addLayer(job, "Back");
 		back.setBack(true);
 		Jobs.addOperation(Jobs.addOutline(back, "M20 0V40"), OperationKind.CREASE);
@@ -243,6 +254,16 @@ class PrintAndCutUiTest extends OpenBench {
 		assertFalse(Dialogs.button(shell, "Write Files").isEnabled());
 		assertFalse(Dialogs.button(shell, "Print\u2026").isEnabled());
 		assertTrue(findings.getText().startsWith("Blocking, sheet 1:"), findings.getText());
+	}
+
+	@Test
+	void picturesBesideTheJobArePrinted() throws Exception {
+		openCards(210, 148, 1, true);
+		Shell shell = ask("ctrl+shift+c", TITLE);
+		Text findings = field(shell, "findings");
+		Screen.waitUntil("the sheet is worked out", () -> !findings.getText().isEmpty());
+		Screen.settle();
+		assertColour(ART, seen(face(shell), 10, 0, 210, 148));
 	}
 
 	@Test

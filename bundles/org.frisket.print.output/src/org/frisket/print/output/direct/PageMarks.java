@@ -18,10 +18,15 @@ public final class PageMarks {
 
 	/** In mm on the page, changed for its printer as the print file is. @param back whether the sheet is turned over */
 	public static List<Region> of(PrintSheet sheet, boolean back) {
-		Bounds page = sheet.faces().page();
-		Transform turned = back ? sheet.options().turn().over(page.width(), page.height()) : Transform.IDENTITY;
-		Transform place = turned.then(sheet.options().printer().map(printer -> printer.forArt(page.centre())).orElse(Transform.IDENTITY));
+		Transform place = place(sheet, back);
 		return sheet.plan().map(plan -> plan.marks().stream().map(mark -> mark.region().transformed(place)).toList())
 				.orElse(List.of());
+	}
+
+	/** From the sheet as seen from the front to the page, changed for its printer as the print file is. */
+	static Transform place(PrintSheet sheet, boolean back) {
+		Bounds page = sheet.faces().page();
+		Transform turned = back ? sheet.options().turn().over(page.width(), page.height()) : Transform.IDENTITY;
+		return turned.then(sheet.options().printer().map(printer -> printer.forArt(page.centre())).orElse(Transform.IDENTITY));
 	}
 }

@@ -8,6 +8,7 @@ import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Length;
 import org.frisket.geometry.Point;
+import org.frisket.geometry.Region;
 import org.frisket.geometry.Transform;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.Severity;
@@ -35,8 +36,7 @@ public final class PaperChecks {
 	public static List<Finding> of(PrintSheet sheet, boolean back, PaperPlace place) {
 		List<Finding> findings = new ArrayList<>();
 		Bounds page = sheet.faces().page();
-		Transform turned = back ? sheet.options().turn().over(page.width(), page.height()) : Transform.IDENTITY;
-		reach(sheet, turned, place).ifPresent(findings::add);
+		reach(sheet, back, place).ifPresent(findings::add);
 		Bounds paper = place.paperMm();
 		if (Math.abs(paper.width() - page.width()) > SLACK || Math.abs(paper.height() - page.height()) > SLACK) {
 			findings.add(finding("other-paper", Severity.CAUTION, sheet, NLS.bind(Messages.PaperChecks_otherPaper,
@@ -50,17 +50,17 @@ public final class PaperChecks {
 	}
 
 	/** A mark that is cut off makes the print useless, for no blade finds it; less than that is a matter of the part. */
-	private static Optional<Finding> reach(PrintSheet sheet, Transform turned, PaperPlace place) {
+	private static Optional<Finding> reach(PrintSheet sheet, boolean back, PaperPlace place) {
 		Bounds reach = place.printable().grown(place.unit());
-		List<Mark> marks = sheet.plan().map(plan -> plan.marks()).orElse(List.of());
+		List<Region> marks = PageMarks.of(sheet, back);
 		for (int i = 0; i < marks.size(); i++) {
-			double over = beyond(moved(marks.get(i).bounds(), turned), reach);
+			double over = beyond(marks.get(i).bounds(), reach);
 			if (over > 0) {
 				return Optional.of(finding("mark-cut-off", Severity.BLOCKING, sheet,
 						NLS.bind(Messages.PaperChecks_mark, i + 1, Length.text(over, 1)), markCure(sheet, place)));
 			}
 		}
-		double over = beyond(moved(content(sheet), turned), reach);
+		double over = beyond(moved(content(sheet), PageMarks.place(sheet, back)), reach);
 		return over > 0 ? Optional.of(finding("print-cut-off", Severity.CAUTION, sheet,
 				NLS.bind(Messages.PaperChecks_print, Length.text(over, 1)), Messages.PaperChecks_reachCure)) : Optional.empty();
 	}
@@ -93,7 +93,8 @@ public final class PaperChecks {
 
 	private static Bounds moved(Bounds box, Transform by) {
 		return box.isEmpty() ? box : Bounds.of(by.apply(new Point(box.minX(), box.minY())))
-				.with(by.apply(new Point(box.maxX(), box.maxY())));
+				.with(by.apply(new Point(box.maxX(), box.minY()))).with(by.apply(new Point(box.maxX(), box.maxY())))
+				.with(by.apply(new Point(box.minX(), box.maxY())));
 	}
 
 	private static String size(Bounds box) {

@@ -17,6 +17,9 @@ import org.apache.pdfbox.pdmodel.font.PDType3Font;
 import org.apache.pdfbox.pdmodel.graphics.PDXObject;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationPopup;
 import org.eclipse.osgi.util.NLS;
 import org.frisket.print.picture.PictureRemark;
 import org.frisket.print.picture.PictureRemark.Severity;
@@ -41,7 +44,7 @@ final class PdfScan {
 		boolean notes = false;
 		try {
 			scan.look(page.getResources(), 0);
-			notes = !page.getAnnotations().isEmpty();
+			notes = page.getAnnotations().stream().anyMatch(PdfScan::isSeen);
 		} catch (IOException | RuntimeException e) {
 			// damage is told when it is drawn
 			notes = false;
@@ -61,6 +64,11 @@ final class PdfScan {
 			remarks.add(new PictureRemark(Severity.NOTE, "one-page", NLS.bind(Messages.PdfScan_pages, pages)));
 		}
 		return remarks;
+	}
+
+	/** What only leads elsewhere, or opens on a click, is no loss on paper. */
+	private static boolean isSeen(PDAnnotation note) {
+		return !(note instanceof PDAnnotationLink || note instanceof PDAnnotationPopup || note.isHidden());
 	}
 
 	private void look(PDResources resources, int depth) throws IOException {

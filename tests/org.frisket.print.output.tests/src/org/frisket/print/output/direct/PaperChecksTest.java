@@ -3,6 +3,7 @@ package org.frisket.print.output.direct;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,6 +21,7 @@ import org.frisket.prepare.Finding;
 import org.frisket.print.output.PrintOptions;
 import org.frisket.print.output.PrintSheet;
 import org.frisket.print.output.SheetFaces;
+import org.frisket.print.register.PrinterProfile;
 import org.frisket.testkit.SampleJobs;
 import org.junit.jupiter.api.Test;
 
@@ -72,6 +74,19 @@ class PaperChecksTest {
 		assertEquals(List.of("other-paper"), found(sheet, paper(297, 420, 4)));
 		String said = PaperChecks.of(sheet, false, paper(148, 210, 4)).get(1).message();
 		assertTrue(said.contains("148 × 210 mm") && said.contains("210 × 297 mm"), said);
+	}
+
+	/** The art for a printer that prints short is larger than the sheet was designed, and goes beyond what just did. */
+	@Test
+	void marksAreWhereTheyAreSentTo() {
+		PrintSheet sheet = sheet(210, 297);
+		double left = sheet.plan().orElseThrow().marks().stream().mapToDouble(mark -> mark.bounds().minX()).min().orElseThrow();
+		PaperPlace just = paper(210, 297, left - 0.2);
+		assertEquals(List.of(), found(sheet, just));
+		PrinterProfile shortened = new PrinterProfile("Hall printer", 0.99, 0.99, 0, LocalDate.of(2026, 11, 3), 4);
+		PrintSheet larger = PrintSheet.of(sheet.faces(), PrintOptions.USUAL.on(shortened), Tolerance.DEFAULT, Monitor.NONE);
+		assertEquals(List.of("mark-cut-off"), found(larger, just));
+		assertEquals(List.of("mark-cut-off"), PaperChecks.of(larger, true, just).stream().map(Finding::id).toList());
 	}
 
 	/** Whether a driver scales is seen on the line alone. */

@@ -13,7 +13,6 @@ import org.eclipse.jface.action.IStatusLineManager;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.widgets.Shell;
-import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.imports.job.ArtRules;
 import org.frisket.imports.job.ArtTaker;
@@ -55,7 +54,7 @@ final class TakeRun {
 			ArtTaker taker = new ArtTaker(ArtRules.of(rules), Tolerance.DEFAULT);
 			List<TakenArt> taken = new ArrayList<>();
 			for (ReadArt each : read) {
-				taken.add(taker.take(ImportWords.title(each.file()), each.art(), part(taken.size())));
+				taken.add(taker.take(ImportWords.title(each.file()), each.art(), progress.part(taken.size(), read.size())));
 			}
 			progress.ended(() -> tell(taken));
 		} catch (CancellationException e) {
@@ -64,21 +63,6 @@ final class TakeRun {
 			ILog.of(TakeRun.class).error(e.toString(), e);
 			progress.ended(() -> failed(shell, NLS.bind(Messages.TakeRun_failed, source, e.getMessage())));
 		}
-	}
-
-	private Monitor part(int index) {
-		return new Monitor() {
-
-			@Override
-			public boolean isCancelled() {
-				return progress.isCancelled();
-			}
-
-			@Override
-			public void worked(double fraction) {
-				progress.worked((index + fraction) / read.size());
-			}
-		};
 	}
 
 	private void tell(List<TakenArt> taken) {

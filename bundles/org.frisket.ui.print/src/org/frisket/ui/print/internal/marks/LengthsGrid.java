@@ -59,6 +59,12 @@ public final class LengthsGrid extends Composite implements MeasureField.Client 
 		GridLayoutFactory.fillDefaults().numColumns(COLUMNS).spacing(2 * SPACE_PX, SPACE_PX).applyTo(this);
 	}
 
+	/** What was typed is not of the sheet or the side that is shown next, even if its marks are the same. */
+	void forget() {
+		rows.forEach(row -> row.field().show(Optional.empty()));
+		rows.forEach(row -> row.field().text().setText("")); //$NON-NLS-1$
+	}
+
 	/** What was typed stays as long as the marks do. @param shown null for none */
 	void show(MarkPlan shown) {
 		if (shown == null ? plan == null : shown.equals(plan)) {

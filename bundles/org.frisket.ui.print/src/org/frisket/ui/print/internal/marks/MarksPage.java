@@ -1,6 +1,7 @@
 package org.frisket.ui.print.internal.marks;
 
 import java.util.List;
+import java.util.Objects;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
@@ -64,6 +65,9 @@ public final class MarksPage extends Composite {
 	private final Button byLengths;
 	private final PlacesGrid places;
 	private final LengthsGrid lengths;
+	/** What the measures that are typed are of. */
+	private String sheetShown;
+	private boolean backShown;
 	private final FitPanel fit;
 
 	MarksPage(Composite parent, TextKeys keys, Client client) {
@@ -193,6 +197,12 @@ public final class MarksPage extends Composite {
 	void show(SheetState state, String name, List<Notices.Notice> all, String words) {
 		canvas.show(MarksPicture.of(state, name));
 		MeasuredSheet measured = state.measured().orElse(null);
+		if (!Objects.equals(state.sheet().getId(), sheetShown) || state.back() != backShown) {
+			places.forget();
+			lengths.forget();
+			sheetShown = state.sheet().getId();
+			backShown = state.back();
+		}
 		say(words);
 		notices.show(all);
 		show(measures, measured != null);

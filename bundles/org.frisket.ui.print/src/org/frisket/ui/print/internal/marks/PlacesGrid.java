@@ -55,6 +55,14 @@ public final class PlacesGrid extends Composite implements MeasureField.Client {
 		GridLayoutFactory.fillDefaults().numColumns(COLUMNS).spacing(2 * SPACE_PX, SPACE_PX).applyTo(this);
 	}
 
+	/** What was typed by half is not of the sheet or the side that is shown next. */
+	void forget() {
+		for (Row row : rows) {
+			row.x().show(Optional.empty());
+			row.y().show(Optional.empty());
+		}
+	}
+
 	/** @param measured null where there are no marks */
 	void show(MeasuredSheet measured) {
 		int count = measured == null ? 0 : measured.plan().marks().size();

@@ -7,12 +7,12 @@ import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.core.runtime.IConfigurationElement;
 import org.eclipse.core.runtime.IExecutableExtension;
-import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.jface.action.IStatusLineManager;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.handlers.HandlerUtil;
+import org.frisket.model.JobHome;
 import org.frisket.model.Sheet;
 import org.frisket.ui.bench.Bench;
 import org.frisket.ui.bench.JobOnBench;
@@ -53,7 +53,7 @@ public final class PrintHandler extends AbstractHandler implements IExecutableEx
 		IStatusLineManager line = editor.getEditorSite().getActionBars().getStatusLineManager();
 		Path file = Bench.fileOf(bench);
 		Path folder = file == null || file.getParent() == null ? JobNames.folder() : file.getParent();
-		new PrintAndCutDialog(shell, EcoreUtil.copy(bench.job()), file, folder, first, toPaper, new PrintAndCutDialog.Actions() {
+		new PrintAndCutDialog(shell, JobHome.copy(bench.job()), file, folder, first, toPaper, new PrintAndCutDialog.Actions() {
 
 			@Override
 			public void write(WriteRun.Request request) {
