@@ -145,7 +145,9 @@ class BackupTest {
 		String jobs = texts(first, "").get("tables/orders_job.jsonl");
 		for (Map<String, String> change : List.of(Map.of("files/../../out.txt", "x"), Map.of("files//etc/out.txt", "x"),
 				Map.of("files/a/../../../out.txt", "x"), Map.of("files/..\\out.txt", "x"), Map.of("files/studio.mv.db", "x"),
-				Map.of("versions.txt", "orders 099-tomorrow"), Map.of("tables/orders_job.jsonl", jobs + "[1]\n"),
+				Map.of("files/./studio.mv.db", "x"), Map.of("files/fonts/../studio.mv.db", "x"),
+				Map.of("files/STUDIO.MV.DB", "x"), Map.of("files/studio.mv.db. .", "x"), Map.of("files/fonts//own.ttf", "x"),
+				Map.of("files/studio.properties", "unit=\\u12"), Map.of("versions.txt", "orders 099-tomorrow"), Map.of("tables/orders_job.jsonl", jobs + "[1]\n"),
 				Map.of("tables/orders_job.jsonl", jobs.replace("2031-05-17", "soon")),
 				Map.of("tables/orders_job.jsonl", jobs + "nonsense"),
 				Map.of("tables/orders_job.jsonl", "[\"id) VALUES (1); DROP TABLE orders_job; --\"]\n"))) {
@@ -161,6 +163,39 @@ class BackupTest {
 		Files.writeString(text, "no zip");
 		assertThrows(ArchiveException.class, () -> archive(other).restore(text, false));
 		assertThrows(ArchiveException.class, () -> archive(other).restore(home.resolve("nowhere.zip"), false));
+	}
+
+	@Test
+	void damagedFontIsFoundBeforeAnythingIsBroughtBack() throws Exception {
+		byte[] zip = Files.readAllBytes(backup(busy(), "first.zip"));
+		int entry = new String(zip, StandardCharsets.ISO_8859_1).lastIndexOf("files/fonts/own.ttf") - 46;
+		// its sum
+		zip[entry + 16]++;
+		assertRefused(zip, studio("deep/other"), "own.ttf\u201D in it is damaged");
+	}
+
+	@Test
+	void backupIsNotWrittenIntoWhatItIsABackupOf() throws Exception {
+		StudioFolder busy = busy();
+		Files.createSymbolicLink(home.resolve("elsewhere"), busy.path());
+		for (Path inside : List.of(busy.path().resolve("own.zip"), busy.fonts().resolve("../new/own.zip"),
+				home.resolve("elsewhere").resolve("own.zip"))) {
+			IOException refused = assertThrows(IOException.class, () -> archive(busy).write(inside));
+			assertTrue(refused.getMessage().contains("own.zip"), refused.getMessage());
+			assertFalse(Files.exists(inside));
+		}
+		archive(busy).write(busy.path().resolve("../busy.zip"));
+	}
+
+	@Test
+	void filesThatCannotBeBroughtBackAreNamed() throws Exception {
+		Path first = backup(busy(), "first.zip");
+		StudioFolder other = studio("other").openForWriting();
+		// in the place of the font
+		Files.createDirectories(other.fonts().resolve("own.ttf").resolve("full"));
+		ArchiveException told = assertThrows(ArchiveException.class, () -> archive(other).restore(first, false));
+		assertTrue(told.getMessage().contains("jobs and stock are back, but \u201Cfonts/own.ttf"), told.getMessage());
+		assertEquals(2, new OrderBook(other).list(10).size());
 	}
 
 	/** The last bytes of the name of one entry become those of another, in the directory and before the file. */

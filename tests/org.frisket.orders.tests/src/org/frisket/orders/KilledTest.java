@@ -1,11 +1,14 @@
 package org.frisket.orders;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
 
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.Optional;
@@ -67,6 +70,15 @@ class KilledTest {
 		}
 	}
 
+	@Test
+	void programThatEndsByItselfIsHeardOut() throws Exception {
+		StudioFolder studio = new StudioFolder(home.resolve("studio"));
+		new OrderBook(studio).add(new NewOrder("Banner", "", Optional.empty(), 1, ""), "Ottoline");
+		AssertionError ended = assertThrows(AssertionError.class, () -> runAndKill(studio, "", 77, 1, 0));
+		assertTrue(ended.getMessage().contains("by itself with 1 after it told of 0"), ended.getMessage());
+		assertTrue(ended.getMessage().contains("no job 77"), ended.getMessage());
+	}
+
 	/** Waits until the server is done with what the killed program had sent it. */
 	private static void settle(String address) throws Exception {
 		boolean busy = !address.isEmpty();
@@ -79,14 +91,18 @@ class KilledTest {
 	}
 
 	/** @return the revision it told of last */
-	private static long runAndKill(StudioFolder studio, String address, long number, int after, int pauseMs)
-			throws Exception {
-		Process saver = OtherProgram.of(Saver.class, studio.path().toString(), address, Long.toString(number)).start();
+	private long runAndKill(StudioFolder studio, String address, long number, int after, int pauseMs) throws Exception {
+		Path complaints = home.resolve("complaints.txt");
+		Process saver = OtherProgram.of(Saver.class, studio.path().toString(), address, Long.toString(number))
+				.redirectError(complaints.toFile()).start();
 		long told = 0;
 		try (BufferedReader out = new BufferedReader(new InputStreamReader(saver.getInputStream()))) {
 			for (int i = 0; i < after; i++) {
 				String line = out.readLine();
-				assertTrue(line != null, "the program ended by itself");
+				if (line == null) {
+					fail("the program ended by itself with " + saver.waitFor() + " after it told of " + told + ": "
+							+ Files.readString(complaints));
+				}
 				told = Long.parseLong(line);
 			}
 			// into the middle of a save

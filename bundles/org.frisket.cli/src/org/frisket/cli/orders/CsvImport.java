@@ -51,6 +51,8 @@ final class CsvImport {
 
 	List<Entry> run(Path file, StudioFolder studio, String person, PrintWriter err)
 			throws IOException, OrderException, Refusal {
+		// a name that is none is told before anything is taken in
+		Optional<OrderMapping> before = remember == null ? Optional.empty() : new RememberedMappings(studio).recall(remember);
 		OrderIntake intake = new OrderIntake(studio);
 		TableFile csv = new TableFile(file);
 		OrderReading table = intake.read(csv.bytes(), said(studio), skipKnown);
@@ -60,9 +62,20 @@ final class CsvImport {
 		}
 		List<Entry> taken = intake.takeIn(table, person);
 		if (remember != null) {
-			new RememberedMappings(studio).remember(remember, table.mapping());
+			remember(studio, table.mapping(), before, err);
 		}
 		return taken;
+	}
+
+	/** The orders are in the book by now, whatever comes of this. */
+	private void remember(StudioFolder studio, OrderMapping mapping, Optional<OrderMapping> before, PrintWriter err) {
+		try {
+			new RememberedMappings(studio).remember(remember, mapping);
+			before.filter(other -> !other.equals(mapping))
+					.ifPresent(other -> err.println("“" + remember + "” was remembered as " + other + " until now"));
+		} catch (IOException e) {
+			err.println("the orders are in the order book, but the mapping is not remembered: " + e.getMessage());
+		}
 	}
 
 	private OrderMapping said(StudioFolder studio) throws IOException, Refusal {

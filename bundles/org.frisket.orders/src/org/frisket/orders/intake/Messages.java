@@ -13,6 +13,7 @@ final class Messages extends NLS {
 	public static String OrderIntake_skipped;
 	public static String OrderMapping_twice;
 	public static String OrderMapping_unreadable;
+	public static String OrderTable_character;
 	public static String OrderTable_empty;
 	public static String OrderTable_emptyTitle;
 	public static String OrderTable_encoding;

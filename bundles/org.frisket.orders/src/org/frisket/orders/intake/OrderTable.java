@@ -114,6 +114,8 @@ final class OrderTable {
 		Integer quantity = value(row, OrderField.QUANTITY, OrderTable::quantity);
 		String reference = value(row, OrderField.REFERENCE, OrderTable::reference);
 		value(row, OrderField.TITLE, OrderTable::title);
+		value(row, OrderField.CUSTOMER, OrderTable::kept);
+		value(row, OrderField.NOTES, OrderTable::kept);
 		if (problems.size() > before) {
 			return;
 		}
@@ -153,6 +155,15 @@ final class OrderTable {
 		if (cell.isEmpty()) {
 			throw new IllegalArgumentException(Messages.OrderTable_emptyTitle);
 		}
+		return kept(cell);
+	}
+
+	/** A job is kept as XML 1.0, which has no place for some characters. */
+	private static String kept(String cell) {
+		cell.codePoints().filter(c -> c < ' ' && c != '\t' && c != '\n' && c != '\r' || c == 0xFFFE || c == 0xFFFF)
+				.findFirst().ifPresent(c -> {
+					throw new IllegalArgumentException(NLS.bind(Messages.OrderTable_character, "U+%04X".formatted(c)));
+				});
 		return cell;
 	}
 
@@ -170,6 +181,6 @@ final class OrderTable {
 		if (cell.length() > LONGEST_REFERENCE) {
 			throw new IllegalArgumentException(NLS.bind(Messages.OrderTable_longReference, LONGEST_REFERENCE));
 		}
-		return cell;
+		return kept(cell);
 	}
 }

@@ -23,6 +23,10 @@ public final class Documents {
 	private static final int PIECE = 1_000_000;
 	/** A file that is larger unpacked was not made here. */
 	private static final int LARGEST = 1 << 30;
+	private static final int BUFFER = 1 << 16;
+	/** In bytes: as much is tried at once, as many times. */
+	private static final int SLICE = 1 << 13;
+	private static final int SLICES = 6;
 
 	private Documents() {
 	}
@@ -52,11 +56,28 @@ public final class Documents {
 		}
 	}
 
-	private static byte[] packed(byte[] file) {
+	/**
+	 * What repeats nothing, as the places of many corners and pictures do, is packed as small in half the time if nobody
+	 * looks for what repeats. Some slices tell which it is.
+	 */
+	static byte[] packed(byte[] file) {
+		int slices = file.length / (SLICES * SLICE) > 0 ? SLICES : 0;
+		int plain = 0;
+		int searched = 0;
+		for (int i = 0; i < slices; i++) {
+			int from = (int) ((long) file.length * i / slices);
+			plain += packed(file, from, SLICE, Deflater.HUFFMAN_ONLY).length;
+			searched += packed(file, from, SLICE, Deflater.DEFAULT_STRATEGY).length;
+		}
+		return packed(file, 0, file.length, plain < searched ? Deflater.HUFFMAN_ONLY : Deflater.DEFAULT_STRATEGY);
+	}
+
+	private static byte[] packed(byte[] file, int from, int length, int strategy) {
 		ByteArrayOutputStream packed = new ByteArrayOutputStream();
 		Deflater fast = new Deflater(Deflater.BEST_SPEED);
-		try (DeflaterOutputStream out = new DeflaterOutputStream(packed, fast)) {
-			out.write(file);
+		fast.setStrategy(strategy);
+		try (DeflaterOutputStream out = new DeflaterOutputStream(packed, fast, BUFFER)) {
+			out.write(file, from, length);
 		} catch (IOException e) {
 			throw new IllegalStateException(e);
 		} finally {
@@ -65,7 +86,7 @@ public final class Documents {
 		return packed.toByteArray();
 	}
 
-	private static byte[] unpacked(byte[] packed) throws IOException {
+	static byte[] unpacked(byte[] packed) throws IOException {
 		try (InputStream in = new InflaterInputStream(new ByteArrayInputStream(packed))) {
 			byte[] file = in.readNBytes(LARGEST);
 			if (in.read() >= 0) {

@@ -15,10 +15,8 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Enumeration;
 import java.util.List;
 import java.util.Map;
-import java.util.Properties;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -49,13 +47,6 @@ public final class StudioArchive {
 	private static final String VERSIONS = "versions.txt";
 	private static final String TABLES = "tables/";
 	private static final String ROWS = ".jsonl";
-	private static final String FILES = "files/";
-	/** What of a studio's folder is no file of it: the database, its lock, its mark. */
-	private static final Set<String> NOT_FILES = Set.of("studio.mv.db", "studio.lock", "studio.revision",
-			"studio-update.mv.db", "studio.properties");
-	/** A studio's own decisions are merged into what is there; where its database is stays as it is. */
-	private static final String PREFERENCES = "studio.properties";
-	private static final Set<String> STAY = Set.of("database", "layout");
 
 	private final StudioFolder studio;
 	private final List<Area> areas;
@@ -78,12 +69,29 @@ public final class StudioArchive {
 	/**
 	 * Writes all; whole or not at all.
 	 *
+	 * @param file not in the studio's folder, of which it would be a part itself
 	 * @throws IOException with a message for people
 	 */
 	public void write(Path file) throws IOException {
+		if (real(file).startsWith(real(studio.path()))) {
+			throw new IOException(NLS.bind(Messages.StudioArchive_inside, file, studio.path()));
+		}
 		try (Store store = Store.openForReading(studio, areas.toArray(Area[]::new))) {
 			WholeFile.write(out -> write(store, out), file);
 		}
+	}
+
+	/** Where it is, or will be, whatever links lead there. */
+	private static Path real(Path file) {
+		Path there = file.toAbsolutePath().normalize();
+		for (Path folder = there; folder != null; folder = folder.getParent()) {
+			try {
+				return folder.toRealPath().resolve(folder.relativize(there)).normalize();
+			} catch (IOException notThere) {
+				// one further up is
+			}
+		}
+		return there;
 	}
 
 	private void write(Store store, OutputStream out) throws IOException {
@@ -108,7 +116,7 @@ public final class StudioArchive {
 			throw (IOException) e.getCause();
 		}
 		for (Map.Entry<String, Path> each : files().entrySet()) {
-			entry(zip, FILES + each.getKey());
+			entry(zip, ArchivedFiles.FOLDER + each.getKey());
 			Files.copy(each.getValue(), zip);
 		}
 		zip.finish();
@@ -143,7 +151,7 @@ public final class StudioArchive {
 			try (Stream<Path> all = Files.walk(studio.path())) {
 				for (Path file : all.filter(Files::isRegularFile).toList()) {
 					String name = studio.path().relativize(file).toString().replace('\\', '/');
-					if (name.equals(PREFERENCES) || !NOT_FILES.contains(name)) {
+					if (ArchivedFiles.isFile(name)) {
 						files.put(name, file);
 					}
 				}
@@ -163,7 +171,10 @@ public final class StudioArchive {
 	public long restore(Path file, boolean replace) throws IOException {
 		try (ZipFile zip = new ZipFile(file.toFile())) {
 			ZipDirectory.check(file);
-			Map<String, ZipEntry> files = checked(zip, file);
+			if (zip.getEntry(VERSIONS) == null) {
+				throw new ArchiveException(file, Messages.StudioArchive_noZip);
+			}
+			ArchivedFiles files = ArchivedFiles.checked(zip, file, studio);
 			long rows;
 			try (Store store = Store.open(studio, areas.toArray(Area[]::new))) {
 				rows = store.<Long, Stopped>change(connection -> {
@@ -176,9 +187,7 @@ public final class StudioArchive {
 			} catch (Stopped e) {
 				throw (IOException) e.getCause();
 			}
-			for (Map.Entry<String, ZipEntry> each : files.entrySet()) {
-				restore(zip, file, each.getKey(), each.getValue());
-			}
+			files.restore();
 			return rows;
 		} catch (ZipException e) {
 			throw new ArchiveException(file, Messages.StudioArchive_noZip, e);
@@ -187,42 +196,9 @@ public final class StudioArchive {
 		}
 	}
 
-	private static InputStream opened(ZipFile zip, Path file, ZipEntry entry) throws IOException {
-		return new UnpackedStream(zip.getInputStream(entry), entry.getCompressedSize(),
-				new ArchiveException(file, NLS.bind(Messages.StudioArchive_bomb, entry.getName())));
-	}
-
-	/** The files in it by their names in the folder, none of which leads out of it. */
-	private Map<String, ZipEntry> checked(ZipFile zip, Path file) throws IOException {
-		if (zip.getEntry(VERSIONS) == null) {
-			throw new ArchiveException(file, Messages.StudioArchive_noZip);
-		}
-		Map<String, ZipEntry> files = new TreeMap<>();
-		for (Enumeration<? extends ZipEntry> all = zip.entries(); all.hasMoreElements();) {
-			ZipEntry entry = all.nextElement();
-			if (entry.isDirectory() || !entry.getName().startsWith(FILES)) {
-				continue;
-			}
-			String name = entry.getName().substring(FILES.length());
-			Path target = null;
-			try {
-				target = studio.path().resolve(name).normalize();
-			} catch (java.nio.file.InvalidPathException noName) {
-				// as one that leads out
-			}
-			if (target == null || name.isEmpty() || name.contains("\\") || name.contains(":") || name.startsWith("/")
-					|| !target.startsWith(studio.path()) || target.equals(studio.path())
-					|| NOT_FILES.contains(name) && !name.equals(PREFERENCES)) {
-				throw new ArchiveException(file, NLS.bind(Messages.StudioArchive_leadsOut, entry.getName()));
-			}
-			files.put(name, entry);
-		}
-		return files;
-	}
-
 	private long tables(ZipFile zip, Path file, Connection connection, boolean replace) throws SQLException, IOException {
 		Set<String> ours = versions(connection);
-		String theirs = new String(opened(zip, file, zip.getEntry(VERSIONS)).readAllBytes(), StandardCharsets.UTF_8);
+		String theirs = new String(UnpackedStream.of(zip, file, zip.getEntry(VERSIONS)).readAllBytes(), StandardCharsets.UTF_8);
 		for (String version : theirs.lines().filter(line -> !line.isBlank()).toList()) {
 			if (!ours.contains(version)) {
 				throw new ArchiveException(file, NLS.bind(Messages.StudioArchive_newer, version));
@@ -241,7 +217,7 @@ public final class StudioArchive {
 		for (String table : tables) {
 			ZipEntry entry = zip.getEntry(TABLES + table + ROWS);
 			if (entry != null) {
-				try (InputStream in = opened(zip, file, entry)) {
+				try (InputStream in = UnpackedStream.of(zip, file, entry)) {
 					rows += Rows.read(new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8)), connection, table);
 				} catch (ArchiveException e) {
 					throw e;
@@ -261,26 +237,6 @@ public final class StudioArchive {
 			if (here > 1 || here == 1 && !table.endsWith("_counter")) {
 				throw new ArchiveException(file, NLS.bind(Messages.StudioArchive_full, studio.path()));
 			}
-		}
-	}
-
-	private void restore(ZipFile zip, Path file, String name, ZipEntry entry) throws IOException {
-		if (name.equals(PREFERENCES)) {
-			Properties kept = new Properties();
-			try (InputStream in = opened(zip, file, entry)) {
-				kept.load(new InputStreamReader(in, StandardCharsets.UTF_8));
-			}
-			for (String key : new TreeSet<>(kept.stringPropertyNames())) {
-				if (!STAY.contains(key)) {
-					studio.preferences().put(key, kept.getProperty(key));
-				}
-			}
-			return;
-		}
-		Path target = studio.path().resolve(name);
-		Files.createDirectories(target.getParent());
-		try (InputStream in = opened(zip, file, entry)) {
-			WholeFile.write(in::transferTo, target);
 		}
 	}
 }

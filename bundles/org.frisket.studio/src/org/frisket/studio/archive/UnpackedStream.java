@@ -3,6 +3,11 @@ package org.frisket.studio.archive;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+
+import org.eclipse.osgi.util.NLS;
 
 /** What comes out of a packed file, which ends with a refusal if it is out of all proportion to what went in. */
 final class UnpackedStream extends FilterInputStream {
@@ -17,10 +22,16 @@ final class UnpackedStream extends FilterInputStream {
 	private long count;
 
 	/** @param packed how many bytes went in */
-	UnpackedStream(InputStream in, long packed, IOException refusal) {
+	private UnpackedStream(InputStream in, long packed, IOException refusal) {
 		super(in);
 		most = Math.max(HARMLESS, packed * MOST_TIMES);
 		this.refusal = refusal;
+	}
+
+	/** An entry of an archive. @param file the archive, as messages call it */
+	static InputStream of(ZipFile zip, Path file, ZipEntry entry) throws IOException {
+		return new UnpackedStream(zip.getInputStream(entry), entry.getCompressedSize(),
+				new ArchiveException(file, NLS.bind(Messages.StudioArchive_bomb, entry.getName())));
 	}
 
 	@Override

@@ -9,6 +9,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 
 import org.eclipse.osgi.util.NLS;
+import org.frisket.studio.internal.files.OpenedFile;
 import org.h2.api.ErrorCode;
 import org.h2.jdbcx.JdbcDataSource;
 import org.h2.mvstore.MVStoreException;
@@ -22,8 +23,6 @@ import org.h2.mvstore.MVStoreException;
 final class H2File {
 
 	static final String ENDING = ".mv.db";
-
-	private static final String SYSTEM = "file";
 
 	/** No dialect, no trace files in the studio's folder. */
 	private static final String SETTINGS = ";MODE=STRICT;TRACE_LEVEL_FILE=0;TRACE_LEVEL_SYSTEM_OUT=0;LOCK_TIMEOUT=5000";
@@ -42,28 +41,43 @@ final class H2File {
 
 	/** @throws SQLException if it cannot be opened or made */
 	static Connection open(Path file, boolean readOnly) throws SQLException, StoreException {
-		return open(SYSTEM, file, readOnly);
+		String place = place(file);
+		try {
+			return OpenedFile.open(system -> connect(system, place, readOnly));
+		} catch (SQLException e) {
+			if (readOnly && e.getErrorCode() == ErrorCode.DATABASE_IS_READ_ONLY) {
+				// it would throw away what it cannot make out; a whole file needs nothing written to be opened
+				throw new SQLException(e.getMessage(), e.getSQLState(), ErrorCode.FILE_CORRUPTED_1, e);
+			}
+			throw e;
+		}
 	}
 
 	/** The same. @param system which of H2's file systems reads and writes it */
 	static Connection open(String system, Path file, boolean readOnly) throws SQLException, StoreException {
-		return connect(place(system, file) + SETTINGS + ADDED_TO + (readOnly ? READ_ONLY : ""));
+		return connect(system, place(file), readOnly);
+	}
+
+	private static Connection connect(String system, String place, boolean readOnly) throws SQLException {
+		return connect(system + ":" + place + SETTINGS + ADDED_TO + (readOnly ? READ_ONLY : ""));
 	}
 
 	/** Writes a file anew, without what was replaced in it. It must not be in use, and is lost if that is broken off. */
 	static void compact(Path file) throws SQLException, StoreException {
-		try (Connection connection = connect(place(SYSTEM, file) + SETTINGS); Statement statement = connection.createStatement()) {
+		String place = place(file);
+		try (Connection connection = OpenedFile.open(system -> connect(system + ":" + place + SETTINGS));
+				Statement statement = connection.createStatement()) {
 			statement.execute("SHUTDOWN COMPACT");
 		}
 	}
 
-	private static String place(String system, Path file) throws StoreException {
+	private static String place(Path file) throws StoreException {
 		String path = file.toAbsolutePath().toString();
 		// Behind a semicolon the rest of the name would be taken for settings, and there is no way to quote one.
 		if (path.indexOf(';') >= 0) {
 			throw new StoreException(file, Messages.Store_semicolon);
 		}
-		return system + ":" + path.substring(0, path.length() - ENDING.length());
+		return path.substring(0, path.length() - ENDING.length());
 	}
 
 	/** An empty one in memory, gone when the connection is closed. */

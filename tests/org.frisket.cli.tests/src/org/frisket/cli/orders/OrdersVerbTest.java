@@ -237,6 +237,10 @@ class OrdersVerbTest {
 		assertTrue(bad.err().contains("row 3, column “Date”") && bad.err().contains("row 3, column “Qty”"), bad.err());
 		assertEquals(0, json(orders("list", "--json")).getAsJsonArray("jobs").size());
 		Files.writeString(file, "Name,Client,Date,Qty,Ref\nTags,Tern Bookshop,3/1/2027,40,A-1\nCards,,,,A-2\n");
+		Answer badName = orders("import", file.toString(), "--dates", "mdy", "--remember", "the shop");
+		assertEquals(2, badName.status());
+		assertTrue(badName.err().contains("the shop"), badName.err());
+		assertEquals(0, json(orders("list", "--json")).getAsJsonArray("jobs").size());
 		assertEquals("1\n2", orders("import", file.toString(), "--map", "title=Name,due=Date", "--dates", "mdy",
 				"--remember", "shop").out().strip());
 		Files.writeString(file, "Name,Client,Date,Qty,Ref\nTags,Tern Bookshop,3/1/2027,40,A-1\nMenu,,3/2/2027,1,A-3\n");
@@ -244,6 +248,10 @@ class OrdersVerbTest {
 		assertEquals("3", number(orders("import", file.toString(), "--mapping", "shop", "--skip-known")));
 		assertEquals("2027-03-02", json(orders("show", "3", "--json")).get("due").getAsString());
 		assertEquals(2, orders("import", file.toString(), "--mapping", "other").status());
+		Files.writeString(file, "What,When\nSign,2027-03-04\n");
+		Answer other = orders("import", file.toString(), "--map", "title=What,due=When", "--remember", "shop");
+		assertEquals("4", number(other));
+		assertTrue(other.err().contains("was remembered as title=Name"), other.err());
 	}
 
 	@Test

@@ -83,6 +83,7 @@ class CustomersUiTest extends StudioOfOrders {
 		assertEquals("new@kelp.example", stored("Kelp & Sons").mail());
 		assertEquals(1, view.jobs().getItemCount());
 		assertEquals("Ferry banner", view.jobs().getItem(0).getText(2));
+		assertEquals("Enquiry", view.jobs().getItem(0).getText(3));
 		Text name = view.field(CustomerField.NAME);
 		type(name, " ");
 		var place = view.list().getItem(0).getBounds(0);

@@ -198,6 +198,7 @@ class KeepUiTest extends OpenBench {
 			Shell dialog = Stream.of(window().getDisplay().getShells())
 					.filter(each -> each.isVisible() && each.getText().startsWith("Compare: ")).findFirst().orElseThrow();
 			bringToFront(dialog);
+			AccessibleNames.assertAllNamed(dialog);
 			sides(dialog);
 			org.eclipse.swt.widgets.Button mine = Dialogs.button(dialog, "Mine holds");
 			Screen.click(mine, 8, mine.getSize().y / 2);

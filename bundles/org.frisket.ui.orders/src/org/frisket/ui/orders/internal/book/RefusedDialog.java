@@ -13,6 +13,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.frisket.ui.orders.internal.Words;
+import org.frisket.ui.orders.internal.Named;
 
 /** Lists the jobs that stayed at their stages, each with the reason. */
 final class RefusedDialog extends Dialog {
@@ -46,6 +47,7 @@ final class RefusedDialog extends Dialog {
 		words.setText(Messages.RefusedDialog_words);
 		GridDataFactory.fillDefaults().grab(true, false).hint(WIDTH_PX, SWT.DEFAULT).applyTo(words);
 		Text list = new Text(area, SWT.MULTI | SWT.READ_ONLY | SWT.BORDER | SWT.V_SCROLL | SWT.WRAP);
+		Named.as(Messages.RefusedDialog_words, list);
 		list.setText(String.join("\n", refused.stream().map(RefusedDialog::line).toList())); //$NON-NLS-1$
 		GridDataFactory.fillDefaults().grab(true, true).hint(WIDTH_PX, HEIGHT_PX).applyTo(list);
 		return area;

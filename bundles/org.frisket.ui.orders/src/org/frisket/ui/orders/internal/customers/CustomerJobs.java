@@ -1,6 +1,5 @@
 package org.frisket.ui.orders.internal.customers;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -12,6 +11,8 @@ import org.eclipse.swt.widgets.TableItem;
 import org.frisket.orders.Entry;
 import org.frisket.orders.customers.Customer;
 import org.frisket.orders.customers.Customers;
+import org.frisket.orders.paper.Days;
+import org.frisket.orders.paper.StageWords;
 import org.frisket.studio.Studio;
 import org.frisket.ui.orders.internal.EntrySelection;
 import org.frisket.ui.orders.internal.Named;
@@ -20,7 +21,7 @@ import org.frisket.ui.studio.StoreJob;
 /** The jobs of a customer, the latest number first; the selected one is published. */
 final class CustomerJobs {
 
-	private static final int[] WIDTHS_PX = { 80, 110, 200 };
+	private static final int[] WIDTHS_PX = { 80, 110, 200, 120 };
 
 	private final Table table;
 	private final EntrySelection selection = new EntrySelection();
@@ -35,7 +36,8 @@ final class CustomerJobs {
 		table.setHeaderVisible(true);
 		table.setToolTipText(Messages.CustomersView_jobs);
 		Named.as(Messages.CustomersView_jobs, table);
-		String[] titles = { Messages.CustomersView_number, Messages.CustomersView_due, Messages.CustomersView_title };
+		String[] titles = { Messages.CustomersView_number, Messages.CustomersView_due, Messages.CustomersView_title,
+				Messages.CustomersView_stage };
 		for (int i = 0; i < titles.length; i++) {
 			TableColumn column = new TableColumn(table, i == 0 ? SWT.RIGHT : SWT.LEFT);
 			column.setText(titles[i]);
@@ -79,7 +81,7 @@ final class CustomerJobs {
 		table.removeAll();
 		for (Entry entry : found) {
 			new TableItem(table, SWT.NONE).setText(new String[] { Long.toString(entry.number()),
-					entry.due().map(LocalDate::toString).orElse(""), entry.title() }); //$NON-NLS-1$
+					entry.due().map(Days::brief).orElse(""), entry.title(), StageWords.of(entry.stage()) }); //$NON-NLS-1$
 		}
 		selection.select(List.of());
 	}

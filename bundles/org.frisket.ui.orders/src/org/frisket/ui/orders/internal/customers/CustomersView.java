@@ -10,6 +10,7 @@ import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -137,6 +138,9 @@ public final class CustomersView extends ViewPart {
 		Optional<LikeCustomers> like = desk.alike().stream().findFirst();
 		alike.setText(like.map(pair -> NLS.bind(Messages.CustomersView_alike, pair.one().name(), pair.other().name()))
 				.orElse("")); //$NON-NLS-1$
+		// a line that says nothing is no stop for the keys
+		((GridData) alike.getLayoutData()).exclude = like.isEmpty();
+		alike.setVisible(like.isPresent());
 		alike.getParent().layout();
 	}
 

@@ -50,6 +50,7 @@ final class Messages extends NLS {
 	public static String CustomersView_keep;
 	public static String CustomersView_name;
 	public static String CustomersView_number;
+	public static String CustomersView_stage;
 	public static String CustomersView_title;
 	public static String NameDialog_cancel;
 	public static String NameDialog_type;

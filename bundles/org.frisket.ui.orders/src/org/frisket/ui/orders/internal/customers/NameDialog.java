@@ -14,6 +14,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.frisket.studio.NameKey;
+import org.frisket.ui.orders.internal.Named;
 
 /** Says what is about to be done to somebody, and does it once the name is typed. */
 final class NameDialog extends TitleAreaDialog {
@@ -62,6 +63,7 @@ final class NameDialog extends TitleAreaDialog {
 		label.setText(NLS.bind(Messages.NameDialog_type, name).replace("&", "&&")); //$NON-NLS-1$ //$NON-NLS-2$
 		GridDataFactory.fillDefaults().grab(true, false).indent(0, 8).applyTo(label);
 		Text typed = new Text(area, SWT.BORDER);
+		Named.as(NLS.bind(Messages.NameDialog_type, name), typed);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(typed);
 		typed.addListener(SWT.Modify, event -> getButton(IDialogConstants.OK_ID)
 				.setEnabled(NameKey.of(typed.getText()).equals(NameKey.of(name))));

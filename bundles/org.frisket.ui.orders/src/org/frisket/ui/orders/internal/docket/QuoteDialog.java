@@ -25,6 +25,7 @@ import org.frisket.orders.paper.quote.QuoteSheet;
 import org.frisket.orders.paper.quote.StudioQuote;
 import org.frisket.ui.bench.internal.options.OptionForm;
 import org.frisket.ui.bench.internal.options.OptionMemory;
+import org.frisket.ui.orders.internal.Named;
 import org.frisket.ui.orders.internal.Words;
 
 /** How the quote of a job is made: as the studio keeps it, or otherwise this once. It says at once what it comes to. */
@@ -79,12 +80,14 @@ final class QuoteDialog extends TitleAreaDialog {
 		}
 		form = new OptionForm(area, new OptionMemory(InstanceScope.INSTANCE.getNode(NODE)), this::changed);
 		form.show("form", StudioQuote::options); //$NON-NLS-1$
+		Named.byLabels(form);
 		form.fill(start.texts());
 		GridDataFactory.fillDefaults().grab(true, true).hint(LINE_PX, SWT.DEFAULT).applyTo(form);
 		Composite line = new Composite(area, SWT.NONE);
 		GridLayoutFactory.fillDefaults().numColumns(2).applyTo(line);
 		new Label(line, SWT.NONE).setText(Messages.QuoteDialog_date);
 		day = new DateTime(line, SWT.DATE | SWT.DROP_DOWN);
+		Named.as(Messages.QuoteDialog_date, day);
 		day.addListener(SWT.Selection, event -> changed());
 		keep = new Button(area, SWT.CHECK);
 		keep.setText(Messages.QuoteDialog_keep);

@@ -17,6 +17,7 @@ import org.frisket.orders.paper.quote.StudioQuote;
 import org.frisket.studio.Studio;
 import org.frisket.ui.bench.internal.options.OptionForm;
 import org.frisket.ui.bench.internal.options.OptionMemory;
+import org.frisket.ui.orders.internal.Named;
 
 /** How quotes are made, for all desks of the studio. */
 public final class QuotePage extends PreferencePage implements IWorkbenchPreferencePage {
@@ -36,6 +37,7 @@ public final class QuotePage extends PreferencePage implements IWorkbenchPrefere
 		GridLayoutFactory.fillDefaults().applyTo(area);
 		form = new OptionForm(area, new OptionMemory(InstanceScope.INSTANCE.getNode(QuoteDialog.NODE)), this::check);
 		form.show("page", StudioQuote::options); //$NON-NLS-1$
+		Named.byLabels(form);
 		GridDataFactory.fillDefaults().grab(true, false).hint(LINE_PX, SWT.DEFAULT).applyTo(form);
 		Label where = new Label(area, SWT.WRAP);
 		where.setText(Messages.QuotePage_where);

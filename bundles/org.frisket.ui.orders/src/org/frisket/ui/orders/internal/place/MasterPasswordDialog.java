@@ -13,6 +13,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.frisket.ui.orders.internal.Words;
+import org.frisket.ui.orders.internal.Named;
 
 /** Asks for the word that locks kept passwords, or for a new one; whoever wants none of it may say so. */
 final class MasterPasswordDialog extends Dialog {
@@ -59,6 +60,7 @@ final class MasterPasswordDialog extends Dialog {
 	private Text field(Composite area, String label) {
 		new Label(area, SWT.NONE).setText(label);
 		Text field = new Text(area, SWT.BORDER | SWT.PASSWORD);
+		Named.as(label, field);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(field);
 		field.addModifyListener(event -> check());
 		return field;

@@ -23,6 +23,7 @@ import org.eclipse.ui.IWorkbenchPreferencePage;
 import org.frisket.studio.Studio;
 import org.frisket.studio.StudioFolder;
 import org.frisket.studio.store.Databases;
+import org.frisket.ui.orders.internal.Named;
 import org.frisket.ui.studio.StoreJob;
 import org.frisket.ui.studio.StoreWatch;
 
@@ -90,6 +91,7 @@ public final class OrderBookPage extends PreferencePage implements IWorkbenchPre
 		name.setText(label);
 		GridDataFactory.swtDefaults().indent(INDENT_PX, 0).applyTo(name);
 		Text text = new Text(page, SWT.BORDER | style);
+		Named.as(label, text);
 		text.addModifyListener(event -> check());
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(text);
 		return text;

@@ -12,6 +12,7 @@ import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.IWorkbenchPreferencePage;
 import org.eclipse.ui.preferences.ScopedPreferenceStore;
 import org.frisket.ui.orders.internal.Person;
+import org.frisket.ui.orders.internal.Named;
 
 /** Who sits at this desk. */
 public final class PersonPage extends FieldEditorPreferencePage implements IWorkbenchPreferencePage {
@@ -36,6 +37,7 @@ public final class PersonPage extends FieldEditorPreferencePage implements IWork
 		Composite parent = getFieldEditorParent();
 		StringFieldEditor name = new StringFieldEditor(Person.KEY, Messages.PersonPage_name, parent);
 		name.setTextLimit(LONGEST);
+		Named.as(name.getLabelText().replace("&", "").replace(":", ""), name.getTextControl(parent)); //$NON-NLS-1$ //$NON-NLS-2$ //$NON-NLS-3$ //$NON-NLS-4$
 		name.getTextControl(parent).setMessage(Person.ofComputer());
 		addField(name);
 		Label note = new Label(parent, SWT.WRAP);

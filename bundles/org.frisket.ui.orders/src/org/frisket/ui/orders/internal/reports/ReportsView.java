@@ -77,7 +77,7 @@ public final class ReportsView extends ViewPart {
 		scroll.addListener(SWT.Resize, event -> fit());
 		table = new Table(area, SWT.BORDER | SWT.FULL_SELECTION);
 		table.setHeaderVisible(true);
-		Named.as(() -> report == null ? "" : report.title(), table); //$NON-NLS-1$
+		Named.as(() -> report == null ? choice.getText() : report.title(), table);
 		GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, TABLE_PX).applyTo(table);
 		notice = new Label(area, SWT.NONE);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(notice);
