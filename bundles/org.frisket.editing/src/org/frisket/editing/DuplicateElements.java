@@ -2,18 +2,11 @@ package org.frisket.editing;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 import org.eclipse.emf.ecore.EObject;
-import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.frisket.model.Element;
-import org.frisket.model.Ids;
-import org.frisket.model.Job;
 import org.frisket.model.Jobs;
-import org.frisket.model.Layer;
-import org.frisket.model.Matrix;
 
 /**
  * Lays copies of elements above the others of their layers. A mat that is copied together with what it follows follows
@@ -49,28 +42,7 @@ public final class DuplicateElements extends RecordingEdit {
 
 	@Override
 	protected void change() {
-		Job job = Jobs.jobOf(elements.get(0));
-		EcoreUtil.Copier copier = new EcoreUtil.Copier();
-		// in the order of the stack, which may not be the order of selection
-		for (Element element : Jobs.elements(job)) {
-			if (elements.contains(element)) {
-				Element copy = (Element) copier.copy(element);
-				copy.setId(null);
-				copies.add(copy);
-			}
-		}
-		copier.copyReferences();
-		List<Layer> layers = Jobs.elements(job).stream().filter(elements::contains).map(Jobs::layerOf).toList();
-		for (int i = 0; i < copies.size(); i++) {
-			copies.get(i).setId(Ids.nextElement(job));
-			layers.get(i).getElements().add(copies.get(i));
-		}
-		Map<Element, Element> grouped = new LinkedHashMap<>();
-		elements.forEach(element -> grouped.put(element, (Element) copier.get(element)));
-		Groupings.copy(List.copyOf(job.getGroups()), grouped, job);
-		for (Element leader : Targets.leaders(copies)) {
-			leader.setTransform(leader.getTransform().then(Matrix.translation(dx, dy)));
-		}
+		copies.addAll(CopiedElements.lay(elements, dx, dy).values());
 	}
 
 	/** The copies, the lowest first; empty before the edit is applied. */

@@ -182,6 +182,7 @@ final class Messages extends NLS {
 	public static String ReorderElements_bottom;
 	public static String ReorderElements_forward;
 	public static String ReorderElements_front;
+	public static String RepeatForLines_name;
 	public static String RestackElements_name;
 	public static String RoundCorners_name;
 	public static String SetElements_hide;

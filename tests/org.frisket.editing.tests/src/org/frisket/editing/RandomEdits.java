@@ -243,6 +243,8 @@ final class RandomEdits {
 		maker(RenameLayer.class, (job, c) -> new RenameLayer(c.of(job.getLayers()), c.word()));
 		maker(ReorderElements.class, (job, c) -> new ReorderElements(c.some(job), c.of(ReorderElements.Way.values())));
 		maker(LayApart.class, (job, c) -> new LayApart(c.someOrWhole(job)));
+		maker(RepeatForLines.class, (job, c) -> c.wording(job, w -> new RepeatForLines(c.coin() ? List.of(w) : c.some(job), w,
+				List.of(c.word(), c.word(), "Anneke\nTable 4"), new Box(0, 0, c.length(), c.length()), new Box(0, 0, 9, 9))));
 		maker(RestackElements.class, anyOf((job, c) -> RestackElements.onto(c.someOrWhole(job), c.of(job.getLayers())),
 				(job, c) -> new RestackElements(c.some(job), c.of(job.getLayers()), c.below(5))));
 		// locked less often than not, or soon nothing could be done any more

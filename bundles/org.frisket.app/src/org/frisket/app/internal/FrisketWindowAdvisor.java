@@ -14,6 +14,7 @@ import org.eclipse.ui.application.ActionBarAdvisor;
 import org.eclipse.ui.application.IActionBarConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
+import org.frisket.app.internal.desk.RoomForEditors;
 
 /** The window: menu, tool bar, status line, and a title that names the job in front. */
 final class FrisketWindowAdvisor extends WorkbenchWindowAdvisor {
@@ -61,6 +62,8 @@ final class FrisketWindowAdvisor extends WorkbenchWindowAdvisor {
 				updateTitle();
 			}
 		});
+		getWindowConfigurer().getWindow().getPartService()
+				.addPartListener(new RoomForEditors(getWindowConfigurer().getWindow()));
 		updateTitle();
 	}
 

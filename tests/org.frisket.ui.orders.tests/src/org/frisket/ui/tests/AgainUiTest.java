@@ -67,6 +67,8 @@ class AgainUiTest extends StudioOfOrders {
 		Text due = field(shell, "Due");
 		type(due, "soon");
 		assertFalse(Dialogs.button(shell, "Order").isEnabled());
+		type(due, "+90");
+		assertTrue(Dialogs.button(shell, "Order").isEnabled());
 		type(due, "2031-06-01");
 		type(field(shell, "Copies"), "25");
 		Screen.key("Return");

@@ -11,6 +11,8 @@ import java.util.Optional;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Shell;
+import org.frisket.model.Jobs;
+import org.frisket.model.Wording;
 import org.frisket.orders.Entry;
 import org.frisket.orders.desk.SampleStudio;
 import org.frisket.ui.bench.PlaceInput;
@@ -80,6 +82,23 @@ class DeskSwitchUiTest extends OpenDocket {
 		Screen.key("Return");
 		Screen.waitUntil("it is the bench again", () -> isShown(Orders.BENCH_PERSPECTIVE_ID));
 		assertEquals(1, page().getEditorReferences().length);
+	}
+
+	/** A job that is begun at the desk lies on the bench, and its keys are heard. */
+	@Test
+	void newJobOfTheDeskIsBegunOnTheBench() throws Exception {
+		desk(0);
+		Screen.key("ctrl+n");
+		Screen.waitUntil("it is the bench", () -> isShown(Orders.BENCH_PERSPECTIVE_ID));
+		Screen.waitUntil("a job lies on it", () -> page().getActivePart() instanceof BenchEditor bench
+				&& bench.document() != null && bench.isUpToDate());
+		Screen.settle();
+		Screen.type("Tern");
+		BenchEditor bench = (BenchEditor) page().getActiveEditor();
+		Screen.waitUntil("the word is typed", () -> Jobs.elements(bench.document().job()).stream()
+				.anyMatch(each -> each instanceof Wording wording && "Tern".equals(wording.getText())));
+		Screen.key("Escape");
+		toTheDesk();
 	}
 
 	@Test

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 
 import org.eclipse.core.runtime.preferences.InstanceScope;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IWorkbenchWindow;
@@ -109,6 +110,12 @@ class TourUiTest extends OpenBench {
 		Screen.waitUntil("it does not lie over the order desk", () -> TourOffer.isMade(window()) && !TourOffer.isSeen(window()));
 		Screen.key("ctrl+shift+b");
 		Screen.waitUntil("it is seen over the bench again", () -> TourOffer.isSeen(window()));
+		Rectangle usual = shell.getBounds();
+		shell.setMaximized(false);
+		shell.setSize(900, 700);
+		Screen.waitUntil("it follows the bench", () -> TourOffer.isInPlace(window()));
+		shell.setBounds(usual);
+		Screen.waitUntil("it follows the bench again", () -> TourOffer.isInPlace(window()));
 		open(file);
 		Screen.waitUntil("it is gone", () -> !TourOffer.isMade(window()));
 		page().closeAllEditors(false);

@@ -244,6 +244,16 @@ class PrintAndCutUiTest extends OpenBench {
 		}
 	}
 
+	/** Also before the sheets are worked out, when no button can be pressed but Close. */
+	@Test
+	void formHearsKeysFromTheStart() throws Exception {
+		openCards(210, 297, 1);
+		ask("ctrl+shift+c", TITLE);
+		Screen.settle();
+		Screen.key("Escape");
+		Screen.waitUntil("the form is closed", () -> !Dialogs.isOpen(TITLE));
+	}
+
 	@Test
 	void whatBlocksIsSaidAndNothingIsWritten() throws Exception {
 		openCards(66, 46, 1);

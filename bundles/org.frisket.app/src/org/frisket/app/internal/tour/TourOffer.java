@@ -36,6 +36,8 @@ public final class TourOffer {
 	private final IWorkbenchWindow window;
 	private final Overlay bar;
 	private final Listener resized = event -> placeLater();
+	/** What it lies over; its size follows that of the window only after a while. */
+	private Control watched;
 	private final IPartListener2 work = new IPartListener2() {
 
 		@Override
@@ -101,6 +103,12 @@ public final class TourOffer {
 		return window.getShell().getData(KEY) instanceof TourOffer offer && offer.bar.isVisible();
 	}
 
+	/** Whether it begins where the bench begins, as large as the window is now. */
+	public static boolean isInPlace(IWorkbenchWindow window) {
+		return window.getShell().getData(KEY) instanceof TourOffer offer && offer.editorArea()
+				.map(area -> area.toDisplay(0, 0).equals(offer.bar.toDisplay(0, 0))).orElse(false);
+	}
+
 	private void take() {
 		try {
 			Tour.start(window);
@@ -112,6 +120,9 @@ public final class TourOffer {
 	private void close() {
 		if (!bar.isDisposed()) {
 			window.getShell().removeListener(SWT.Resize, resized);
+			if (watched != null && !watched.isDisposed()) {
+				watched.removeListener(SWT.Resize, resized);
+			}
 			window.getShell().setData(KEY, null);
 			window.getPartService().removePartListener(work);
 			window.removePerspectiveListener(side);
@@ -129,10 +140,19 @@ public final class TourOffer {
 
 	private void place() {
 		Optional<Control> area = editorArea();
+		area.filter(control -> control != watched).ifPresent(this::watch);
 		Point place = area.map(control -> window.getShell().toControl(control.toDisplay(0, 0))).orElse(new Point(0, 0));
 		// it is about the bench, and would hide the days of the week on the order desk
 		bar.setVisible(window.getActivePage() != null && window.getActivePage().isEditorAreaVisible());
 		bar.place(place.x, place.y, area.map(control -> control.getSize().x).orElse(SWT.DEFAULT));
+	}
+
+	private void watch(Control area) {
+		if (watched != null && !watched.isDisposed()) {
+			watched.removeListener(SWT.Resize, resized);
+		}
+		area.addListener(SWT.Resize, resized);
+		watched = area;
 	}
 
 	private Optional<Control> editorArea() {

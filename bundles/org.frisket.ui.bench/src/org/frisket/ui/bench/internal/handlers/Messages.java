@@ -19,6 +19,8 @@ final class Messages extends NLS {
 	public static String OpenJobHandler_title;
 	public static String RedoHandler_named;
 	public static String RedoHandler_nothing;
+	public static String RepeatForLinesHandler_notYet;
+	public static String RepeatForLinesHandler_oneWording;
 	public static String ReplacePictureHandler_one;
 	public static String ReplacePictureHandler_title;
 	public static String ShapeHandler_layer;

@@ -1,8 +1,8 @@
 package org.frisket.ui.orders.internal.again;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -26,6 +26,7 @@ import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
 import org.frisket.model.Stage;
 import org.frisket.orders.Entry;
+import org.frisket.orders.desk.DueDay;
 import org.frisket.orders.work.again.Again;
 import org.frisket.orders.work.again.Note;
 import org.frisket.orders.work.again.Wish;
@@ -42,6 +43,8 @@ import org.frisket.ui.studio.StoreJob;
 public final class AgainDialog extends TitleAreaDialog {
 
 	private static final Point SIZE = new Point(720, 460);
+	/** What the hint of the day needs. */
+	private static final int FIELD_PX = 200;
 	private static final Stage[] STAGES = { Stage.ORDERED, Stage.ENQUIRY };
 
 	private final Entry original;
@@ -78,6 +81,7 @@ public final class AgainDialog extends TitleAreaDialog {
 		GridLayoutFactory.swtDefaults().numColumns(2).applyTo(area);
 		due = field(area, Messages.AgainDialog_due, ""); //$NON-NLS-1$
 		due.setMessage(Messages.AgainDialog_dueForm);
+		due.setToolTipText(Messages.AgainDialog_dueForm);
 		quantity = field(area, Messages.AgainDialog_quantity, Integer.toString(original.quantity()));
 		label(area, Messages.AgainDialog_stage);
 		stage = new Combo(area, SWT.READ_ONLY | SWT.DROP_DOWN);
@@ -115,7 +119,7 @@ public final class AgainDialog extends TitleAreaDialog {
 		field.setText(text);
 		field.setData(label);
 		Named.as(label, field);
-		GridDataFactory.fillDefaults().hint(140, SWT.DEFAULT).align(SWT.BEGINNING, SWT.CENTER).applyTo(field);
+		GridDataFactory.fillDefaults().hint(FIELD_PX, SWT.DEFAULT).align(SWT.BEGINNING, SWT.CENTER).applyTo(field);
 		field.addListener(SWT.Modify, event -> check());
 		return field;
 	}
@@ -198,17 +202,14 @@ public final class AgainDialog extends TitleAreaDialog {
 		}
 		Optional<Wish> wish = Optional.empty();
 		try {
-			Optional<LocalDate> day = due.getText().isBlank() ? Optional.empty()
-					: Optional.of(LocalDate.parse(due.getText().strip()));
+			Optional<LocalDate> day = DueDay.parse(due.getText(), LocalDate.now(), Locale.getDefault());
 			wish = Optional.of(new Wish(day, Optional.of(Integer.parseInt(quantity.getText().strip())),
 					STAGES[stage.getSelectionIndex()]));
 			setErrorMessage(null);
-		} catch (DateTimeParseException noDay) {
-			setErrorMessage(NLS.bind(Messages.AgainDialog_noDay, due.getText()));
 		} catch (NumberFormatException noNumber) {
 			setErrorMessage(NLS.bind(Messages.AgainDialog_noNumber, quantity.getText()));
-		} catch (IllegalArgumentException tooFew) {
-			setErrorMessage(tooFew.getMessage());
+		} catch (IllegalArgumentException noDayOrTooFew) {
+			setErrorMessage(noDayOrTooFew.getMessage());
 		}
 		getButton(IDialogConstants.OK_ID).setEnabled(wish.isPresent() && !ordering);
 		return wish;

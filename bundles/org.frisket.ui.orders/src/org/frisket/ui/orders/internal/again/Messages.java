@@ -11,7 +11,6 @@ final class Messages extends NLS {
 	public static String AgainDialog_job;
 	public static String AgainDialog_looking;
 	public static String AgainDialog_message;
-	public static String AgainDialog_noDay;
 	public static String AgainDialog_noNumber;
 	public static String AgainDialog_notes;
 	public static String AgainDialog_nothing;

@@ -86,6 +86,8 @@ final class NewOrderDialog extends TitleAreaDialog {
 		tellDay();
 		quantity = field(area, Messages.NewOrderDialog_quantity);
 		quantity.setText("1"); //$NON-NLS-1$
+		// what is typed takes the place of the usual one
+		quantity.addListener(SWT.FocusIn, event -> quantity.selectAll());
 		Label label = new Label(area, SWT.NONE);
 		label.setText(Messages.NewOrderDialog_notes);
 		GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.BEGINNING).applyTo(label);

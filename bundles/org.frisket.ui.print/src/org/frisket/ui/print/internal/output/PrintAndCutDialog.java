@@ -160,6 +160,8 @@ public final class PrintAndCutDialog extends TitleAreaDialog implements ReadPrin
 		Control contents = super.createContents(parent);
 		setTitle(toPaper ? Messages.PrintAndCutDialog_paperHeading : Messages.PrintAndCutDialog_heading);
 		validate();
+		// the button that the dialog begins with cannot be pressed yet, and keys would go nowhere
+		which.focus();
 		return contents;
 	}
 

@@ -50,6 +50,10 @@ final class SheetsChosen {
 		numbers.addListener(SWT.Modify, event -> changed.run());
 	}
 
+	void focus() {
+		which.setFocus();
+	}
+
 	/**
 	 * From 1, in the order of the job; a job without sheets is put on one. @throws IllegalArgumentException if there is no such sheet; the message says
 	 * which

@@ -1,6 +1,7 @@
 package org.frisket.ui.views.internal.makeready;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.resource.JFaceResources;
@@ -10,6 +11,7 @@ import org.eclipse.jface.viewers.ColumnPixelData;
 import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Table;
@@ -18,6 +20,7 @@ import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.ui.contexts.IContextService;
 import org.frisket.model.Jobs;
 import org.frisket.prepare.Finding;
+import org.frisket.prepare.Severity;
 import org.frisket.prepare.checks.Cure;
 import org.frisket.ui.Icon;
 import org.frisket.ui.bench.JobOnBench;
@@ -35,9 +38,13 @@ public final class MakereadyView extends BenchView {
 
 	private static final String CONTEXT_ID = "org.frisket.ui.views.makeready.context"; //$NON-NLS-1$
 	private static final int LAST_KEY = 9;
-	private static final int NUMBER_PX = 44;
-	private static final int SEVERITY_PX = 96;
-	private static final int LENGTH_PX = 84;
+	/** Beside a text in its cell. */
+	private static final int PADDING_PX = 16;
+	/** Of the picture of a severity, and beside it. */
+	private static final int PICTURE_PX = 20;
+	/** As wide as most numbers and lengths are. */
+	private static final String NUMBER = "000"; //$NON-NLS-1$
+	private static final String LENGTH = "000.00 mm"; //$NON-NLS-1$
 	private static final int TEXT_WEIGHT = 40;
 	private static final int ELEMENT_WEIGHT = 20;
 	private static final int LEAST_PX = 80;
@@ -60,11 +67,13 @@ public final class MakereadyView extends BenchView {
 		table = new Table(frame, SWT.SINGLE | SWT.FULL_SELECTION | SWT.VIRTUAL);
 		images = new LocalResourceManager(JFaceResources.getResources(), table);
 		table.setHeaderVisible(true);
-		column(columns, Messages.MakereadyView_number, new ColumnPixelData(NUMBER_PX), SWT.RIGHT);
-		column(columns, Messages.MakereadyView_severity, new ColumnPixelData(SEVERITY_PX), SWT.LEFT);
+		column(columns, Messages.MakereadyView_number, wide(0, Messages.MakereadyView_number, NUMBER), SWT.RIGHT);
+		column(columns, Messages.MakereadyView_severity, wide(PICTURE_PX, Stream.concat(
+				Stream.of(Messages.MakereadyView_severity), Stream.of(Severity.values()).map(SeverityText::of))
+				.toArray(String[]::new)), SWT.LEFT);
 		column(columns, Messages.MakereadyView_finding, new ColumnWeightData(TEXT_WEIGHT, LEAST_PX), SWT.LEFT);
-		column(columns, Messages.MakereadyView_measured, new ColumnPixelData(LENGTH_PX), SWT.RIGHT);
-		column(columns, Messages.MakereadyView_allowed, new ColumnPixelData(LENGTH_PX), SWT.RIGHT);
+		column(columns, Messages.MakereadyView_measured, wide(0, Messages.MakereadyView_measured, LENGTH), SWT.RIGHT);
+		column(columns, Messages.MakereadyView_allowed, wide(0, Messages.MakereadyView_allowed, LENGTH), SWT.RIGHT);
 		column(columns, Messages.MakereadyView_cure, new ColumnWeightData(TEXT_WEIGHT, LEAST_PX), SWT.LEFT);
 		column(columns, Messages.MakereadyView_element, new ColumnWeightData(ELEMENT_WEIGHT, LEAST_PX), SWT.LEFT);
 		table.addListener(SWT.SetData, event -> fill((TableItem) event.item, event.index));
@@ -73,6 +82,17 @@ public final class MakereadyView extends BenchView {
 		table.setMenu(menu.create(table));
 		getSite().getService(IContextService.class).activateContext(CONTEXT_ID);
 		return frame;
+	}
+
+	/** Room for the widest of some texts in the font of the table, whatever its size. */
+	private ColumnLayoutData wide(int more, String... texts) {
+		GC gc = new GC(table);
+		try {
+			return new ColumnPixelData(PADDING_PX + more
+					+ Stream.of(texts).mapToInt(text -> gc.textExtent(text).x).max().orElse(0));
+		} finally {
+			gc.dispose();
+		}
 	}
 
 	private void column(TableColumnLayout columns, String title, ColumnLayoutData width, int alignment) {
