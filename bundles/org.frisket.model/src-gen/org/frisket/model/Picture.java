@@ -9,7 +9,7 @@ package org.frisket.model;
  * <!-- end-user-doc -->
  *
  * <!-- begin-model-doc -->
- * A picture of pixels. It is printed and never worked by a blade; a mat may stand behind it. Its upper left corner is the origin of its own frame.
+ * A picture: pixels, or art that is drawn. It is printed, and can be worked along the edge of what it shows; a mat may stand behind it. Its upper left corner is the origin of its own frame.
  * <!-- end-model-doc -->
  *
  * <p>

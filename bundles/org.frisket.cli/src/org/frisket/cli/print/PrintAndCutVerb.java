@@ -106,7 +106,10 @@ public final class PrintAndCutVerb implements Callable<Integer> {
 	@Option(names = "--scan", paramLabel = "PICTURE", description = "Instead, a scan of the printed sheet, in which the marks are looked for; cuts are in mm from its upper left corner.")
 	private Path scan;
 
-	@Option(names = "--dpi", paramLabel = "N", description = "Of the scan (default what its file says).")
+	@Option(names = "--scan-back", paramLabel = "PICTURE", description = "The same of its back, scanned with the sheet turned over.")
+	private Path scanBack;
+
+	@Option(names = "--dpi", paramLabel = "N", description = "Of the scans (default what their files say).")
 	private Double dpi;
 
 	@Option(names = "--fit", paramLabel = "FIT", description = "What the sheet may have done: rigid, similarity, affine or projective (default as the sheet says).")
@@ -127,9 +130,8 @@ public final class PrintAndCutVerb implements Callable<Integer> {
 	@Override
 	public Integer call() throws Refusal {
 		verb.chooseStudio();
-		if (measured != null && scan != null) {
-			throw new Refusal("--measured and --scan say the same thing: give one of them");
-		}
+		side(false).check();
+		side(true).check();
 		Contribution<Exporter> exporter = exporter();
 		PrintOptions options = options();
 		Job job = Preparation.load(file);
@@ -140,7 +142,7 @@ public final class PrintAndCutVerb implements Callable<Integer> {
 		List<PrintAndCut> sheets = new ArrayList<>();
 		for (SheetFaces each : faces) {
 			PrintSheet print = PrintSheet.of(each, options, tolerance, Monitor.NONE);
-			sheets.add(PrintAndCut.of(print, fit(print, faces.size()), backFit(print, faces.size())));
+			sheets.add(PrintAndCut.of(print, fit(print, faces.size(), false), fit(print, faces.size(), true)));
 		}
 		PrintAndCutReport report = new PrintAndCutReport(options, exporter, preparation.findings());
 		write(sheets, names, exporter, report);
@@ -180,40 +182,27 @@ public final class PrintAndCutVerb implements Callable<Integer> {
 		}
 	}
 
-	private Optional<Registration> fit(PrintSheet print, int sheets) throws Refusal {
+	/** @param back whether it is that of the sheet turned over */
+	private Optional<Registration> fit(PrintSheet print, int sheets, boolean back) throws Refusal {
 		Sheet sheet = print.faces().sheet();
-		if (measured == null && scan == null && (sheet.getMeasured().isEmpty() || print.proposed())) {
+		MeasuredSide side = side(back);
+		if (!side.isSaid() && (sheet.getMeasured().isEmpty() || print.proposed())) {
 			return Optional.empty();
 		}
-		String what = measured != null ? "--measured: " : scan != null ? "--scan: " : "";
-		MarkPlan plan = plan(print, sheets, what);
-		FitKind chosen = fitKind(sheet);
+		MarkPlan plan = plan(print, sheets, side.what());
 		try {
-			if (scan != null) {
-				return Optional.of(SheetMarks.sound(ScanFile.of(scan, dpi, plan).registration(chosen)));
+			if (side.isSaid()) {
+				return Optional.of(side.fit(back ? turn.over(plan) : plan, fitKind(sheet), dpi));
 			}
-			return measured != null ? Optional.of(SheetMarks.measured(plan, chosen, measured.points()))
-					: SheetMarks.kept(sheet, plan);
+			return back ? SheetMarks.keptBack(sheet, plan, turn) : SheetMarks.kept(sheet, plan);
 		} catch (RegisterException e) {
-			throw new Refusal(what + e.getMessage());
+			throw new Refusal(side.what() + e.getMessage());
 		}
 	}
 
-	/** The same of the sheet turned over. */
-	private Optional<Registration> backFit(PrintSheet print, int sheets) throws Refusal {
-		Sheet sheet = print.faces().sheet();
-		if (measuredBack == null && (sheet.getMeasured().isEmpty() || print.proposed())) {
-			return Optional.empty();
-		}
-		String what = measuredBack != null ? "--measured-back: " : "";
-		MarkPlan plan = plan(print, sheets, what);
-		try {
-			return measuredBack != null
-					? Optional.of(SheetMarks.measured(turn.over(plan), fitKind(sheet), measuredBack.points()))
-					: SheetMarks.keptBack(sheet, plan, turn);
-		} catch (RegisterException e) {
-			throw new Refusal(what + e.getMessage());
-		}
+	private MeasuredSide side(boolean back) {
+		return back ? new MeasuredSide("--measured-back", measuredBack, "--scan-back", scanBack)
+				: new MeasuredSide("--measured", measured, "--scan", scan);
 	}
 
 	private FitKind fitKind(Sheet sheet) {

@@ -83,7 +83,7 @@ public final class RegisterVerb implements Callable<Integer> {
 			Optional<MeasuredLengths> found = lengths == null ? Optional.empty()
 					: Optional.of(MeasuredLengths.of(marks, lengths.lengths()));
 			Optional<ScanFile> scanned = scan == null ? Optional.empty()
-					: Optional.of(ScanFile.of(scan, dpi, plan.isPresent() ? plan.get() : MarkedSheet.usual(marks)));
+					: Optional.of(ScanFile.of("--scan", scan, dpi, plan.isPresent() ? plan.get() : MarkedSheet.usual(marks)));
 			Registration fit = scanned.isPresent() ? scanned.get().registration(kind)
 					: Registration.fit(kind, marks, found.map(MeasuredLengths::places).orElseGet(() -> measured.points()));
 			Optional<PrinterProfile> profile = printer == null ? Optional.empty()

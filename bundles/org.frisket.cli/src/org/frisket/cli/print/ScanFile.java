@@ -18,23 +18,24 @@ import org.frisket.print.register.Registration;
 /**
  * A scan of a printed sheet.
  *
+ * @param option     that names it, as the beginning of a refusal
  * @param found      the marks in it
  * @param resolution of the scan
  */
-record ScanFile(FoundMarks found, Resolution resolution) {
+record ScanFile(String option, FoundMarks found, Resolution resolution) {
 
 	/** @param dpi null to take what the file says */
-	static ScanFile of(Path file, Double dpi, MarkPlan plan) throws Refusal {
+	static ScanFile of(String option, Path file, Double dpi, MarkPlan plan) throws Refusal {
 		try {
 			PictureFile picture = PictureFile.of(file);
 			Resolution resolution = dpi == null ? picture.resolution() : Resolution.given(dpi);
 			if (resolution.source() == Resolution.Source.ASSUMED) {
-				throw new Refusal("--scan: “" + file + "” does not say how many dots to the inch it has; say so with --dpi");
+				throw new Refusal(option + ": “" + file + "” does not say how many dots to the inch it has; say so with --dpi");
 			}
-			return new ScanFile(MarkFinder.find(plan, picture.pixels(Monitor.NONE).grey(), resolution.x(), Monitor.NONE),
+			return new ScanFile(option, MarkFinder.find(plan, picture.pixels(Monitor.NONE).grey(), resolution.x(), Monitor.NONE),
 					resolution);
 		} catch (UnreadablePictureException e) {
-			throw new Refusal("--scan: " + e.getMessage());
+			throw new Refusal(option + ": " + e.getMessage());
 		}
 	}
 
@@ -42,13 +43,13 @@ record ScanFile(FoundMarks found, Resolution resolution) {
 	Registration registration(FitKind kind) throws Refusal {
 		for (RegisterFinding finding : found.findings()) {
 			if (finding.isBlocking()) {
-				throw new Refusal("--scan: " + finding.message() + " " + finding.cure());
+				throw new Refusal(option + ": " + finding.message() + " " + finding.cure());
 			}
 		}
 		try {
 			return found.registration(kind, resolution);
 		} catch (RegisterException e) {
-			throw new Refusal("--scan: " + e.getMessage());
+			throw new Refusal(option + ": " + e.getMessage());
 		}
 	}
 }

@@ -23,7 +23,7 @@ import org.frisket.print.picture.UnreadablePictureException;
 public final class PictureObjects {
 
 	/** Of what cannot stay a vector in PDF, dots to the inch: as fine as common printers are. */
-	private static final double FINE = 600;
+	public static final double FINE = 600;
 
 	private static final double MM_PER_INCH = 25.4;
 
@@ -72,6 +72,19 @@ public final class PictureObjects {
 		return Optional.of(file.get().drawnAt(pixels * MM_PER_INCH / file.get().trueWidth()));
 	}
 
+	/**
+	 * How many shapes of an SVG cannot stay vectors in a PDF, such as what is seen through a mask; 0 for all else, and for what
+	 * cannot be read, which is told elsewhere.
+	 */
+	public static int shapesAsPixels(ImageBytes image, Monitor monitor) throws IOException {
+		try {
+			PictureFile file = PictureFile.of("", bytes(image));
+			return file.format() == PictureFormat.SVG ? SvgForm.pixels(file, monitor) : 0;
+		} catch (UnreadablePictureException e) {
+			return 0;
+		}
+	}
+
 	/** Its pixels, as many as it has if they are fewer. @param width in pixels */
 	public BufferedImage pixels(ImageBytes image, int page, int width, Monitor monitor) throws IOException {
 		Optional<PictureFile> file = file(new Page(image, page));
@@ -100,8 +113,7 @@ public final class PictureObjects {
 		} else if (file.format() == PictureFormat.PDF) {
 			return PageForm.of(pdf.document(), bytes(image), file.page(), pdf.group(Step.of(OperationKind.PRINT)));
 		} else if (file.format() == PictureFormat.SVG) {
-			Optional<? extends PDXObject> form = SvgForm.of(pdf.document(), file, monitor);
-			return form.isPresent() ? form.get() : pixels(file, monitor);
+			return SvgForm.of(pdf.document(), file, monitor).form();
 		} else if (file.format() == PictureFormat.WEBP || !file.isUpright()) {
 			return pixels(file, monitor);
 		}

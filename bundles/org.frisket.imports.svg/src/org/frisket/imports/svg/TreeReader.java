@@ -15,6 +15,7 @@ import org.frisket.geometry.Monitor;
 import org.frisket.imports.ImportSource;
 import org.frisket.imports.LargestFile;
 import org.frisket.imports.UnreadableArtException;
+import org.frisket.print.picture.SealedXml;
 
 /**
  * Reads a file into a tree. It opens nothing else: document types are passed over, entities of their own are refused.
@@ -47,24 +48,14 @@ final class TreeReader {
 		} catch (XMLStreamException e) {
 			int line = e.getLocation() == null ? 0 : e.getLocation().getLineNumber();
 			throw new UnreadableArtException(source.name(), line > 0 ? NLS.bind(Messages.place_line, line) : "",
-					NLS.bind(Messages.TreeReader_xml, reason(e)), e);
+					NLS.bind(Messages.TreeReader_xml, SealedXml.reason(e)), e);
 		}
 	}
 
 	private static XMLInputFactory factory() {
-		XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
-		factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-		factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+		XMLInputFactory factory = SealedXml.factory();
 		factory.setProperty(XMLInputFactory.IS_COALESCING, true);
-		factory.setXMLResolver((publicId, systemId, base, namespace) -> InputStream.nullInputStream());
 		return factory;
-	}
-
-	/** The parser's own words come with the place in front, which is told anyway. */
-	private static String reason(XMLStreamException e) {
-		String message = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
-		int told = message.indexOf("Message: ");
-		return told < 0 ? message : message.substring(told + "Message: ".length());
 	}
 
 	private Node tree(XMLStreamReader reader) throws XMLStreamException, UnreadableArtException {

@@ -1,5 +1,6 @@
 package org.frisket.prepare.pictures;
 
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -9,6 +10,7 @@ import java.util.Optional;
 
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.osgi.util.NLS;
+import org.frisket.model.Guest;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
 import org.frisket.model.JobHome;
@@ -16,7 +18,10 @@ import org.frisket.model.Jobs;
 import org.frisket.model.Picture;
 import org.frisket.print.picture.ArtPage;
 
-/** Pictures that a job only refers to, when it leaves the folder that they lie beside. */
+/**
+ * Pictures that a job only refers to, when it leaves the folder that they lie beside. Guests on its sheets are files beside it
+ * too: they go on being found where they are, with their own pictures beside them.
+ */
 public final class LinkedPictures {
 
 	/** Characters that pictures take in a job file, at most: the rest of it needs room too. */
@@ -29,7 +34,7 @@ public final class LinkedPictures {
 
 	/**
 	 * Takes all of them into the job, so that it can go anywhere. What cannot be taken in stays a link, which says then where
-	 * the file was from wherever it is read. Reads files: it takes its time.
+	 * the file was from wherever it is read, and so do guests. Reads files: it takes its time.
 	 *
 	 * @return what stayed a link and why, a sentence each
 	 */
@@ -53,6 +58,8 @@ public final class LinkedPictures {
 				PictureSource.file(picture).ifPresent(file -> picture.setLink(ArtPage.link(file.toString(), source.page())));
 			}
 		}
+		JobHome.of(job).flatMap(LinkedPictures::folder).ifPresent(folder -> guests(job).forEach((guest, path) -> guest
+				.setFile(folder.resolve(path).normalize().toString())));
 		return left;
 	}
 
@@ -72,7 +79,7 @@ public final class LinkedPictures {
 	 */
 	public static Job at(Job job, Path file) {
 		Path home = JobHome.of(job).orElse(null);
-		if (related(job, home, file).isEmpty()) {
+		if (related(job, home, file).isEmpty() && relatedGuests(job, home, file).isEmpty()) {
 			return job;
 		}
 		Job copy = EcoreUtil.copy(job);
@@ -83,6 +90,7 @@ public final class LinkedPictures {
 	/** Has the links of a job lead to the same files as before. @param before null for none, as is {@code now} */
 	public static void moved(Job job, Path before, Path now) {
 		related(job, before, now).forEach(Picture::setLink);
+		relatedGuests(job, before, now).forEach(Guest::setFile);
 	}
 
 	private static Map<Picture, String> related(Job job, Path before, Path now) {
@@ -95,13 +103,41 @@ public final class LinkedPictures {
 		for (Picture picture : linked(job)) {
 			Path link = PictureSource.path(picture).filter(path -> !path.isAbsolute()).orElse(null);
 			if (link != null) {
-				Path file = from.get().resolve(link).normalize();
-				String there = file.getRoot().equals(to.get().getRoot()) ? to.get().relativize(file).toString().replace('\\', '/')
-						: file.toString();
-				links.put(picture, ArtPage.link(there, ArtPage.ofLink(picture.getLink())));
+				links.put(picture, ArtPage.link(seen(from.get().resolve(link), to.get()), ArtPage.ofLink(picture.getLink())));
 			}
 		}
 		return links;
+	}
+
+	private static Map<Guest, String> relatedGuests(Job job, Path before, Path now) {
+		Map<Guest, String> files = new LinkedHashMap<>();
+		Optional<Path> from = folder(before);
+		Optional<Path> to = folder(now);
+		if (from.isPresent() && to.isPresent() && !from.equals(to)) {
+			guests(job).forEach((guest, path) -> files.put(guest, seen(from.get().resolve(path), to.get())));
+		}
+		return files;
+	}
+
+	/** Those that are found by where the job is, with the way there. */
+	private static Map<Guest, Path> guests(Job job) {
+		Map<Guest, Path> guests = new LinkedHashMap<>();
+		for (Guest guest : job.getGuests()) {
+			try {
+				if (guest.getFile() != null && !guest.getFile().isBlank() && !Path.of(guest.getFile()).isAbsolute()) {
+					guests.put(guest, Path.of(guest.getFile()));
+				}
+			} catch (InvalidPathException e) {
+				// is found from nowhere, which is told wherever it is looked for
+			}
+		}
+		return guests;
+	}
+
+	/** The way to a file, with slashes; all of it if there is none from the folder. */
+	private static String seen(Path file, Path folder) {
+		Path whole = file.normalize();
+		return whole.getRoot().equals(folder.getRoot()) ? folder.relativize(whole).toString().replace('\\', '/') : whole.toString();
 	}
 
 	private static Optional<Path> folder(Path file) {

@@ -5,6 +5,8 @@ import org.eclipse.osgi.util.NLS;
 final class Messages extends NLS {
 
 	public static String JobPrints_measureAgain;
+	public static String PixelArt_cure;
+	public static String PixelArt_shapes;
 	public static String PrintAndCut_back;
 	public static String PrintAndCut_backCure;
 	public static String PrintAndCut_nothing;

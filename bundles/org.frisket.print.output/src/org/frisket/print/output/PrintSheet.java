@@ -36,7 +36,7 @@ import org.frisket.print.register.RegisterFinding;
  * @param ruler    to measure
  * @param trim     what comes off the sheet
  * @param bleed    the same with all that is printed beyond it
- * @param findings of marks, code and ruler
+ * @param findings of art, marks, code and ruler
  */
 public record PrintSheet(SheetFaces faces, PrintOptions options, List<PrintedArt> front, List<PrintedArt> back,
 		Optional<MarkPlan> plan, boolean proposed, Optional<PlacedCode> code, Optional<ScaleRuler> ruler, Bounds trim,
@@ -106,6 +106,7 @@ public record PrintSheet(SheetFaces faces, PrintOptions options, List<PrintedArt
 				return new PrintSheet(faces, options, front, back, kept, false, Optional.empty(), Optional.empty(), trim,
 						bleed, findings);
 			}
+			findings.addAll(PixelArt.findings(id(), Stream.concat(front.stream(), back.stream()).toList(), monitor));
 			List<Bounds> taken = taken(front, back);
 			Optional<MarkPlan> plan = kept.isPresent() ? kept : proposed(taken);
 			plan.ifPresent(marks -> MarkCheck.of(marks, taken, SheetMarks.GAP, SCAN_DPI).forEach(this::take));

@@ -38,6 +38,12 @@ public record FoundMarks(MarkPlan plan, List<Optional<Point>> places, Optional<P
 		return findings.stream().anyMatch(RegisterFinding::isBlocking);
 	}
 
+	/** Where the marks are in mm from the top left corner of the picture, in the order of the plan. */
+	public List<Optional<Point>> places(Resolution resolution) {
+		return places.stream().map(place -> place
+				.map(pixel -> new Point(pixel.x() * resolution.pixelWidth(), pixel.y() * resolution.pixelHeight()))).toList();
+	}
+
 	/**
 	 * How the sheet lies in the picture, in mm from its top left corner.
 	 *
@@ -48,11 +54,11 @@ public record FoundMarks(MarkPlan plan, List<Optional<Point>> places, Optional<P
 		List<Point> designed = new ArrayList<>();
 		List<Point> measured = new ArrayList<>();
 		List<Integer> numbers = new ArrayList<>();
-		for (int i = 0; i < places.size(); i++) {
-			if (places.get(i).isPresent()) {
+		List<Optional<Point>> seen = places(resolution);
+		for (int i = 0; i < seen.size(); i++) {
+			if (seen.get(i).isPresent()) {
 				designed.add(plan.marks().get(i).place());
-				Point pixel = places.get(i).get();
-				measured.add(new Point(pixel.x() * resolution.pixelWidth(), pixel.y() * resolution.pixelHeight()));
+				measured.add(seen.get(i).get());
 				numbers.add(i + 1);
 			}
 		}

@@ -77,8 +77,7 @@ public record ScannedSheet(Path file, Grey grey, Optional<Resolution> said, Foun
 
 	/** Where the marks are in mm from the upper left corner of the scan, in the order of the plan. */
 	public List<Optional<Point>> places(Resolution resolution) {
-		return found.places().stream().map(place -> place
-				.map(pixel -> new Point(pixel.x() * resolution.pixelWidth(), pixel.y() * resolution.pixelHeight()))).toList();
+		return found.places(resolution);
 	}
 
 	/**

@@ -20,6 +20,7 @@ import java.util.Optional;
 import javax.imageio.ImageIO;
 
 import org.frisket.cli.Frisket;
+import org.frisket.model.ImageBytes;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
 import org.frisket.model.Jobs;
@@ -175,18 +176,7 @@ class PrintAndCutVerbTest {
 		assertEquals(0, print("--keep-marks").status());
 		Sheet kept = JobFile.load(file).getSheets().get(0);
 		assertEquals(4, kept.getMarks().size());
-		Path pdf;
-		try (var all = Files.list(folder.resolve("out"))) {
-			pdf = all.filter(each -> each.toString().endsWith("-print.pdf")).findFirst().orElseThrow();
-		}
-		// the page as a scan of 254 dots to the inch, 12 by 8 mm further in
-		tool("pdftoppm", "-gray", "-png", "-r", "254", "-singlefile", pdf.toString(), folder.resolve("page").toString());
-		BufferedImage page = ImageIO.read(folder.resolve("page.png").toFile());
-		BufferedImage scan = new BufferedImage(page.getWidth() + 240, page.getHeight() + 160, BufferedImage.TYPE_BYTE_GRAY);
-		scan.createGraphics().fillRect(0, 0, scan.getWidth(), scan.getHeight());
-		scan.createGraphics().drawImage(page, 120, 80, null);
-		Path picture = folder.resolve("scan.png");
-		ImageIO.write(scan, "png", picture.toFile());
+		Path picture = scanned(1, 12, 8);
 		Answer refused = print("--scan", picture.toString());
 		assertEquals(2, refused.status());
 		assertTrue(refused.err().contains("--dpi"), refused.err());
@@ -200,6 +190,66 @@ class PrintAndCutVerbTest {
 		Answer register = run("register", "--sheet", file + "#1", "--scan", picture.toString(), "--dpi", "254", "--json");
 		assertEquals(0, register.status(), register.err());
 		assertEquals(12, register.json().getAsJsonArray("matrix").get(2).getAsDouble(), 0.02);
+	}
+
+	/** A page of the print as a scan of 254 dots to the inch, so many mm further in. */
+	private Path scanned(int page, int right, int down) throws Exception {
+		Path pdf;
+		try (var all = Files.list(folder.resolve("out"))) {
+			pdf = all.filter(each -> each.toString().endsWith("-print.pdf")).findFirst().orElseThrow();
+		}
+		tool("pdftoppm", "-gray", "-png", "-r", "254", "-f", Integer.toString(page), "-singlefile", pdf.toString(),
+				folder.resolve("page").toString());
+		BufferedImage seen = ImageIO.read(folder.resolve("page.png").toFile());
+		BufferedImage scan = new BufferedImage(seen.getWidth() + 20 * right, seen.getHeight() + 20 * down, BufferedImage.TYPE_BYTE_GRAY);
+		scan.createGraphics().fillRect(0, 0, scan.getWidth(), scan.getHeight());
+		scan.createGraphics().drawImage(seen, 10 * right, 10 * down, null);
+		Path picture = folder.resolve("scan-" + page + ".png");
+		ImageIO.write(scan, "png", picture.toFile());
+		return picture;
+	}
+
+	/** A sheet that is printed on both sides, each scanned as it lay on the glass. */
+	@Test
+	void workOfTheBackFollowsTheMarksInAScanOfTheBack() throws Exception {
+		Layer back = Jobs.addLayer(job, "Back");
+		back.setBack(true);
+		Jobs.addOperation(Jobs.addOutline(back, "M40 0V50"), OperationKind.CREASE);
+		Jobs.addOperation(Jobs.addOutline(back, "M45 20H50V30H45Z"), OperationKind.PRINT);
+		save();
+		assertEquals(0, print("--keep-marks").status());
+		String front = scanned(1, 12, 8).toString();
+		String turned = scanned(2, 5, 9).toString();
+		Answer twice = print("--scan-back", turned, "--measured-back", "1,1;2,2;3,3;4,4");
+		assertEquals(2, twice.status());
+		assertTrue(twice.err().contains("--scan-back"), twice.err());
+		Answer answer = print("--scan", front, "--scan-back", turned, "--dpi", "254", "--json");
+		assertEquals(0, answer.status(), answer.err() + answer.out());
+		JsonArray matrix = answer.json().getAsJsonArray("sheets").get(0).getAsJsonObject().getAsJsonObject("backFit")
+				.getAsJsonArray("matrix");
+		assertEquals(5, matrix.get(2).getAsDouble(), 0.02);
+		assertEquals(9, matrix.get(5).getAsDouble(), 0.02);
+		// the crease is at 100 mm from the left of the front: seen from the back too, and 5 mm further in
+		BufferedImage cut = cut(folder.resolve("out").resolve(answer.json().getAsJsonArray("sheets").get(0).getAsJsonObject()
+				.getAsJsonObject("files").get("cut-back").getAsString()));
+		assertEquals(200 - 100 + 5, middle(cut, 100, 110, 60, false), 0.03);
+		Answer other = print("--scan-back", front, "--dpi", "254");
+		assertEquals(2, other.status(), "the front is not the back");
+		assertTrue(other.err().startsWith("--scan-back: ") || other.err().contains("--scan-back:"), other.err());
+	}
+
+	@Test
+	void artThatIsPrintedAsDotsIsTold() throws Exception {
+		String art = "<svg xmlns='http://www.w3.org/2000/svg' width='20mm' height='20mm' viewBox='0 0 20 20'><pattern id='p' "
+				+ "width='2' height='2' patternUnits='userSpaceOnUse'><path d='M0 0H1V2H0Z'/></pattern>"
+				+ "<path d='M0 0H20V20H0Z' fill='url(#p)'/></svg>";
+		Jobs.addPicture(job.getLayers().get(0), ImageBytes.of(art.getBytes(StandardCharsets.UTF_8)), "image/svg+xml", 20, 20);
+		save();
+		Answer answer = print("--json");
+		assertEquals(0, answer.status(), answer.err() + answer.out());
+		assertTrue(answer.json().getAsJsonArray("sheets").get(0).getAsJsonObject().getAsJsonArray("findings").toString()
+				.contains("art-as-pixels"), answer.out());
+		assertTrue(print().out().contains("600 to the inch"));
 	}
 
 	@Test

@@ -9,8 +9,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 
+import org.frisket.model.FrisketFactory;
+import org.frisket.model.Guest;
 import org.frisket.model.Job;
 import org.frisket.model.JobHome;
 import org.frisket.model.Jobs;
@@ -59,5 +62,28 @@ class LinkedPicturesTest {
 		assertEquals(List.of(), LinkedPictures.keep(job));
 		assertNotNull(picture.getImage(), "even if it is no picture");
 		assertEquals(null, picture.getLink());
+	}
+
+	private Guest guest(String file) {
+		JobHome.set(job, folder.resolve("jobs/ferry.frjob"));
+		Guest guest = FrisketFactory.INSTANCE.createGuest();
+		guest.setJob("guest");
+		guest.setFile(file);
+		job.getGuests().add(guest);
+		return guest;
+	}
+
+	@Test
+	void guestsAreFoundFromElsewhereToo() {
+		Guest guest = guest("tags.frjob");
+		guest(null);
+		guest(folder.resolve("fixed.frjob").toString());
+		assertSame(job, LinkedPictures.at(job, folder.resolve("jobs/other.frjob")));
+		Job copy = LinkedPictures.at(job, folder.resolve("away/2026/ferry.frjob"));
+		assertEquals("tags.frjob", guest.getFile());
+		assertEquals(Arrays.asList("../../jobs/tags.frjob", null, folder.resolve("fixed.frjob").toString()),
+				copy.getGuests().stream().map(Guest::getFile).toList());
+		assertEquals(List.of(), LinkedPictures.keep(job));
+		assertEquals(folder.resolve("jobs/tags.frjob").toString(), guest.getFile(), "a store lies beside no file");
 	}
 }

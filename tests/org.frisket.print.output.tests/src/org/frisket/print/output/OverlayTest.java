@@ -32,6 +32,7 @@ import org.frisket.print.register.FitKind;
 import org.frisket.print.register.PrinterProfile;
 import org.frisket.print.register.Projection;
 import org.frisket.print.register.Registration;
+import org.frisket.sheets.LaidSheet;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -215,6 +216,16 @@ class OverlayTest {
 		PrintSheet print = sample.print(PrintOptions.USUAL);
 		double apart = apart(printed(print), cut(print, Optional.empty()), UnaryOperator.identity());
 		assertTrue(apart < NEAR, apart + " mm");
+	}
+
+	/** The moves of a machine, as hp2xx reads them, which knows nothing of pages: places there are steps of 0.025 mm. */
+	@Test
+	void thePlotIsInTheSameFrameToo() throws Exception {
+		PrintSheet print = sample.print(PrintOptions.USUAL);
+		LaidSheet cut = new PrintAndCut(print, Optional.empty(), Optional.empty(), List.of()).cut(false, false, Tolerance.DEFAULT,
+				Monitor.NONE).orElseThrow();
+		double apart = apart(printed(print), CutRaster.plotted(cut, 200, 150, folder), UnaryOperator.identity());
+		assertTrue(apart < 0.0125 + NEAR, apart + " mm");
 	}
 
 	/** What a printer does to the sheet is undone beforehand, so that its print lies where is cut as designed. */

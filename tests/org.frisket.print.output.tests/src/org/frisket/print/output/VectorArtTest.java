@@ -29,6 +29,7 @@ import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentGroup
 import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties;
 import org.apache.pdfbox.pdmodel.interactive.action.PDActionJavaScript;
 import org.apache.pdfbox.util.Matrix;
+import org.frisket.export.pdf.PictureObjects;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Monitor;
@@ -38,6 +39,7 @@ import org.frisket.geometry.Region;
 import org.frisket.geometry.Transform;
 import org.frisket.model.BleedKind;
 import org.frisket.model.ImageBytes;
+import org.frisket.prepare.Finding;
 import org.frisket.prepare.PreparedPicture;
 import org.frisket.print.picture.PictureFile;
 import org.junit.jupiter.api.Test;
@@ -241,11 +243,84 @@ class VectorArtTest {
 		assertBoxInPlace(pdf);
 		int red = page(pdf).colour(123, 68);
 		assertTrue(red >> 16 > 0xf0 && (red & 0xff) < 0x40, Integer.toHexString(red));
-		String repeated = "<defs><linearGradient id='g' x2='0.1' spreadMethod='repeat'><stop offset='0' stop-color='red'/>"
-				+ "<stop offset='1' stop-color='#00f'/></linearGradient></defs><rect x='500' width='100' height='100' fill='url(#g)'/>";
-		byte[] pixels = printed(placed(svg(repeated).getBytes(StandardCharsets.UTF_8), 1));
-		assertEquals(40, page(pixels).inkAcross(50, 150, 75), 0.05);
-		assertEquals(0.7 * 0xff, page(pixels).colour(121.3, 65) >> 16, 0x18, "the colours begin anew each mm");
+	}
+
+	private static byte[] red(String definitions, String fill) {
+		return svg("<defs>" + definitions + "</defs><rect x='500' width='100' height='100' " + fill + "/>")
+				.getBytes(StandardCharsets.UTF_8);
+	}
+
+	private static final String STOPS = "<stop offset='0' stop-color='red'/><stop offset='1' stop-color='#00f'/>";
+
+	/** PDF has no gradients that begin anew: they are written out. */
+	@Test
+	void repeatedGradientsStayVectors() throws Exception {
+		byte[] art = red("<linearGradient id='g' x2='0.1' spreadMethod='repeat'>" + STOPS + "</linearGradient>", "fill='url(#g)'");
+		byte[] pdf = printed(placed(art, 1));
+		assertEquals(2, said(pdf, "pdfimages", "-list").lines().count(), "a head and no images");
+		assertBoxInPlace(pdf);
+		RasterPage page = page(pdf);
+		for (int round = 0; round < 10; round++) {
+			assertEquals(0.7 * 0xff, page.colour(120.3 + round, 65) >> 16, 0x0c, "the colours begin anew each mm");
+			assertEquals(0.2 * 0xff, page.colour(120.8 + round, 65) >> 16, 0x0c);
+		}
+		byte[] back = printed(placed(red("<linearGradient id='g' x2='0.1' spreadMethod='reflect' gradientTransform='translate(0.05)'>"
+				+ STOPS + "</linearGradient>", "fill='none' stroke='url(#g)' stroke-width='40'"), 1));
+		assertEquals(2, said(back, "pdfimages", "-list").lines().count(), "a head and no images");
+		// of the line, 4 mm wide, what is in the art; red at 0.5 mm, 2.5 mm, and so on
+		assertEquals(0.7 * 0xff, page(back).colour(120.2, 61) >> 16, 0x0c);
+		assertEquals(0.7 * 0xff, page(back).colour(122.2, 61) >> 16, 0x0c);
+		assertEquals(0.7 * 0xff, page(back).colour(122.8, 61) >> 16, 0x0c, "and back");
+	}
+
+	/** Circles about a middle that is not that of the first one. */
+	@Test
+	void repeatedCirclesStayVectors() throws Exception {
+		byte[] pdf = printed(placed(red("<radialGradient id='g' gradientUnits='userSpaceOnUse' cx='550' cy='50' r='10' fx='547' "
+				+ "fy='50' spreadMethod='repeat'>" + STOPS + "</radialGradient>", "fill='url(#g)'"), 1));
+		assertEquals(2, said(pdf, "pdfimages", "-list").lines().count(), "a head and no images");
+		RasterPage page = page(pdf);
+		// circle t: its middle 0.3 t to the right of the focus at 124.7, its radius t
+		for (double t : new double[] { 0.3, 1.3, 2.3, 3.3 }) {
+			assertEquals(0.7 * 0xff, page.colour(124.7 + 0.3 * t + t - 0.02, 65) >> 16, 0x10, "right at " + t);
+			assertEquals(0.7 * 0xff, page.colour(124.7 + 0.3 * t - t + 0.02, 65) >> 16, 0x10, "left at " + t);
+		}
+	}
+
+	/** Only what is seen through a mask, and what a pattern fills, is a picture, where it belongs; the box is none. */
+	@Test
+	void masksAndPatternsArePicturesOfTheirOwn() throws Exception {
+		byte[] masked = red("<mask id='m' maskUnits='userSpaceOnUse' x='0' y='0' width='600' height='300'>"
+				+ "<rect x='520' y='30' width='50' height='20' fill='#fff'/></mask>", "fill='red' mask='url(#m)'");
+		byte[] pdf = printed(placed(masked, 1));
+		assertBoxInPlace(pdf);
+		RasterPage page = page(pdf);
+		assertEquals(5, page.inkAcross(118, 131, 64), 0.06);
+		assertEquals(2, page.inkDown(59, 72, 124), 0.06);
+		assertEquals(122 + 2.5, page.middleAcross(118, 131, 64), 0.06);
+		assertEquals(1, PictureObjects.shapesAsPixels(ImageBytes.of(masked), Monitor.NONE));
+		byte[] hatched = red("<pattern id='p' width='20' height='20' patternUnits='userSpaceOnUse'>"
+				+ "<rect width='10' height='20' fill='red'/></pattern>", "fill='url(#p)'");
+		pdf = printed(placed(hatched, 1));
+		assertBoxInPlace(pdf);
+		page = page(pdf);
+		// five stripes, each to half a pixel of 600 to the inch
+		assertEquals(5, page.inkAcross(118, 131, 65), 5 * 0.5 * 25.4 / 600);
+		assertEquals(0xff0000, page.colour(122.5, 65));
+		assertEquals(0xffffff, page.colour(123.5, 65));
+		assertEquals(1, PictureObjects.shapesAsPixels(ImageBytes.of(hatched), Monitor.NONE));
+		assertEquals(0, PictureObjects.shapesAsPixels(ImageBytes.of(svg("").getBytes(StandardCharsets.UTF_8)), Monitor.NONE));
+	}
+
+	@Test
+	void whatIsPrintedAsPixelsIsTold() throws Exception {
+		String hatched = "<pattern id='p' width='20' height='20' patternUnits='userSpaceOnUse'>"
+				+ "<rect width='10' height='20' fill='red'/></pattern>";
+		List<Finding> findings = PixelArt.findings("sheet", List.of(placed(red(hatched, "fill='url(#p)'"), 1),
+				placed(red(hatched, "fill='red'"), 1), placed(pdf(0), 2)), Monitor.NONE);
+		assertEquals(List.of("art-as-pixels"), findings.stream().map(Finding::id).toList());
+		assertEquals(new Point(100, 75), findings.get(0).place());
+		assertTrue(findings.get(0).message().contains("600"), findings.get(0).message());
 	}
 
 	@ParameterizedTest

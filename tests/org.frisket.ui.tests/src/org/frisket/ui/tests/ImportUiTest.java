@@ -17,12 +17,6 @@ import javax.imageio.ImageIO;
 
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.core.runtime.preferences.InstanceScope;
-import org.eclipse.swt.SWT;
-import org.eclipse.swt.dnd.DND;
-import org.eclipse.swt.dnd.DragSource;
-import org.eclipse.swt.dnd.DragSourceAdapter;
-import org.eclipse.swt.dnd.DragSourceEvent;
-import org.eclipse.swt.dnd.FileTransfer;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -179,43 +173,6 @@ class ImportUiTest extends OpenBench {
 		assertFalse(Dialogs.isOpen(TITLE));
 	}
 
-	/** From a window that offers them, as one of files does, by the mouse. */
-	private static void dragFiles(List<Path> files, Control target, int x, int y) {
-		Shell offering = new Shell(target.getDisplay(), SWT.NO_TRIM | SWT.ON_TOP);
-		try {
-			offering.setBounds(4, 4, 60, 40);
-			DragSource source = new DragSource(offering, DND.DROP_COPY);
-			source.setTransfer(FileTransfer.getInstance());
-			boolean[] let = new boolean[1];
-			source.addDragListener(new DragSourceAdapter() {
-				@Override
-				public void dragSetData(DragSourceEvent event) {
-					event.data = files.stream().map(Path::toString).toArray(String[]::new);
-				}
-
-				@Override
-				public void dragFinished(DragSourceEvent event) {
-					let[0] = true;
-				}
-			});
-			offering.open();
-			Screen.settle();
-			Screen.moveTo(offering, 20, 20);
-			Screen.pressButton();
-			for (int step = 1; step <= 10; step++) {
-				Screen.moveTo(offering, 20 + 2 * step, 20 + step);
-			}
-			for (int step = 5; step >= 0; step--) {
-				Screen.moveTo(target, x - 3 * step, y - 3 * step);
-				Screen.settle();
-			}
-			Screen.releaseButton();
-			Screen.waitUntil("the files are let go", () -> let[0]);
-		} finally {
-			offering.dispose();
-		}
-	}
-
 	@Test
 	void severalFilesThatAreDroppedLieAboutThePlaceAsOneStep() throws Exception {
 		List<String> own = layers(job());
@@ -225,7 +182,7 @@ class ImportUiTest extends OpenBench {
 		int x = canvas.getSize().x / 2;
 		int y = canvas.getSize().y / 2;
 		Point place = bench.zoom().toMm(x, y);
-		dragFiles(List.of(one, other, write("notes.txt", "not art")), canvas, x, y);
+		DraggedFiles.drop(List.of(one, other, write("notes.txt", "not art")), canvas, x, y);
 		Shell form = form();
 		ready(form);
 		Screen.key("Return");
@@ -246,7 +203,7 @@ class ImportUiTest extends OpenBench {
 		StackView view = (StackView) page().showView(Views.STACK_ID);
 		Screen.settle();
 		StackCanvas stack = view.canvas();
-		dragFiles(List.of(file), stack, stack.getSize().x / 2, stack.getSize().y / 2);
+		DraggedFiles.drop(List.of(file), stack, stack.getSize().x / 2, stack.getSize().y / 2);
 		Shell form = form();
 		ready(form);
 		Screen.key("Return");

@@ -46,7 +46,9 @@ import org.frisket.model.Sheet;
 import org.frisket.model.SheetFit;
 import org.frisket.print.marks.Mark;
 import org.frisket.print.marks.MarkPlan;
+import org.frisket.print.measure.KeptMeasures;
 import org.frisket.print.output.SheetMarks;
+import org.frisket.print.register.FitKind;
 import org.frisket.print.register.PrinterProfile;
 import org.frisket.print.register.PrinterProfiles;
 import org.frisket.studio.Studio;
@@ -220,8 +222,45 @@ class MarksUiTest extends OpenBench {
 	}
 
 	@Test
-	void lengthsBetweenMarksAreTypedInstead() throws Exception {
-		open(true);
+	void lengthsBetweenMarksAreTypedInsteadAndKeptAsThoseOfAPrinter() throws Exception {
+		Path studio = Files.createTempDirectory("studio");
+		Studio.choose(Optional.of(studio));
+		try {
+			open(true);
+			sheet().setPrinter("Front desk");
+			// only that one tells what a printer does along and across
+			sheet().setFit(KeptMeasures.toModel(FitKind.AFFINE));
+			typeLengths();
+			settled();
+			Dialogs.answer("OK", () -> Dialogs.press(Dialogs.button(view.page(), "Keep as Printer\u2026")),
+					() -> keep(Dialogs.shell("Keep as Printer"), "marks-keep-printer"));
+			Screen.waitUntil("the studio knows the printer", () -> keptPrinter().isPresent());
+			PrinterProfile kept = keptPrinter().orElseThrow();
+			assertEquals(1.002, kept.scaleX(), 1e-4);
+			assertEquals(1, kept.scaleY(), 1e-4);
+		} finally {
+			forget(studio);
+		}
+	}
+
+	private static Optional<PrinterProfile> keptPrinter() {
+		try {
+			return new PrinterProfiles(Studio.folder().preferences()).named("Front desk");
+		} catch (IOException e) {
+			return Optional.empty();
+		}
+	}
+
+	private static void forget(Path studio) throws IOException {
+		StudioChoice.apply();
+		try (var files = Files.walk(studio)) {
+			for (Path each : files.sorted(Comparator.reverseOrder()).toList()) {
+				Files.delete(each);
+			}
+		}
+	}
+
+	private void typeLengths() throws Exception {
 		Screen.events("key", "ctrl+b", "l");
 		Screen.events("key", "ctrl+b", "e");
 		Text first = view.page().lengths().fields().get(0);
@@ -312,7 +351,9 @@ class MarksUiTest extends OpenBench {
 		open(true);
 		Path photograph = photograph(1);
 		// the file does not say how fine it is; the marks do
-		List<String> asked = Dialogs.answer("OK", () -> view.loadScan(photograph));
+		Control canvas = view.page().canvas();
+		List<String> asked = Dialogs.answer("OK",
+				() -> DraggedFiles.drop(List.of(photograph), canvas, canvas.getSize().x / 2, canvas.getSize().y / 2));
 		assertTrue(asked.stream().anyMatch(each -> each.contains("does not say how many dots")), asked.toString());
 		Screen.waitUntil("the marks are measured", () -> sheet().getMeasured().size() == 4);
 		settled();
@@ -369,12 +410,7 @@ class MarksUiTest extends OpenBench {
 			Screen.key("Down");
 			Screen.waitUntil("the sheet names it", () -> "Front desk".equals(sheet().getPrinter()));
 		} finally {
-			StudioChoice.apply();
-			try (var files = Files.walk(studio)) {
-				for (Path each : files.sorted(Comparator.reverseOrder()).toList()) {
-					Files.delete(each);
-				}
-			}
+			forget(studio);
 		}
 	}
 

@@ -24,6 +24,7 @@ import org.eclipse.core.runtime.Adapters;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Scale;
+import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
@@ -40,6 +41,7 @@ import org.frisket.model.Outline;
 import org.frisket.model.Picture;
 import org.frisket.testkit.RenderedArt;
 import org.frisket.ui.bench.JobOnBench;
+import org.frisket.ui.bench.internal.imports.PageDialog;
 import org.frisket.ui.bench.internal.imports.PictureReplacement;
 import org.frisket.ui.views.Views;
 import org.frisket.ui.views.internal.properties.PropertiesView;
@@ -243,6 +245,43 @@ class PictureSectionUiTest extends OpenBench {
 	}
 
 	private void replace(Path file, List<String> told) {
-		new PictureReplacement(PlatformUI.getWorkbench().getDisplay(), picture(), file, edits()::execute, told::add).schedule();
+		new PictureReplacement(PlatformUI.getWorkbench().getDisplay(), picture(), file,
+				(pages, chosen) -> new PageDialog(bench.getSite().getShell(), file, pages, chosen).open(), edits()::execute, told::add).schedule();
+	}
+
+	@Test
+	void theWantedPageOfAFileIsAskedFor() throws Exception {
+		Path menu = folder.resolve("menu.pdf");
+		Files.writeString(menu, """
+				%PDF-1.7
+				1 0 obj <</Type/Catalog/Pages 2 0 R>> endobj
+				2 0 obj <</Type/Pages/Count 3/Kids[3 0 R 4 0 R 5 0 R]>> endobj
+				3 0 obj <</Type/Page/Parent 2 0 R/MediaBox[0 0 100 100]>> endobj
+				4 0 obj <</Type/Page/Parent 2 0 R/MediaBox[0 0 200 100]>> endobj
+				5 0 obj <</Type/Page/Parent 2 0 R/MediaBox[0 0 300 100]>> endobj
+				trailer <</Root 1 0 R/Size 6>>
+				startxref
+				0
+				%%EOF
+				""");
+		List<String> told = new ArrayList<>();
+		replace(menu, told);
+		Screen.waitUntil("the page is asked for", () -> Dialogs.isOpen("Replace Picture"));
+		Shell dialog = Dialogs.shell("Replace Picture");
+		bringToFront(dialog);
+		assertTrue(Dialogs.all(dialog).map(Dialogs::text).anyMatch(each -> each.contains("menu.pdf") && each.contains("3")));
+		Screen.keep(Screen.picture(dialog), "replace-picture-page");
+		Screen.type("4");
+		Screen.settle();
+		assertFalse(Dialogs.button(dialog, "OK").isEnabled());
+		Screen.key("BackSpace");
+		Screen.type("2");
+		Screen.settle();
+		Screen.key("Return");
+		Screen.waitUntil("it is that page", () -> "application/pdf;page=2".equals(picture().getMediaType()));
+		assertEquals(80, picture().getWidth());
+		assertEquals(40, picture().getHeight(), 1e-3);
+		assertEquals(List.of(), told);
+		undoAll();
 	}
 }

@@ -18,7 +18,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.eclipse.draw2d.geometry.Point;
-import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.jface.action.IStatusLineManager;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.SWTError;
@@ -36,9 +35,9 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
-import org.frisket.model.ImageBytes;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
+import org.frisket.model.JobHome;
 import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 import org.frisket.model.OperationKind;
@@ -299,6 +298,18 @@ class PrintAndCutUiTest extends OpenBench {
 		assertFalse(Dialogs.button(empty, "Write Files").isEnabled());
 		assertTrue(Dialogs.all(empty).map(Dialogs::text).anyMatch(each -> each.contains("its stock comes in none")),
 				findings.getText());
+		Text size = field(empty, "size");
+		size.setFocus();
+		Screen.type("wide");
+		Screen.settle();
+		assertTrue(Dialogs.all(empty).map(Dialogs::text).anyMatch(each -> each.contains("wide")));
+		size.selectAll();
+		Screen.type("A6");
+		ready(empty, "Write Files");
+		Screen.keep(Screen.picture(empty), "print-and-cut-bare");
+		// it lies in the middle of the sheet
+		assertColour(ART, seen(face(empty), 10, 0, 105, 148));
+		assertColour(paper(), seen(face(empty), 0, 40, 105, 148));
 	}
 
 	@Test
@@ -321,7 +332,7 @@ class PrintAndCutUiTest extends OpenBench {
 		bench.document().job().getSheets().get(0).setPrintMargin(15);
 		Shell window = bench.getSite().getShell();
 		IStatusLineManager line = bench.getEditorSite().getActionBars().getStatusLineManager();
-		Job copy = EcoreUtil.copy(bench.document().job());
+		Job copy = JobHome.copy(bench.document().job());
 		PrintSheet print = JobPrints.of(copy, null, new JobPreparer(FontLibraries.installed()), Tolerance.DEFAULT, Monitor.NONE)
 				.sheet(1, PrintOptions.USUAL, Monitor.NONE).print();
 		List<String> told = new ArrayList<>();

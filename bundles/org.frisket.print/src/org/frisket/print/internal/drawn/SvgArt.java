@@ -14,6 +14,7 @@ import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Monitor;
 import org.frisket.print.picture.PictureRemark;
 import org.frisket.print.picture.PictureRemark.Severity;
+import org.frisket.print.picture.SealedXml;
 
 import com.github.weisj.jsvg.SVGDocument;
 import com.github.weisj.jsvg.parser.DocumentLimits;
@@ -66,7 +67,7 @@ public final class SvgArt implements DrawnArt {
 	private static SVGDocument document(byte[] file, SvgImages images) throws ArtException {
 		LoaderContext context = LoaderContext.builder().externalResourcePolicy(images).resourceLoader(images)
 				.documentLimits(new DocumentLimits(SvgScan.DEEPEST, DEEPEST_COPIES, MOST_DRAWN)).build();
-		SVGDocument document = new SVGLoader().load(() -> SvgScan.factory().createXMLEventReader(
+		SVGDocument document = new SVGLoader().load(() -> SealedXml.factory().createXMLEventReader(
 				new ByteArrayInputStream(file)), null, context);
 		if (document == null) {
 			throw new ArtException(NLS.bind(Messages.SvgArt_refused, DEEPEST_COPIES, MOST_DRAWN));

@@ -1,19 +1,18 @@
 package org.frisket.print.internal.drawn;
 
 import java.io.ByteArrayInputStream;
-import java.io.InputStream;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 
 import org.eclipse.osgi.util.NLS;
+import org.frisket.print.picture.SealedXml;
 
 /**
  * One look through an SVG before anything is built of it: whether it is sound, how large it is, and what it asks for that is
@@ -43,7 +42,7 @@ final class SvgScan {
 	static SvgScan of(byte[] file) throws ArtException {
 		SvgScan scan = new SvgScan();
 		try {
-			XMLStreamReader reader = factory().createXMLStreamReader(new ByteArrayInputStream(file));
+			XMLStreamReader reader = SealedXml.factory().createXMLStreamReader(new ByteArrayInputStream(file));
 			try {
 				scan.read(reader);
 			} finally {
@@ -51,24 +50,9 @@ final class SvgScan {
 			}
 		} catch (XMLStreamException e) {
 			throw new ArtException(NLS.bind(Messages.SvgScan_xml, e.getLocation() == null ? 1 : e.getLocation().getLineNumber(),
-					reason(e)), e);
+					SealedXml.reason(e)), e);
 		}
 		return scan;
-	}
-
-	static XMLInputFactory factory() {
-		XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
-		factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-		factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-		factory.setXMLResolver((publicId, systemId, base, namespace) -> InputStream.nullInputStream());
-		return factory;
-	}
-
-	/** The parser's own words come with the place in front, which is told anyway. */
-	private static String reason(XMLStreamException e) {
-		String message = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
-		int told = message.indexOf("Message: ");
-		return (told < 0 ? message : message.substring(told + "Message: ".length())).strip();
 	}
 
 	private void read(XMLStreamReader reader) throws XMLStreamException, ArtException {

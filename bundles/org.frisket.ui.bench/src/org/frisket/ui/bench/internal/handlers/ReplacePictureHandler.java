@@ -7,10 +7,12 @@ import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.FileDialog;
+import org.eclipse.swt.widgets.Shell;
 import org.frisket.model.Element;
 import org.frisket.model.Picture;
 import org.frisket.ui.bench.JobOnBench;
 import org.frisket.ui.bench.internal.editor.BenchEditor;
+import org.frisket.ui.bench.internal.imports.PageDialog;
 import org.frisket.ui.bench.internal.imports.PictureReplacement;
 import org.frisket.ui.bench.internal.parts.Selection;
 
@@ -30,7 +32,9 @@ public final class ReplacePictureHandler extends BenchHandler {
 		String file = dialog.open();
 		if (file != null) {
 			JobOnBench onBench = Adapters.adapt(bench, JobOnBench.class);
-			new PictureReplacement(bench.getSite().getShell().getDisplay(), picture, Path.of(file),
+			Shell shell = bench.getSite().getShell();
+			new PictureReplacement(shell.getDisplay(), picture, Path.of(file),
+					(pages, chosen) -> new PageDialog(shell, Path.of(file), pages, chosen).open(),
 					edit -> onBench.edits().execute(edit), bench::say).schedule();
 		}
 	}

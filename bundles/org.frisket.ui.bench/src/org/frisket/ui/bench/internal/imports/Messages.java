@@ -17,6 +17,9 @@ final class Messages extends NLS {
 	public static String ImportWords_files;
 	public static String ImportWords_nothing;
 	public static String ImportWords_size;
+	public static String PageDialog_noPage;
+	public static String PageDialog_page;
+	public static String PageDialog_title;
 	public static String PictureReplacement_failed;
 	public static String PictureReplacement_name;
 	public static String ReadJob_name;

@@ -68,6 +68,8 @@ final class Messages extends NLS {
 	public static String SheetsChosen_numbers;
 	public static String SheetsChosen_one;
 	public static String SheetsChosen_sheets;
+	public static String SheetsChosen_size;
+	public static String SheetsChosen_sizeTip;
 	public static String SheetsChosen_some;
 	public static String WriteRun_cancelled;
 	public static String WriteRun_done;

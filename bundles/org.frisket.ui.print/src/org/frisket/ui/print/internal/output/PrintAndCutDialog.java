@@ -12,7 +12,6 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.printing.PrinterData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -20,12 +19,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
-import org.frisket.model.Sheet;
 import org.frisket.print.output.PrintAndCut;
-import org.frisket.print.output.PrintChoices;
-import org.frisket.print.output.PrintOptions;
-import org.frisket.print.output.WholeSet;
-import org.frisket.print.register.PrinterProfile;
 
 /**
  * Asks how sheets are printed and cut, and shows what comes of it: the picture of both files, what is wrong, and
@@ -37,7 +31,6 @@ public final class PrintAndCutDialog extends TitleAreaDialog implements ReadPrin
 	private static final int PRINT_ID = IDialogConstants.CLIENT_ID + 1;
 	private static final int MARGIN_PX = 12;
 	private static final int SPACING_PX = 8;
-	private static final int FORM_PX = 480;
 	private static final int FINDINGS_PX = 70;
 
 	/** What is done when the form is filled in. */
@@ -54,14 +47,9 @@ public final class PrintAndCutDialog extends TitleAreaDialog implements ReadPrin
 	private final boolean toPaper;
 	private final Actions actions;
 	private final ReadPrints reader;
-	private SheetsChosen which;
-	private PrintPart print;
-	private CutPart cut;
-	private PlaceRows place;
+	private PrintForm form;
 	private FaceView face;
 	private Text findings;
-	private ScrolledComposite scroll;
-	private Composite form;
 	/** What the newest request came to. */
 	private Outcome outcome = Outcome.PENDING;
 
@@ -99,53 +87,23 @@ public final class PrintAndCutDialog extends TitleAreaDialog implements ReadPrin
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(area);
 		GridLayoutFactory.fillDefaults().numColumns(2).margins(MARGIN_PX, MARGIN_PX).spacing(2 * SPACING_PX, SPACING_PX)
 				.applyTo(area);
-		scroll = new ScrolledComposite(area, SWT.V_SCROLL);
-		scroll.setExpandHorizontal(true);
-		scroll.setExpandVertical(true);
-		GridDataFactory.fillDefaults().grab(false, true).hint(FORM_PX, SWT.DEFAULT).applyTo(scroll);
-		form = new Composite(scroll, SWT.NONE);
-		GridLayoutFactory.fillDefaults().numColumns(3).spacing(SPACING_PX, SPACING_PX).applyTo(form);
-		scroll.setContent(form);
-		which = new SheetsChosen(form, job, first, this::changed);
-		print = new PrintPart(form, this::changed);
-		cut = new CutPart(form, this::validate, this::refit);
-		place = new PlaceRows(form, suggested, this::validate);
+		form = new PrintForm(area, job, suggested, first, this::changed, this::validate);
 		face = new FaceView(area, first, this::changed);
 		findings = new Text(area, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL | SWT.BORDER);
 		findings.setData("findings"); //$NON-NLS-1$
-		GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(FORM_PX, FINDINGS_PX).applyTo(findings);
+		GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(PrintForm.WIDTH_PX, FINDINGS_PX).applyTo(findings);
 		Label caution = new Label(area, SWT.WRAP);
 		caution.setText(Messages.PrintAndCutDialog_caution);
-		GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(FORM_PX, SWT.DEFAULT).applyTo(caution);
-		measure();
+		GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(PrintForm.WIDTH_PX, SWT.DEFAULT).applyTo(caution);
+		form.measure();
 		StudioPrinting.look(getShell().getDisplay(), this::use);
 		return area;
 	}
 
-	private void measure() {
-		scroll.setMinSize(form.computeSize(SWT.DEFAULT, SWT.DEFAULT));
-	}
-
-	private void refit() {
-		form.layout(true, true);
-		measure();
-		validate();
-	}
-
-	/** What the studio remembers has come. A sheet that names its printer goes before what was chosen last. */
 	private void use(StudioPrinting known) {
-		if (getShell() == null || getShell().isDisposed()) {
-			return;
+		if (getShell() != null && !getShell().isDisposed()) {
+			form.use(known);
 		}
-		PrintChoices choices = known.choices();
-		print.show(choices.options());
-		print.offer(known.profiles(), job.getSheets().stream().map(Sheet::getPrinter)
-				.filter(each -> each != null && !each.isBlank()).findFirst().orElse(choices.printer()));
-		cut.choose(choices.format());
-		known.desk().ifPresent(cut::offer);
-		place.use(choices.folder(), choices.names());
-		refit();
-		changed();
 	}
 
 	@Override
@@ -172,10 +130,7 @@ public final class PrintAndCutDialog extends TitleAreaDialog implements ReadPrin
 		}
 		outcome = Outcome.PENDING;
 		try {
-			List<Integer> numbers = which.numbers();
-			PrintOptions options = print.options();
-			face.offer(numbers);
-			reader.request(new ReadPrints.Request(options, numbers, face.shown(), face.isBack()));
+			reader.request(form.request(face));
 		} catch (IllegalArgumentException e) {
 			// told by validate; the last picture stays
 			reader.request(null);
@@ -217,14 +172,12 @@ public final class PrintAndCutDialog extends TitleAreaDialog implements ReadPrin
 		List<Path> targets = List.of();
 		if (stop == null && outcome.isThere()) {
 			try {
-				targets = set().targets();
+				targets = form.set(outcome).targets();
 			} catch (IllegalArgumentException e) {
 				wrong = e.getMessage();
 			}
 		}
-		boolean valid = cut.validate();
-		place.tell(targets);
-		measure();
+		boolean valid = form.tell(targets);
 		setErrorMessage(wrong);
 		long replaced = targets.stream().filter(Files::exists).count();
 		String usual = toPaper ? Messages.PrintAndCutDialog_paperMessage : Messages.PrintAndCutDialog_message;
@@ -241,18 +194,11 @@ public final class PrintAndCutDialog extends TitleAreaDialog implements ReadPrin
 	/** What keeps anything from being made, in a sentence; null if nothing does. */
 	private String trouble() {
 		try {
-			which.numbers();
-			print.options();
+			form.check();
 		} catch (IllegalArgumentException e) {
 			return e.getMessage();
 		}
 		return outcome.trouble();
-	}
-
-	/** @throws IllegalArgumentException if something in the form does not do; the message says what */
-	private WholeSet set() {
-		return outcome.set(job, place.folder(), place.names(), cut.machine(), cut.format()
-				.orElseThrow(() -> new IllegalArgumentException(Messages.PrintAndCutDialog_noFormats)));
 	}
 
 	/** The sheet that is shown, if anything on it is printed. */
@@ -276,7 +222,7 @@ public final class PrintAndCutDialog extends TitleAreaDialog implements ReadPrin
 	public void print(PrinterData data) {
 		PaperRun.Request request = new PaperRun.Request(data, printed().orElseThrow(), title());
 		if (PaperRun.mayPrint(getShell(), request)) {
-			remember();
+			form.remember();
 			close();
 			actions.print(request);
 		}
@@ -289,17 +235,9 @@ public final class PrintAndCutDialog extends TitleAreaDialog implements ReadPrin
 
 	@Override
 	protected void okPressed() {
-		WriteRun.Request request = new WriteRun.Request(set(), cut.options(), cut.machine(), place.folder());
-		remember();
+		WriteRun.Request request = form.writing(outcome);
+		form.remember();
 		super.okPressed();
 		actions.write(request);
-	}
-
-	private void remember() {
-		cut.remember();
-		PrintOptions options = print.options();
-		PrintChoices choices = new PrintChoices(options, options.printer().map(PrinterProfile::name).orElse(""), //$NON-NLS-1$
-				cut.format().map(each -> each.id()).orElse(""), place.folderText(), place.namesText()); //$NON-NLS-1$
-		StudioPrinting.keep(choices);
 	}
 }

@@ -19,6 +19,7 @@ import org.eclipse.swt.widgets.Display;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
+import org.frisket.model.Sheet;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.print.output.BareSheet;
@@ -38,9 +39,12 @@ final class ReadPrints extends Job {
 	/**
 	 * What is asked for.
 	 *
-	 * @param numbers of the sheets that are wanted @param shown the one that is seen @param back whether its back is
+	 * @param numbers of the sheets that are wanted
+	 * @param bare    size of the one of a job without sheets; empty for that of its stock
+	 * @param shown   the one that is seen
+	 * @param back    whether its back is
 	 */
-	record Request(PrintOptions options, List<Integer> numbers, int shown, boolean back) {
+	record Request(PrintOptions options, List<Integer> numbers, Optional<SheetsChosen.Size> bare, int shown, boolean back) {
 	}
 
 	/** Told on the UI thread, of the newest request only. */
@@ -64,6 +68,8 @@ final class ReadPrints extends Job {
 	private final Client client;
 	private final AtomicReference<Request> latest = new AtomicReference<>();
 	private JobPrints prints;
+	/** What was asked of the sheet that a job without sheets is put on; null while it is on none. */
+	private Optional<SheetsChosen.Size> putOn;
 
 	/** @param snapshot a copy that nobody changes any more @param file where the job is; null if it is in none */
 	ReadPrints(Display display, org.frisket.model.Job snapshot, Path file, Client client) {
@@ -106,12 +112,11 @@ final class ReadPrints extends Job {
 
 	private void read(Request request, Monitor monitor) throws IOException {
 		if (prints == null) {
-			JobPrints made = JobPrints.of(snapshot, file, new JobPreparer(FontLibraries.installed()), Tolerance.DEFAULT, monitor);
-			if (snapshot.getSheets().isEmpty()) {
-				made.putOn(BareSheet.of(snapshot, Supply.ofStudio(Studio.folder()))
-						.orElseThrow(() -> new IOException(Messages.ReadPrints_noSize)));
-			}
-			prints = made;
+			prints = JobPrints.of(snapshot, file, new JobPreparer(FontLibraries.installed()), Tolerance.DEFAULT, monitor);
+		}
+		if (snapshot.getSheets().isEmpty() && !request.bare().equals(putOn)) {
+			prints.putOn(bareSheet(request.bare()));
+			putOn = request.bare();
 		}
 		if (request.shown() > 0) {
 			Face face = face(request, prints.sheet(request.shown(), request.options(), monitor), monitor);
@@ -122,6 +127,12 @@ final class ReadPrints extends Job {
 			sheets.add(prints.sheet(number, request.options(), monitor));
 		}
 		tell(request, () -> client.sheets(request, sheets, prints.problems()));
+	}
+
+	private Sheet bareSheet(Optional<SheetsChosen.Size> size) throws IOException {
+		return size.isPresent() ? BareSheet.of(snapshot, size.get().width(), size.get().height())
+				: BareSheet.of(snapshot, Supply.ofStudio(Studio.folder()))
+						.orElseThrow(() -> new IOException(Messages.ReadPrints_noSize));
 	}
 
 	private static Face face(Request request, PrintAndCut sheet, Monitor monitor) throws IOException {

@@ -1,6 +1,7 @@
 package org.frisket.ui.print.internal.output;
 
 import java.util.List;
+import java.util.Optional;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.osgi.util.NLS;
@@ -10,16 +11,23 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.frisket.export.plan.SheetChoice;
+import org.frisket.material.sizes.Format;
+import org.frisket.material.sizes.Formats;
 import org.frisket.model.Job;
 
-/** Which sheets of a job are printed and cut. */
+/** Which sheets of a job are printed and cut; of a job without sheets, how large the one is on which it is put. */
 final class SheetsChosen {
+
+	/** Of a sheet, in mm. */
+	record Size(double width, double height) {
+	}
 
 	private static final int ALL = 0;
 	private static final int NUMBERS_PX = 100;
 
 	private final Job job;
 	private final Combo which;
+	/** Of the sheets; the size of the one of a job that has none. */
 	private final Text numbers;
 
 	/** @param parent of three columns @param first number of the sheet that is chosen already; 0 for all */
@@ -38,13 +46,19 @@ final class SheetsChosen {
 		which.select(first > 0 && count > 1 ? 1 : ALL);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(which);
 		numbers = new Text(parent, SWT.BORDER);
-		numbers.setData("numbers"); //$NON-NLS-1$
-		numbers.setMessage(Messages.SheetsChosen_numbers);
-		numbers.setText(first > 0 ? Integer.toString(first) : ""); //$NON-NLS-1$
-		numbers.setEnabled(which.getSelectionIndex() != ALL);
+		if (count == 0) {
+			numbers.setData("size"); //$NON-NLS-1$
+			numbers.setMessage(Messages.SheetsChosen_size);
+			numbers.setToolTipText(Messages.SheetsChosen_sizeTip);
+		} else {
+			numbers.setData("numbers"); //$NON-NLS-1$
+			numbers.setMessage(Messages.SheetsChosen_numbers);
+			numbers.setText(first > 0 ? Integer.toString(first) : ""); //$NON-NLS-1$
+			numbers.setEnabled(which.getSelectionIndex() != ALL);
+		}
 		GridDataFactory.fillDefaults().hint(NUMBERS_PX, SWT.DEFAULT).applyTo(numbers);
 		which.addListener(SWT.Selection, event -> {
-			numbers.setEnabled(which.getSelectionIndex() != ALL);
+			numbers.setEnabled(count == 0 || which.getSelectionIndex() != ALL);
 			changed.run();
 		});
 		numbers.addListener(SWT.Modify, event -> changed.run());
@@ -55,8 +69,9 @@ final class SheetsChosen {
 	}
 
 	/**
-	 * From 1, in the order of the job; a job without sheets is put on one. @throws IllegalArgumentException if there is no such sheet; the message says
-	 * which
+	 * From 1, in the order of the job; a job without sheets is put on one.
+	 *
+	 * @throws IllegalArgumentException if there is no such sheet; the message says which
 	 */
 	List<Integer> numbers() {
 		if (job.getSheets().isEmpty()) {
@@ -64,5 +79,18 @@ final class SheetsChosen {
 		}
 		SheetChoice choice = which.getSelectionIndex() == ALL ? SheetChoice.ALL : SheetChoice.of(numbers.getText());
 		return choice.of(job).stream().map(sheet -> job.getSheets().indexOf(sheet) + 1).toList();
+	}
+
+	/**
+	 * Of the sheet of a job that has none; empty for that of its stock.
+	 *
+	 * @throws IllegalArgumentException if what was typed is no size; the message says so
+	 */
+	Optional<Size> bareSize() {
+		if (!job.getSheets().isEmpty() || numbers.getText().isBlank()) {
+			return Optional.empty();
+		}
+		Format.Sheet sheet = Formats.sheet(numbers.getText());
+		return Optional.of(new Size(sheet.width().doubleValue(), sheet.height().doubleValue()));
 	}
 }
