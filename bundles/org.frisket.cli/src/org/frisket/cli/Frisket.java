@@ -3,6 +3,9 @@ package org.frisket.cli;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Set;
 
 import org.frisket.cli.files.CleanVerb;
 import org.frisket.cli.files.ExportVerb;
@@ -13,6 +16,7 @@ import org.frisket.cli.lettering.FontsVerb;
 import org.frisket.cli.lettering.GlyphsVerb;
 import org.frisket.cli.line.Conversions;
 import org.frisket.cli.line.Refusal;
+import org.frisket.cli.line.SetOnce;
 import org.frisket.cli.line.Status;
 import org.frisket.cli.orders.OrdersVerb;
 import org.frisket.cli.print.PrintAndCutVerb;
@@ -30,6 +34,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** {@code frisket VERB}: the root of the verbs. */
 @Command(name = "frisket", description = "Carries a studio's job from wording to cut-ready sheets.", //
@@ -59,7 +64,14 @@ public final class Frisket implements Runnable {
 		line.setUsageHelpAutoWidth(true);
 		line.setCaseInsensitiveEnumValuesAllowed(true);
 		line.registerConverter(Tolerance.class, text -> new Tolerance(Conversions.positiveLength(text)));
-		line.setParameterExceptionHandler((e, args) -> refuse(e.getCommandLine(), e.getMessage() + " (see "
+		line.registerConverter(Integer.class, Conversions::whole).registerConverter(int.class, Conversions::whole);
+		line.registerConverter(Double.class, Conversions::number).registerConverter(double.class, Conversions::number);
+		line.registerConverter(LocalDate.class, Conversions::day).registerConverter(Path.class, Conversions::path);
+		line.setExecutionStrategy(parsed -> {
+			SetOnce.check(parsed);
+			return new CommandLine.RunLast().execute(parsed);
+		});
+		line.setParameterExceptionHandler((e, args) -> refuse(e.getCommandLine(), wrongUse(e) + " (see "
 				+ e.getCommandLine().getCommandSpec().qualifiedName() + " --help)"));
 		line.setExecutionExceptionHandler((e, commandLine, result) -> refuse(commandLine, reason(e)));
 		return line.execute(arguments);
@@ -71,6 +83,15 @@ public final class Frisket implements Runnable {
 			line.getCommandSpec().addOption(OptionSpec.builder("--help").usageHelp(true).description("Shows this help.").build());
 		}
 		line.getSubcommands().values().forEach(Frisket::helpEach);
+	}
+
+	private static String wrongUse(ParameterException e) {
+		Set<String> verbs = e.getCommandLine().getSubcommands().keySet();
+		if (e instanceof UnmatchedArgumentException unmatched && !unmatched.isUnknownOption() && !verbs.isEmpty()) {
+			return "there is no verb “" + unmatched.getUnmatched().get(0) + "”; there are " + String.join(", ", verbs);
+		}
+		// a slip of the library's own
+		return e.getMessage().replace("for option option", "for option");
 	}
 
 	private static int refuse(CommandLine verb, String message) {

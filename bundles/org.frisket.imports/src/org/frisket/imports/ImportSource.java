@@ -3,6 +3,7 @@ package org.frisket.imports;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
@@ -28,6 +29,9 @@ public interface ImportSource {
 
 			@Override
 			public long size() throws IOException {
+				if (Files.isDirectory(file)) {
+					throw new FileSystemException(file.toString(), null, "this is a folder");
+				}
 				return Files.size(file);
 			}
 

@@ -8,6 +8,7 @@ import java.util.concurrent.CancellationException;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.options.Option;
 import org.frisket.geometry.options.OptionValues;
+import org.frisket.model.WholeFile;
 import org.frisket.prepare.extension.Contribution;
 import org.frisket.prepare.extension.ContributionException;
 
@@ -39,8 +40,7 @@ public final class ImportTask {
 		} catch (RuntimeException | LinkageError e) {
 			throw contribution.failed(e);
 		} catch (IOException e) {
-			throw new IOException("cannot read " + source.name() + ": "
-					+ (e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage()), e);
+			throw new IOException("cannot read " + source.name() + ": " + WholeFile.reason(e), e);
 		}
 	}
 

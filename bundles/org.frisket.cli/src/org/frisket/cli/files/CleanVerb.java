@@ -12,11 +12,13 @@ import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
 import org.frisket.cli.work.Preparation;
 import org.frisket.cli.work.Targets;
+import org.frisket.geometry.Length;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.repair.RepairCourse;
 import org.frisket.imports.ImportedArt;
 import org.frisket.imports.ImportedLayer;
 import org.frisket.model.Job;
+import org.frisket.model.Jobs;
 import org.frisket.prepare.RepairSteps;
 import org.frisket.prepare.extension.ContributionException;
 
@@ -86,6 +88,11 @@ public final class CleanVerb implements Callable<Integer> {
 			layers.add(CleanedLayer.of(layer, course, tolerance));
 		}
 		Job job = CleanedJob.of(file, layers);
+		if (Jobs.elements(job).isEmpty()) {
+			throw new Refusal(file + ": " + (art.layers().stream().allMatch(layer -> layer.shapes().isEmpty())
+					? "there is nothing in it to clean"
+					: "nothing is left of it once it is cleaned to " + Length.text(tolerance.mm(), 6) + "; choose a smaller --tolerance"));
+		}
 		targets.write(job, Preparation.of(job, tolerance).prepared(), Map.of(), spec.commandLine().getErr());
 		CleanReport report = new CleanReport(file, outputs, layers, art.remarks(), pen);
 		if (json) {

@@ -89,10 +89,14 @@ final class ExportOptions {
 				}
 				return request;
 			} catch (IllegalArgumentException e) {
-				throw new Refusal("--out: " + e.getMessage()
-						+ (sheets.bench() || Files.isDirectory(output) ? ""
-								: " Say --out DIR --format " + ending(output) + ", --sheet N, or --bench for the job as it lies."));
+				throw new Refusal(e.getMessage() + (isManyIntoOne(output, job)
+						? " Say --out DIR --format " + ending(output) + ", --sheet N, or --bench for the job as it lies." : ""));
 			}
+		}
+
+		private boolean isManyIntoOne(Path output, Job job) {
+			return sheets.equals(SheetChoice.ALL) && job.getSheets().size() > 1 && !Files.isDirectory(output)
+					&& !isNewFolder(output);
 		}
 
 		private String ending(Path output) throws Refusal {
@@ -209,13 +213,17 @@ final class ExportOptions {
 						+ presets.problems().stream().map(problem -> ". " + problem).collect(Collectors.joining())));
 	}
 
+	/** Before anything is written. */
+	void checkPreset(List<HandoffRequest> requests) throws Refusal {
+		if (saved != null && requests.size() != 1) {
+			throw new Refusal("--save-preset: a preset is of one format; the command writes " + requests.size());
+		}
+	}
+
 	/** Once the files are written: what does not work is not kept. */
 	void savePreset(Chosen chosen, List<HandoffRequest> requests) throws Refusal {
 		if (saved == null) {
 			return;
-		}
-		if (requests.size() != 1) {
-			throw new Refusal("--save-preset: a preset is of one format; the command writes " + requests.size());
 		}
 		HandoffRequest request = requests.get(0);
 		Path place = request.destination().path().toAbsolutePath().normalize();

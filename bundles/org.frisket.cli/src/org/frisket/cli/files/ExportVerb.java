@@ -1,7 +1,6 @@
 package org.frisket.cli.files;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,6 +12,7 @@ import org.frisket.cli.line.OptionList;
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
 import org.frisket.cli.line.VerbOptions;
+import org.frisket.cli.work.OutputFolder;
 import org.frisket.cli.work.Preparation;
 import org.frisket.cli.work.Report;
 import org.frisket.cli.work.Targets;
@@ -26,7 +26,6 @@ import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
-import org.frisket.model.WholeFile;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
@@ -95,11 +94,12 @@ public final class ExportVerb implements Callable<Integer> {
 				requests.add(chosen.request(output, job));
 			}
 		}
+		choices.checkPreset(requests);
 		Preparation preparation = Preparation.of(job, tolerance);
 		List<HandoffPlan> plans = plans(requests, withGuests(job, preparation.prepared()), job, chosen.workshop());
 		List<Finding> findings = new ArrayList<>(preparation.findings());
 		plans.forEach(plan -> findings.addAll(plan.findings()));
-		makeFolders(requests);
+		makePlaces(requests, copies);
 		Targets.of(copies).write(job, preparation.prepared(), Map.of(), verb.err());
 		List<Path> written = new ArrayList<>(copies);
 		List<HandoffReport.Outcome> failed = new ArrayList<>();
@@ -151,15 +151,18 @@ public final class ExportVerb implements Callable<Integer> {
 		return plans;
 	}
 
-	private static void makeFolders(List<HandoffRequest> requests) throws Refusal {
+	private static void makePlaces(List<HandoffRequest> requests, List<Path> copies) throws Refusal {
+		for (Path copy : copies) {
+			OutputFolder.requirePlace(copy);
+		}
 		for (HandoffRequest request : requests) {
-			Path folder = request.destination().path();
-			if (request.destination().isFolder() && !Files.exists(folder)) {
-				try {
-					Files.createDirectory(folder);
-				} catch (IOException e) {
-					throw new Refusal("--out: “" + folder + "” cannot be made: " + WholeFile.reason(e));
-				}
+			if (!request.destination().isFolder()) {
+				OutputFolder.requirePlace(request.destination().path());
+			}
+		}
+		for (HandoffRequest request : requests) {
+			if (request.destination().isFolder()) {
+				OutputFolder.make(request.destination().path());
 			}
 		}
 	}

@@ -40,6 +40,9 @@ import picocli.CommandLine.Spec;
 		sortOptions = false)
 public final class ComposeVerb implements Callable<Integer> {
 
+	private static final List<String> OF_MATS = List.of("--corners", "--holes", "--mat-form", "--hull-reach", "--shadow",
+			"--frame", "--frame-margin", "--frame-width", "--mat-radius", "--smallest-hole");
+
 	@Spec
 	private CommandSpec spec;
 
@@ -100,6 +103,7 @@ public final class ComposeVerb implements Callable<Integer> {
 		requireGlyphs(wording, face);
 		lettering.check(face);
 		shapes.check();
+		requireUse();
 		lettering.checkLetters(wording);
 		if (stock != null) {
 			Stocks.limits(stock, null, null);
@@ -121,6 +125,20 @@ public final class ComposeVerb implements Callable<Integer> {
 		report.font(face, draw);
 		report.findings(preparation.findings());
 		return preparation.status();
+	}
+
+	/** What would be passed over in silence is refused, for somebody meant it. */
+	private void requireUse() throws Refusal {
+		if (height != null && lettering.boxHeight().isPresent()) {
+			throw new Refusal("--fit: the box decides the height; leave --height out");
+		}
+		if (mats.isEmpty()) {
+			for (String option : OF_MATS) {
+				if (spec.commandLine().getParseResult().hasMatchedOption(option)) {
+					throw new Refusal(option + ": there is no mat; give --mat too");
+				}
+			}
+		}
 	}
 
 	/** Any will do for a box that decides. */

@@ -20,6 +20,7 @@ import org.frisket.cli.work.Stocks;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.measure.RegionMeasures;
 import org.frisket.imports.Importers;
+import org.frisket.imports.job.TakenArt;
 import org.frisket.model.Job;
 import org.frisket.model.Layer;
 import org.frisket.prepare.PreparedElement;
@@ -95,7 +96,11 @@ public final class InspectVerb implements Callable<Integer> {
 
 	private Job job() throws Refusal {
 		if (Importers.forFile(file.toString()).isPresent()) {
-			return ArtFile.of(file, options).take(tolerance).job();
+			TakenArt taken = ArtFile.of(file, options).take(tolerance);
+			if (taken.isEmpty()) {
+				throw new Refusal(file + ": there is nothing in it that a job could hold");
+			}
+			return taken.job();
 		}
 		if (!options.isEmpty()) {
 			throw new Refusal("--set: there is nothing to set about “" + file + "”");

@@ -70,7 +70,9 @@ public final class FontsVerb implements Callable<Integer> {
 		Stocks.known().problems().forEach(verb.err()::println);
 		FontFitness.Ranking ranking = ranking(wording, limits);
 		if (ranking.fonts().isEmpty()) {
-			throw new Refusal("--for: no font can set it: " + String.join("; ", ranking.leftOut()));
+			throw new Refusal("--for: " + (fonts.isEmpty()
+					? "none of the %d fonts at hand can set it, such as: %s".formatted(ranking.leftOut().size(), ranking.leftOut().get(0))
+					: "no font can set it: " + String.join("; ", ranking.leftOut())));
 		}
 		PrintWriter out = verb.out();
 		if (json) {

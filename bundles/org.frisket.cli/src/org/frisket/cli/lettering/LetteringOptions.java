@@ -3,6 +3,7 @@ package org.frisket.cli.lettering;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 import org.frisket.cli.line.Conversions;
@@ -91,14 +92,11 @@ public final class LetteringOptions {
 
 	/** Refuses what cannot be read, and what does not go together. */
 	public void check(FontFace face) throws Refusal {
-		try {
-			FeatureList.parse(features);
-			requireAxes(face);
-			if (lineSpace != null) {
-				lineSpacing(1);
-			}
-		} catch (IllegalArgumentException e) {
-			throw new Refusal(e.getMessage());
+		require("--features", () -> FeatureList.parse(features));
+		require("--axis", this::settings);
+		requireAxes(face);
+		if (lineSpace != null) {
+			require("--line-space", () -> lineSpacing(1));
 		}
 		if (inside && arc == null) {
 			throw new Refusal("--inside: there is no circle; give --arc too");
@@ -117,6 +115,14 @@ public final class LetteringOptions {
 		}
 		if (centreline && hatch != null) {
 			throw new Refusal("--centreline: not together with --hatch");
+		}
+	}
+
+	private static void require(String option, Supplier<?> reading) throws Refusal {
+		try {
+			reading.get();
+		} catch (IllegalArgumentException e) {
+			throw new Refusal(option + ": " + e.getMessage());
 		}
 	}
 

@@ -1,5 +1,9 @@
 package org.frisket.cli.line;
 
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -79,6 +83,45 @@ public final class Conversions {
 			}
 			String unit = form.group(2).isEmpty() ? form.group(4) : form.group(2);
 			return new Box(positiveLength(form.group(1) + unit), positiveLength(form.group(3) + form.group(4)));
+		}
+	}
+
+	/** A whole number. */
+	public static int whole(String text) {
+		try {
+			return Integer.parseInt(text.strip());
+		} catch (NumberFormatException e) {
+			throw new TypeConversionException("“" + text + "” is not a whole number up to " + Integer.MAX_VALUE);
+		}
+	}
+
+	/** A number with or without decimals; none that is beyond all bounds. */
+	public static double number(String text) {
+		if (text.strip().matches("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,3})?")) {
+			double value = Double.parseDouble(text.strip());
+			if (Double.isFinite(value)) {
+				return value;
+			}
+		}
+		throw new TypeConversionException("“" + text + "” is not a number");
+	}
+
+	/** A day of the calendar. */
+	public static LocalDate day(String text) {
+		try {
+			return LocalDate.parse(text.strip());
+		} catch (DateTimeParseException e) {
+			throw new TypeConversionException("“" + text + "” is not a day; write it like 2027-03-01");
+		}
+	}
+
+	/** A file or a folder. */
+	public static Path path(String text) {
+		try {
+			return Path.of(text);
+		} catch (InvalidPathException e) {
+			throw new TypeConversionException("“" + text.replaceAll("\\p{Cntrl}", "?") + "” cannot be the name of a file: "
+					+ e.getReason());
 		}
 	}
 

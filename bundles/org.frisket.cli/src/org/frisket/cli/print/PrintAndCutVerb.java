@@ -1,7 +1,6 @@
 package org.frisket.cli.print;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +14,7 @@ import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
 import org.frisket.cli.line.VerbOptions;
 import org.frisket.cli.sheets.SheetConversion;
+import org.frisket.cli.work.OutputFolder;
 import org.frisket.cli.work.Preparation;
 import org.frisket.editing.SetMarks;
 import org.frisket.export.Exporter;
@@ -27,7 +27,6 @@ import org.frisket.geometry.Tolerance;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
 import org.frisket.model.Sheet;
-import org.frisket.model.WholeFile;
 import org.frisket.prepare.extension.Contribution;
 import org.frisket.prepare.extension.ContributionException;
 import org.frisket.print.marks.MarkPlan;
@@ -219,11 +218,7 @@ public final class PrintAndCutVerb implements Callable<Integer> {
 
 	private void write(List<PrintAndCut> sheets, List<String> names, Contribution<Exporter> exporter, PrintAndCutReport report)
 			throws Refusal {
-		try {
-			Files.createDirectories(folder);
-		} catch (IOException e) {
-			throw new Refusal("--out: “" + folder + "” cannot be made: " + WholeFile.reason(e));
-		}
+		OutputFolder.makeAll(folder);
 		List<Path> bases = names.stream().map(folder::resolve).toList();
 		try {
 			new WholeSet(sheets, bases, exporter).write(settings, new StudioWorkshop(Studio.folder(), machine), RunChoices.plain(),

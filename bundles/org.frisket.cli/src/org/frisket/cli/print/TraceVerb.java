@@ -1,5 +1,6 @@
 package org.frisket.cli.print;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -129,6 +130,9 @@ public final class TraceVerb implements Callable<Integer> {
 		if (page < 1) {
 			throw new Refusal("--page: pages count from 1");
 		}
+		if (Files.isDirectory(art)) {
+			throw new Refusal("“" + art + "”: this is a folder");
+		}
 		PictureFile picture = PictureFile.of(art, page);
 		return dpi != null && Resolution.isSound(dpi) ? picture.drawnAt(dpi) : width != null ? picture.drawnFor(width) : picture;
 	}
@@ -158,12 +162,20 @@ public final class TraceVerb implements Callable<Integer> {
 		case "fill" -> HoleRule.FILL;
 		default -> throw new Refusal("--holes: “" + holes + "” is not one of auto, keep, fill");
 		};
+		requirePercent("--tolerance", difference);
+		requirePercent("--shadow", shadow);
 		double pixel = Math.min(resolution.pixelWidth(), resolution.pixelHeight());
 		try {
 			return new ContourOptions(background.backdrop(), difference, shadow, specks, 0, rule, smoothing, offset, one,
 					deviation == null ? ContourOptions.USUAL.deviation() : deviation / pixel);
 		} catch (IllegalArgumentException e) {
 			throw new Refusal("out of range: " + e.getMessage());
+		}
+	}
+
+	private static void requirePercent(String option, double value) throws Refusal {
+		if (!(value >= 0 && value <= 100)) {
+			throw new Refusal(option + ": " + value + " is not between 0 and 100");
 		}
 	}
 

@@ -15,6 +15,7 @@ import org.frisket.cli.line.Status;
 import org.frisket.cli.line.VerbOptions;
 import org.frisket.cli.work.Preparation;
 import org.frisket.cli.work.Report;
+import org.frisket.cli.work.WholeFiles;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.options.Option;
@@ -160,11 +161,14 @@ public final class RunVerb implements Callable<Integer> {
 				runs.add(worked(number, Load.of(each), each.findings(), workshop, choices, hour));
 			}
 		}
-		write(runs);
+		List<Path> written = write(runs);
 		if (keepRate) {
 			keep(hour.orElseThrow());
 		}
 		answer(runs, preparation, guests.problems(), hour);
+		if (!json) {
+			written.forEach(each -> verb.out().println("wrote " + each));
+		}
 		boolean blocked = preparation.status() == Status.BLOCKED || runs.stream().anyMatch(SheetRun::isBlocked);
 		return blocked ? Status.BLOCKED : Status.DONE;
 	}
@@ -194,17 +198,22 @@ public final class RunVerb implements Callable<Integer> {
 		return new SheetRun(number, load, run, Costing.of(run, load, workshop, hour), laid);
 	}
 
-	private void write(List<SheetRun> runs) throws Refusal {
-		if (output == null) {
-			return;
+	/** @return the files that were asked for */
+	private List<Path> write(List<SheetRun> runs) throws Refusal {
+		WholeFiles files = new WholeFiles();
+		if (output != null) {
+			runs.forEach(run -> files.add(runs.size() == 1 ? output : numbered(output, run.number()),
+					file -> write(run, file)));
 		}
-		for (SheetRun run : runs) {
-			try {
-				WholeFile.write(out -> RunSheet.write(run.run(), run.load().content(), run.cost(), out),
-						runs.size() == 1 ? output : numbered(output, run.number()));
-			} catch (IOException e) {
-				throw new Refusal("--out: " + WholeFile.reason(e));
-			}
+		files.write();
+		return files.targets();
+	}
+
+	private static void write(SheetRun run, Path file) throws IOException {
+		try {
+			WholeFile.write(out -> RunSheet.write(run.run(), run.load().content(), run.cost(), out), file);
+		} catch (IOException e) {
+			throw new IOException("cannot write " + file + ": " + WholeFile.reason(e), e);
 		}
 	}
 

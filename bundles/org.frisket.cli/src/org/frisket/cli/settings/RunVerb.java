@@ -19,7 +19,6 @@ import org.frisket.material.tools.Tool;
 import org.frisket.material.trials.BladeWear;
 import org.frisket.material.trials.Reorder;
 import org.frisket.material.trials.Run;
-import org.frisket.material.trials.Settings;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -59,11 +58,11 @@ final class RunVerb extends VerbGroup {
 		public Integer call() throws Refusal {
 			verb.chooseStudio();
 			work.stock();
-			Settings how = values.settings();
-			WorkedJob worked = WorkedJob.of(job, work, how.passes(), length);
+			WorkedJob worked = WorkedJob.of(job, work, values.passes(), length);
 			List<String> lines = SettingsDesk.change(settings -> {
 				String id = Numbering.next("run", settings.runs().stream().map(Run::id).toList());
-				settings.add(new Run(id, Instant.now(), worked.id(), work.stock(), work.setup(settings), how,
+				settings.add(new Run(id, Instant.now(), worked.id(), work.stock(), work.setup(settings),
+						values.settings(work.machine(settings)),
 						SettingsTrialVerb.verdict(verdict), worked.mm() / 1000, remark));
 				Tool tool = work.tool(settings);
 				return BladeWear.warning(tool, 0, 1).map(warning -> List.of(id, "caution: " + warning))

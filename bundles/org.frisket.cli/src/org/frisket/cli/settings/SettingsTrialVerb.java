@@ -13,6 +13,8 @@ import org.frisket.cli.line.VerbGroup;
 import org.frisket.cli.line.VerbOptions;
 import org.frisket.material.desk.Numbering;
 import org.frisket.material.tools.Edge;
+import org.frisket.material.tools.Machine;
+import org.frisket.material.tools.NativeScale;
 import org.frisket.material.trials.Settings;
 import org.frisket.material.trials.Trial;
 import org.frisket.material.trials.Verdict;
@@ -46,8 +48,26 @@ final class SettingsTrialVerb extends VerbGroup {
 		@Option(names = "--passes", paramLabel = "N", defaultValue = "1", description = "Default ${DEFAULT-VALUE}.")
 		private int passes;
 
-		Settings settings() {
-			return new Settings(exposure == null ? 0 : exposure, pressure, speed, passes);
+		int passes() throws Refusal {
+			if (passes < 1) {
+				throw new Refusal("--passes: 1 at least");
+			}
+			return passes;
+		}
+
+		/** Advice rests on them: what the machine cannot be set to is refused. */
+		Settings settings(Machine machine) throws Refusal {
+			return new Settings(exposure == null ? 0 : exposure, on("--pressure", machine.pressure(), pressure),
+					on("--speed", machine.speed(), speed), passes());
+		}
+
+		private static double on(String option, NativeScale scale, double value) throws Refusal {
+			if (!(value >= scale.least() && value <= scale.most())) {
+				throw new Refusal("%s: %s is not between %s and %s %s, which the machine can be set to".formatted(option,
+						SettingsText.plain(value), SettingsText.plain(scale.least()), SettingsText.plain(scale.most()),
+						scale.unit()));
+			}
+			return value;
 		}
 	}
 
@@ -76,7 +96,7 @@ final class SettingsTrialVerb extends VerbGroup {
 			String id = SettingsDesk.change(settings -> {
 				List<String> ids = settings.trials().stream().map(Trial::id).toList();
 				Trial trial = new Trial(Numbering.next("trial", ids), day == null ? LocalDate.now() : day, work.stock(),
-						work.setup(settings), values.settings(), verdict(verdict),
+						work.setup(settings), values.settings(work.machine(settings)), verdict(verdict),
 						work.tool(settings).edge().map(Edge::share).orElse(0.0), "");
 				settings.add(trial);
 				return trial.id();

@@ -1,7 +1,9 @@
 package org.frisket.cli.settings;
 
+import java.util.Arrays;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
@@ -39,7 +41,8 @@ final class ToolVerb extends VerbGroup {
 		@Override
 		public Integer call() throws Refusal {
 			verb.chooseStudio();
-			ToolKind of = ToolKind.of(kind).orElseThrow(() -> new Refusal("--kind: there is no “" + kind + "”"));
+			ToolKind of = ToolKind.of(kind).orElseThrow(() -> new Refusal("--kind: “" + kind + "” is not one of "
+					+ Arrays.stream(ToolKind.values()).map(ToolKind::word).collect(Collectors.joining(", "))));
 			SettingsDesk.change(settings -> {
 				settings.save(ToolOptions.tool(of, id, values));
 				return null;

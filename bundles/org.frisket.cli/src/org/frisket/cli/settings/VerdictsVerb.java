@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 
@@ -68,6 +70,7 @@ final class VerdictsVerb implements Callable<Integer> {
 
 	private Map<CellPlace, Verdict> verdicts(TestSheet sheet) throws Refusal {
 		Map<CellPlace, Verdict> verdicts = new TreeMap<>();
+		Set<CellPlace> judged = new HashSet<>();
 		for (String text : cells) {
 			int equals = text.indexOf('=');
 			if (equals < 1) {
@@ -78,7 +81,11 @@ final class VerdictsVerb implements Callable<Integer> {
 				sheet.places().stream().filter(place -> sheet.verdict(place).isEmpty())
 						.forEach(place -> verdicts.putIfAbsent(place, verdict));
 			} else {
-				verdicts.put(sheet.place(text.substring(0, equals)), verdict);
+				CellPlace place = sheet.place(text.substring(0, equals));
+				if (!judged.add(place)) {
+					throw new Refusal("cell " + place + " is judged twice");
+				}
+				verdicts.put(place, verdict);
 			}
 		}
 		return verdicts;

@@ -47,6 +47,9 @@ final class WorkOptions {
 	@Option(names = "--machine", paramLabel = "ID", description = "One of the studio's machines (default one with settings in percent).")
 	private String machine;
 
+	/** Of g/m² and of wear: what is beyond it is a slip of the finger. */
+	private static final int MOST = 9_999;
+
 	/** Looked up once. */
 	private StockFacts facts;
 
@@ -72,10 +75,18 @@ final class WorkOptions {
 			throw new Refusal(stock.isEmpty() ? "--family: say which kind of stock, or with --stock which one of the shelf"
 					: "--stock: there is no “" + stock + "” on the shelf; say its kind with --family");
 		}
+		requireMeasure("--grammage", grammage);
+		requireMeasure("--abrasion", abrasion);
 		return new StockFacts(stock, family != null ? family : shelved.get().family(),
 				grammage != null ? grammage : shelved.map(StockFacts::grammage).orElse(0.0),
 				caliper != null ? caliper : shelved.map(StockFacts::caliperMm).orElse(0.0),
 				abrasion != null ? abrasion : shelved.map(StockFacts::abrasion).orElse(1.0));
+	}
+
+	private static void requireMeasure(String option, Double value) throws Refusal {
+		if (value != null && !(value >= 0 && value <= MOST)) {
+			throw new Refusal("%s: %s is not between 0 and %d".formatted(option, value, MOST));
+		}
 	}
 
 	OperationKind operation() throws Refusal {

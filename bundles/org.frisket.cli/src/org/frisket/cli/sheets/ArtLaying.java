@@ -38,7 +38,7 @@ record ArtLaying(Path file, LayingOptions options, Map<String, String> settings,
 			targets.write(job, new JobPreparer(FontLibraries.installed()).prepare(job, Tolerance.DEFAULT, Monitor.NONE),
 					Map.of(), notes);
 		}
-		LayoutReport report = new LayoutReport(layout, took, options.seed());
+		LayoutReport report = new LayoutReport(layout, took, options.seed(), outputs);
 		if (json) {
 			out.println(report.json());
 		} else {

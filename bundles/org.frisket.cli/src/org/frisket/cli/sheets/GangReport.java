@@ -1,6 +1,7 @@
 package org.frisket.cli.sheets;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -25,7 +26,7 @@ import com.google.gson.JsonObject;
  * @param kept    ids of the leftovers that offcuts were kept as, by the number of the sheet
  */
 record GangReport(Map<String, Job> jobs, SheetPlan plan, List<LaidSheet> sheets, List<Optional<Bounds>> offcuts,
-		Map<Integer, String> kept, double seconds, long seed) {
+		Map<Integer, String> kept, double seconds, long seed, List<Path> written) {
 
 	private static final double PERCENT = 100;
 
@@ -40,6 +41,7 @@ record GangReport(Map<String, Job> jobs, SheetPlan plan, List<LaidSheet> sheets,
 					sheet.getLeftover() == null ? "" : ", " + sheet.getLeftover(), sheet.getWidth(), sheet.getHeight(),
 					count(sheets.get(i).parts().size(), "part"), PERCENT * sheets.get(i).utilisation(), offcut(i));
 		}
+		written.forEach(file -> out.println("wrote " + file));
 		plan.left().forEach(left -> out.println(left.message()));
 	}
 
@@ -75,6 +77,7 @@ record GangReport(Map<String, Job> jobs, SheetPlan plan, List<LaidSheet> sheets,
 		json.add("left", left);
 		json.addProperty("seconds", seconds);
 		json.addProperty("seed", seed);
+		json.add("output", Json.GSON.toJsonTree(written.stream().map(Path::toString).toList()));
 		return Json.text(json);
 	}
 

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.frisket.cli.line.Refusal;
@@ -16,6 +17,7 @@ import org.frisket.cli.line.Status;
 import org.frisket.cli.work.Preparation;
 import org.frisket.cli.work.Stocks;
 import org.frisket.cli.work.Targets;
+import org.frisket.cli.work.WholeFiles;
 import org.frisket.editing.LaySheets;
 import org.frisket.editing.SetLayerStock;
 import org.frisket.geometry.Bounds;
@@ -69,17 +71,23 @@ record JobLaying(List<Path> files, LayingOptions options, Ways ways, Map<String,
 		Budget budget = options.budget(choices.seed());
 		Map<String, PreparedJob> prepared = prepared(jobs);
 		SheetPlan plan = plan(host, prepared, choices, budget);
+		if (plan.parts() == 0 && plan.left().isEmpty()) {
+			throw new Refusal(files.stream().map(Path::toString).collect(Collectors.joining(", "))
+					+ ": there is no part in it to lay; nothing of it is cut, creased, perforated or drawn");
+		}
 		new LaySheets(host, plan.toSheets(), guests, choices.toLaying()).apply();
 		List<LaidSheet> sheets = LaidSheets.of(host, prepared, Tolerance.DEFAULT, Monitor.NONE);
 		List<Optional<Bounds>> offcuts = new ArrayList<>();
 		sheets.forEach(sheet -> offcuts.add(Offcuts.largest(sheet, Tolerance.DEFAULT, Monitor.NONE)));
 		double took = (System.nanoTime() - begun) / 1e9;
-		Targets.of(jobFiles).write(host, prepared.get(host.getId()), Map.of(), notes);
-		for (Path other : others) {
-			new SheetFiles(sheets, settings).write(other);
-		}
+		WholeFiles written = new WholeFiles();
+		Targets ofJob = Targets.of(jobFiles);
+		ofJob.addTo(written, host, prepared.get(host.getId()), Map.of());
+		others.forEach(other -> new SheetFiles(sheets, settings).addTo(written, other));
+		written.write();
+		ofJob.keepFonts(host, notes);
 		Map<Integer, String> kept = ways.keepOffcuts() ? keep(sheets, offcuts) : Map.of();
-		GangReport report = new GangReport(jobs, plan, sheets, offcuts, kept, took, choices.seed());
+		GangReport report = new GangReport(jobs, plan, sheets, offcuts, kept, took, choices.seed(), written.targets());
 		if (json) {
 			out.println(report.json());
 		} else {

@@ -1,6 +1,8 @@
 package org.frisket.cli.sheets;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 
 import org.frisket.cli.line.Json;
@@ -11,7 +13,7 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 
 /** What a layout came to. */
-record LayoutReport(Layout layout, double seconds, long seed) {
+record LayoutReport(Layout layout, double seconds, long seed, List<Path> written) {
 
 	private static final double PERCENT = 100;
 
@@ -25,6 +27,7 @@ record LayoutReport(Layout layout, double seconds, long seed) {
 						: String.format(Locale.ROOT, "%s, %.2f mm of the last", count(layout.sheets().size(), "sheet"),
 								layout.usedLength()),
 				PERCENT * layout.utilisation(), seconds);
+		written.forEach(file -> out.println("wrote " + file));
 		for (Part part : layout.left()) {
 			out.printf("no place for %d of “%s”, %s%n", part.quantity(), part.id(), size(part));
 		}
@@ -61,6 +64,7 @@ record LayoutReport(Layout layout, double seconds, long seed) {
 			left.add(one);
 		}
 		json.add("left", left);
+		json.add("output", Json.GSON.toJsonTree(written.stream().map(Path::toString).toList()));
 		return Json.text(json);
 	}
 }

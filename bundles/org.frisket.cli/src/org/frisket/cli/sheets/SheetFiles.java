@@ -1,19 +1,16 @@
 package org.frisket.cli.sheets;
 
-import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-import org.frisket.cli.line.Refusal;
+import org.frisket.cli.work.WholeFiles;
 import org.frisket.export.ExportTask;
 import org.frisket.export.Exporter;
 import org.frisket.export.Exporters;
 import org.frisket.export.Handoff;
 import org.frisket.geometry.Monitor;
 import org.frisket.prepare.extension.Contribution;
-import org.frisket.prepare.extension.ContributionException;
 import org.frisket.run.Workshop;
 import org.frisket.sheets.LaidSheet;
 import org.frisket.toolpath.RunChoices;
@@ -22,20 +19,13 @@ import org.frisket.toolpath.RunChoices;
 record SheetFiles(List<LaidSheet> sheets, Map<String, String> options) {
 
 	/** @param target of a format there is */
-	List<Path> write(Path target) throws Refusal {
+	void addTo(WholeFiles files, Path target) {
 		Contribution<Exporter> exporter = Exporters.forFile(target.getFileName().toString()).orElseThrow();
-		List<Path> written = new ArrayList<>();
 		for (int i = 0; i < sheets.size(); i++) {
-			Path file = sheets.size() == 1 ? target : numbered(target, i + 1);
-			try {
-				new ExportTask(exporter).write(Handoff.of(sheets.get(i), Workshop.plain(), RunChoices.plain()), options,
-						Monitor.NONE, file);
-			} catch (IOException | ContributionException | IllegalArgumentException e) {
-				throw new Refusal(e);
-			}
-			written.add(file);
+			Handoff sheet = Handoff.of(sheets.get(i), Workshop.plain(), RunChoices.plain());
+			files.add(sheets.size() == 1 ? target : numbered(target, i + 1),
+					file -> new ExportTask(exporter).write(sheet, options, Monitor.NONE, file));
 		}
-		return written;
 	}
 
 	private static Path numbered(Path target, int number) {

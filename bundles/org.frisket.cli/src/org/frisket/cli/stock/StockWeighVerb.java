@@ -58,6 +58,9 @@ final class StockWeighVerb implements Callable<Integer> {
 	public Integer call() throws Refusal {
 		PrintWriter out = spec.commandLine().getOut();
 		try {
+			if (Formats.parse(size) instanceof Format.Roll) {
+				throw new Refusal("--size: a roll cannot be weighed; cut a sheet off it and say how large that is, such as 300x400mm");
+			}
 			Format.Sheet sheet = Formats.sheet(size);
 			Mass shown = Mass.parse(mass);
 			BigDecimal grammage = new Pack(sheet.width(), sheet.height(), sheets).grammage(shown);

@@ -1,6 +1,7 @@
 package org.frisket.cli.work;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -62,6 +63,9 @@ public record Preparation(PreparedJob prepared, List<Finding> findings, Map<Prep
 	}
 
 	public static Job load(Path file) throws Refusal {
+		if (Files.isDirectory(file)) {
+			throw new Refusal(file + ": this is a folder");
+		}
 		try {
 			return JobFile.load(file);
 		} catch (IOException e) {

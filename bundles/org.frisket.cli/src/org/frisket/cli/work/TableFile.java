@@ -17,6 +17,9 @@ public record TableFile(Path file) {
 	private static final long LARGEST = 256L << 20;
 
 	public byte[] bytes() throws Refusal {
+		if (Files.isDirectory(file)) {
+			throw new Refusal(file + ": this is a folder");
+		}
 		try {
 			if (Files.size(file) > LARGEST) {
 				throw new Refusal(file + ": it is larger than " + (LARGEST >> 20) + " MB");

@@ -1,6 +1,5 @@
 package org.frisket.cli.work;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -22,7 +21,6 @@ import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobFonts;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.extension.Contribution;
-import org.frisket.prepare.extension.ContributionException;
 import org.frisket.prepare.pictures.LinkedPictures;
 import org.frisket.studio.Studio;
 
@@ -68,21 +66,28 @@ public final class Targets {
 	 * @param notes   for what went wrong without keeping anything from being written
 	 */
 	public void write(Job job, PreparedJob prepared, Map<String, String> options, PrintWriter notes) throws Refusal {
-		for (Map.Entry<Path, Optional<Contribution<Exporter>>> target : targets.entrySet()) {
-			try {
-				if (target.getValue().isEmpty()) {
-					JobFile.save(LinkedPictures.at(job, target.getKey()), target.getKey());
-					keepFonts(job, notes);
-				} else {
-					new ExportTask(target.getValue().get()).write(Handoff.of(prepared), options, Monitor.NONE, target.getKey());
-				}
-			} catch (IOException | ContributionException | IllegalArgumentException e) {
-				throw new Refusal(e);
-			}
+		WholeFiles files = new WholeFiles();
+		addTo(files, job, prepared, options);
+		files.write();
+		keepFonts(job, notes);
+	}
+
+	/** Adds them to what is written together; fonts are kept by {@link #keepFonts}. */
+	public void addTo(WholeFiles files, Job job, PreparedJob prepared, Map<String, String> options) {
+		targets.forEach((target, exporter) -> files.add(target, exporter.<WholeFiles.Maker>map(
+				each -> file -> new ExportTask(each).write(Handoff.of(prepared), options, Monitor.NONE, file))
+				// links of a job lead from where it is for, wherever it is made
+				.orElse(file -> JobFile.save(LinkedPictures.at(job, target), file))));
+	}
+
+	/** Keeps the fonts of a job that was written, so that a reorder is set in them. */
+	public void keepFonts(Job job, PrintWriter notes) {
+		if (targets.values().stream().anyMatch(Optional::isEmpty)) {
+			tellNotKept(job, notes);
 		}
 	}
 
-	private static void keepFonts(Job job, PrintWriter notes) {
+	private static void tellNotKept(Job job, PrintWriter notes) {
 		for (JobFonts.NotKept each : JobFonts.keep(job, FontLibraries.installed(), Studio.folder()).failed()) {
 			notes.println("The font %s was not kept for reorders in %s: %s".formatted(each.font(), each.folder(),
 					each.reason()));

@@ -194,6 +194,11 @@ public final class NoFit {
 		return -1;
 	}
 
+	/** About how much memory it takes, once depths were asked for too. */
+	long bytes() {
+		return 16L * Double.BYTES * edges.size() + 2L * Integer.BYTES * (start.length + covering.length);
+	}
+
 	/** Whether the parts overlap there; quicker than how deep. */
 	public boolean overlap(double dx, double dy) {
 		return overlapping(dx, dy) >= 0;

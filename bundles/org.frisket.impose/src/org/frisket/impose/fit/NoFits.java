@@ -1,18 +1,26 @@
 package org.frisket.impose.fit;
 
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.LongAdder;
 
 import org.frisket.impose.shape.Solid;
 
 /**
- * The fields of all pairs of shapes that were asked for, each made once. How the two are turned against each other
+ * The fields of all pairs of shapes that were asked for, each made once, unless there are more than memory holds: then
+ * they are made again when they are asked for again, and are the same. How the two are turned against each other
  * counts, not how the first lies.
  */
 public final class NoFits {
 
+	/** The screen and its pictures need some too. */
+	private static final int PART_OF_MEMORY = 4;
+
 	private final Solid[] shapes;
 	private final int turns;
 	private final double slack;
+	/** In bytes. */
+	private final long room;
+	private final LongAdder used = new LongAdder();
 	/** By first, second and turn, as an index. */
 	private final ConcurrentHashMap<Long, NoFit> fields = new ConcurrentHashMap<>();
 
@@ -21,6 +29,12 @@ public final class NoFits {
 	 * @param slack by how much more than touching parts keep apart
 	 */
 	public NoFits(Solid[] shapes, int turns, double slack) {
+		this(shapes, turns, slack, Runtime.getRuntime().maxMemory() / PART_OF_MEMORY);
+	}
+
+	/** @param room for fields, in bytes */
+	NoFits(Solid[] shapes, int turns, double slack, long room) {
+		this.room = room;
 		this.shapes = shapes.clone();
 		this.turns = turns;
 		this.slack = slack;
@@ -30,10 +44,19 @@ public final class NoFits {
 	public NoFit of(int first, int second, int turn) {
 		long key = ((long) first * shapes.length + second) * turns + turn;
 		NoFit field = fields.get(key);
-		return field != null ? field : fields.computeIfAbsent(key, k -> make(first, second, turn));
+		if (field != null) {
+			return field;
+		}
+		if (used.sum() > room) {
+			used.reset();
+			fields.clear();
+		}
+		return fields.computeIfAbsent(key, k -> make(first, second, turn));
 	}
 
 	private NoFit make(int first, int second, int turn) {
-		return new NoFit(shapes[first], shapes[second].turned(Turns.cos(turn, turns), Turns.sin(turn, turns)), slack);
+		NoFit made = new NoFit(shapes[first], shapes[second].turned(Turns.cos(turn, turns), Turns.sin(turn, turns)), slack);
+		used.add(made.bytes());
+		return made;
 	}
 }

@@ -32,7 +32,7 @@ final class LetterBody {
 		List<Shape.Remark> remarks = new ArrayList<>();
 		Region body = emboldened(clean.region(), wording, tolerance, monitor);
 		if (body.isEmpty() && !clean.region().isEmpty()) {
-			remarks.add(new Shape.Remark("letters-vanished", Severity.CAUTION, clean.region().bounds().centre(),
+			remarks.add(new Shape.Remark("letters-vanished", Severity.BLOCKING, clean.region().bounds().centre(),
 					Messages.LetterBody_vanished,
 					Messages.LetterBody_vanishedCure));
 		}

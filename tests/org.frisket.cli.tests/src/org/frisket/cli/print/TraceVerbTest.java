@@ -219,7 +219,7 @@ class TraceVerbTest {
 		assertRefused("there is no such file", folder.resolve("none.png"));
 		assertRefused("damaged", broken());
 		assertRefused("has the colour of its background, #f4f0e6", seal(), "--tolerance", "100");
-		assertRefused("out of range", seal(), "--tolerance", "101");
+		assertRefused("--tolerance: 101.0 is not between 0 and 100", seal(), "--tolerance", "101");
 		assertRefused("out of range", seal(), "--specks=-1mm");
 		assertRefused("not one of auto, keep, fill", seal(), "--holes", "some");
 		assertRefused("is no background", seal(), "--background", "white");

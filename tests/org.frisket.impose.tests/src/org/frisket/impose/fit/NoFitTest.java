@@ -1,6 +1,8 @@
 package org.frisket.impose.fit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -31,6 +33,28 @@ class NoFitTest {
 		field.clear(-7, 2, way);
 		assertEquals(-3, way[0], 1e-12);
 		assertEquals(0, way[1], 1e-12);
+	}
+
+	/** What was let go of for want of room is made again, and says the same. */
+	@Test
+	void fieldsThatFindNoRoomAreMadeAgain() {
+		SplittableRandom random = new SplittableRandom(8);
+		Solid[] shapes = new Solid[6];
+		for (int i = 0; i < shapes.length; i++) {
+			shapes[i] = Solid.of(List.of(figure(random)));
+		}
+		NoFits plenty = new NoFits(shapes, 4, 0, Long.MAX_VALUE);
+		NoFits tight = new NoFits(shapes, 4, 0, 1);
+		NoFit first = tight.of(0, 1, 2);
+		for (int i = 0; i < shapes.length; i++) {
+			for (int j = i; j < shapes.length; j++) {
+				double dx = 40 * random.nextDouble();
+				double dy = 40 * random.nextDouble();
+				assertEquals(plenty.of(i, j, 2).depth(dx, dy), tight.of(i, j, 2).depth(dx, dy));
+			}
+		}
+		assertNotSame(first, tight.of(0, 1, 2));
+		assertSame(plenty.of(0, 1, 2), plenty.of(0, 1, 2));
 	}
 
 	@Test

@@ -141,6 +141,28 @@ class ChecksTest {
 		assertEquals(List.of(), findings());
 	}
 
+	/** A step that says itself why there is nothing is not said over again, and what is hidden is nobody's business. */
+	@Test
+	void anElementOfWhichNothingIsLeftBlocks() {
+		Wording tiny = wording(layer, "Harbour Lane", "Liberation Sans", 0.001, OperationKind.CUT);
+		Finding gone = only("nothing-left");
+		assertEquals(Severity.BLOCKING, gone.severity());
+		assertEquals(tiny.getId(), gone.element());
+		tiny.setHeight(40);
+		assertEquals(Set.of(), kinds());
+		tiny.setEmbolden(-20);
+		assertEquals(Set.of("letters-vanished"), kinds());
+		assertEquals(Severity.BLOCKING, only("letters-vanished").severity());
+		tiny.setEmbolden(0);
+		tiny.setText("");
+		assertEquals(List.of(), findings("nothing-left"));
+		Outline speck = cut("M0 0V0.001H0.001V0Z");
+		speck.setName("speck");
+		assertEquals(speck.getId(), only("nothing-left").element());
+		speck.setVisible(false);
+		assertEquals(List.of(), findings("nothing-left"));
+	}
+
 	@Test
 	void crossingOutlineIsNoted() {
 		cut("M0 0V20L20 0V20Z");

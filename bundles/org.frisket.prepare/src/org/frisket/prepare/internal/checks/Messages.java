@@ -54,6 +54,8 @@ final class Messages extends NLS {
 	public static String StockCheck_unknownCure;
 	public static String ThinStrokeCheck_thin;
 	public static String ThinStrokeCheck_thinCure;
+	public static String VanishedCheck_gone;
+	public static String VanishedCheck_goneCure;
 
 	static {
 		initializeMessages("org.frisket.prepare.internal.checks.messages", Messages.class);
