@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 
@@ -23,7 +24,6 @@ import org.frisket.model.Wording;
 import org.frisket.ui.bench.internal.editor.EditCommand;
 import org.frisket.ui.bench.internal.grips.FlowGrip;
 import org.frisket.ui.bench.internal.parts.Selection;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -33,21 +33,16 @@ class FlowGripUiTest extends OpenBench {
 	private final WordingJob words = new WordingJob();
 	private Wording wording;
 
-	@BeforeEach
-	void openWords() throws Exception {
-		page().closeAllEditors(false);
-		bench = open(words.save(folder.resolve("flow.frjob")));
-		wording = (Wording) element(words.first);
-		worked();
-		listen(bench);
-		Selection.select(bench.viewer(), List.of(wording));
-		Screen.settle();
+	@Override
+	protected Path jobFile() throws IOException {
+		return words.save(folder.resolve("flow.frjob"));
 	}
 
-	/** One that fails must not leave the button down for the next. */
-	@AfterEach
-	void letGo() {
-		Screen.releaseButton();
+	@BeforeEach
+	void selectWords() {
+		wording = (Wording) element(words.first);
+		Selection.select(bench.viewer(), List.of(wording));
+		Screen.settle();
 	}
 
 	private void worked() {

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,12 +26,13 @@ class LivePictureUiTest extends OpenBench {
 	private final List<JobPicture> pictures = new ArrayList<>();
 	private Wording wording;
 
+	@Override
+	protected Path jobFile() throws IOException {
+		return words.save(folder.resolve("words.frjob"));
+	}
+
 	@BeforeEach
-	void openWords() throws Exception {
-		page().closeAllEditors(false);
-		bench = open(words.save(folder.resolve("words.frjob")));
-		Screen.waitUntil("the job is worked through", bench::isUpToDate);
-		listen(bench);
+	void editWords() {
 		wording = (Wording) element(words.first);
 		bench.typing().edit(wording);
 		Screen.waitUntil("the caret has its place", bench::isUpToDate);

@@ -27,14 +27,15 @@ class PenUiTest extends OpenBench {
 
 	private String first;
 
-	@BeforeEach
-	void takePen() throws Exception {
+	@Override
+	protected Path jobFile() throws IOException {
 		Path empty = folder.resolve("empty.frjob");
 		JobFile.save(Jobs.create("empty", "Empty"), empty);
-		page().closeAllEditors(false);
-		bench = open(empty);
-		Screen.waitUntil("the empty job is shown", bench::isUpToDate);
-		listen(bench);
+		return empty;
+	}
+
+	@BeforeEach
+	void takePen() throws Exception {
 		first = text(job());
 		press("ctrl+b", "8");
 		assertTrue(pen().drawn().isEmpty());

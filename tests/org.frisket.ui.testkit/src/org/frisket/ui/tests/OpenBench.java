@@ -44,10 +44,15 @@ abstract class OpenBench {
 	protected void openSample() throws Exception {
 		bringToFront(PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell());
 		folder = Files.createTempDirectory("bench");
-		file = sample.save(folder.resolve("sample.frjob"));
+		file = jobFile();
 		bench = open(file);
 		Screen.waitUntil("the job is worked through", bench::isUpToDate);
 		listen(bench);
+	}
+
+	/** Makes the file of the job that lies on the bench when a test begins. */
+	protected Path jobFile() throws IOException {
+		return sample.save(folder.resolve("sample.frjob"));
 	}
 
 	/** Has the window system make it the one that is worked in. */

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
@@ -34,11 +35,14 @@ abstract class OpenProperties extends OpenBench {
 	protected JobOnBench onBench;
 	protected String before;
 
+	@Override
+	protected Path jobFile() throws IOException {
+		return made.save(folder.resolve("wording.frjob"));
+	}
+
 	@BeforeEach
 	protected void openProperties() throws Exception {
 		view = (PropertiesView) page().showView(Views.PROPERTIES_ID);
-		bench = open(made.save(folder.resolve("wording.frjob")));
-		Screen.waitUntil("the job is checked", bench::isUpToDate);
 		onBench = Adapters.adapt(bench, JobOnBench.class);
 		before = text(bench.document().job());
 		page().activate(view);

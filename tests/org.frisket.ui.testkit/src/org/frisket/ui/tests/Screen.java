@@ -1,16 +1,12 @@
 package org.frisket.ui.tests;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.lang.ProcessBuilder.Redirect;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.function.BooleanSupplier;
 
 import org.eclipse.swt.SWT;
@@ -28,31 +24,54 @@ import org.eclipse.swt.widgets.Shell;
 /** The screen as a person meets it: pixels that can be seen, a pointer and keys that go through the window system. */
 final class Screen {
 
-	private static boolean pressed;
-
 	/** Long enough for the slowest machine; a test that waits for it has failed already. */
 	private static final long LIMIT_MS = 60_000;
-	private static final int SETTLE_ROUNDS = 12;
+	private static final int TURN_MS = 5;
+	private static final int ANSWER_MS = 1;
+	private static final int SETTLE_MS = 10;
+	/** More than there are, as what moves by itself never lets it be quiet. */
+	private static final int SETTLE_ROUNDS = 8;
+	/** Together longer than from one frame to the next: what was to be painted has been. */
+	private static final int QUIET_ROUNDS = 2;
 	private static final Display DISPLAY = Display.getCurrent();
+	private static final Arrivals ARRIVALS = new Arrivals(DISPLAY);
+
+	/** How far from each other the clicks of a double click may be, and a bit. */
+	private static final int NEAR_PX = 8;
+
+	private static boolean pressed;
+	/** Where the button was pressed last, null for nowhere yet, and when. */
+	private static Point pressedAt;
+	private static long pressedNs;
 
 	private Screen() {
 	}
 
 	/** Lets the workbench work until something has come true. */
 	static void waitUntil(String what, BooleanSupplier condition) {
-		long end = System.currentTimeMillis() + LIMIT_MS;
-		while (!condition.getAsBoolean()) {
-			if (System.currentTimeMillis() > end) {
-				fail("waited in vain until " + what);
-			}
-			turn();
+		if (!comesTrue(condition, LIMIT_MS, TURN_MS)) {
+			fail("waited in vain until " + what);
 		}
+	}
+
+	private static boolean comesTrue(BooleanSupplier condition, long limitMs, int turnMs) {
+		long end = System.nanoTime() + limitMs * 1_000_000;
+		while (!condition.getAsBoolean()) {
+			if (System.nanoTime() > end) {
+				return false;
+			}
+			turn(turnMs);
+		}
+		return true;
 	}
 
 	/** Lets everything that is due be done and painted. */
 	static void settle() {
-		for (int i = 0; i < SETTLE_ROUNDS; i++) {
-			turn();
+		work();
+		int quiet = 0;
+		for (int i = 0; i < SETTLE_ROUNDS && quiet < QUIET_ROUNDS; i++) {
+			pause(SETTLE_MS);
+			quiet = work() ? 0 : quiet + 1;
 		}
 	}
 
@@ -60,16 +79,27 @@ final class Screen {
 	static void rest(int milliseconds) {
 		long end = System.nanoTime() + milliseconds * 1_000_000L;
 		while (System.nanoTime() < end) {
-			turn();
+			turn(TURN_MS);
 		}
 	}
 
-	private static void turn() {
+	private static void turn(int milliseconds) {
+		work();
+		pause(milliseconds);
+	}
+
+	/** Does all that is due. @return whether there was anything */
+	private static boolean work() {
+		boolean any = false;
 		while (DISPLAY.readAndDispatch()) {
-			// until nothing is left
+			any = true;
 		}
+		return any;
+	}
+
+	private static void pause(int milliseconds) {
 		try {
-			Thread.sleep(5);
+			Thread.sleep(milliseconds);
 		} catch (InterruptedException e) {
 			Thread.currentThread().interrupt();
 			fail("interrupted");
@@ -121,8 +151,9 @@ final class Screen {
 		pressButton();
 		int steps = 6;
 		for (int i = 1; i <= steps; i++) {
-			moveTo(control, fromX + (toX - fromX) * i / steps, fromY + (toY - fromY) * i / steps);
+			point(control, fromX + (toX - fromX) * i / steps, fromY + (toY - fromY) * i / steps);
 		}
+		settle();
 		releaseButton();
 	}
 
@@ -139,7 +170,22 @@ final class Screen {
 
 	static void doubleClick(Control control, int x, int y) {
 		moveTo(control, x, y);
+		beAlone();
 		events("click", "--repeat", "2", "--delay", "60", "1");
+		remember();
+	}
+
+	/** A press that would be taken for the second or third of a double click waits until it is not. */
+	private static void beAlone() {
+		Point at = DISPLAY.getCursorLocation();
+		if (pressedAt != null && Math.abs(at.x - pressedAt.x) <= NEAR_PX && Math.abs(at.y - pressedAt.y) <= NEAR_PX) {
+			comesTrue(() -> System.nanoTime() - pressedNs > DISPLAY.getDoubleClickTime() * 1_200_000L, LIMIT_MS, TURN_MS);
+		}
+	}
+
+	private static void remember() {
+		pressedAt = DISPLAY.getCursorLocation();
+		pressedNs = System.nanoTime();
 	}
 
 	/** Does something while a key is held down, named as X does. */
@@ -153,18 +199,29 @@ final class Screen {
 	}
 
 	static void moveTo(Control control, int x, int y) {
+		point(control, x, y);
+		settle();
+	}
+
+	/** Moves the pointer until the control, or whatever is there, has heard of it. */
+	private static void point(Control control, int x, int y) {
 		Point place = control.toDisplay(x, y);
-		events("mousemove", String.valueOf(place.x), String.valueOf(place.y));
+		boolean moves = !DISPLAY.getCursorLocation().equals(place);
+		send(moves, "mousemove", String.valueOf(place.x), String.valueOf(place.y));
 	}
 
 	static void pressButton() {
+		beAlone();
 		pressed = true;
 		events("mousedown", "1");
+		remember();
 	}
 
 	static void releaseButton() {
-		pressed = false;
-		events("mouseup", "1");
+		if (pressed) {
+			pressed = false;
+			events("mouseup", "1");
+		}
 	}
 
 	/** After a test that failed with the button down: the next one would begin in the middle of a drag. */
@@ -187,7 +244,10 @@ final class Screen {
 
 	/** Types a text into what has the focus. */
 	static void type(String text) {
-		events("type", "--", text);
+		// a character that no key has is given one for a moment, which whoever is typed to has to learn first
+		boolean onKeys = StandardCharsets.US_ASCII.newEncoder().canEncode(text);
+		send(false, "type", "--delay", onKeys ? "2" : "12", "--", text);
+		settle();
 	}
 
 	/**
@@ -195,35 +255,34 @@ final class Screen {
 	 * that a button is held, and does not know every key.
 	 */
 	static void events(String... command) {
-		Process process = start(command);
-		waitUntil("xdotool has done " + String.join(" ", command), () -> !process.isAlive());
-		assertEquals(0, process.exitValue(), String.join(" ", command));
+		send(true, command);
 		settle();
+	}
+
+	/** @param awaited whether it comes to a widget what the pointer does */
+	private static void send(boolean awaited, String... command) {
+		if (awaited) {
+			ARRIVALS.await(command);
+		} else {
+			ARRIVALS.awaitNothing();
+		}
+		Hand hand = Hand.get();
+		int told = hand.begin(command);
+		if (!comesTrue(() -> hand.isDone(told), LIMIT_MS, ANSWER_MS)) {
+			fail("waited in vain until xdotool has done " + String.join(" ", command));
+		}
+		// a question of our own: what the server has sent us before is here when it is answered
+		DISPLAY.getCursorLocation();
+		comesTrue(ARRIVALS::areThere, ARRIVALS.limitMs(), ANSWER_MS);
 	}
 
 	/** The same while the workbench is busy with something else: it hears of all of it at once, and afterwards. */
 	static void eventsWhileBusy(String... command) {
-		try {
-			assertEquals(0, start(command).waitFor(), String.join(" ", command));
-		} catch (InterruptedException e) {
-			Thread.currentThread().interrupt();
-			fail("interrupted");
+		Hand hand = Hand.get();
+		int told = hand.begin(command);
+		while (!hand.isDone(told)) {
+			pause(ANSWER_MS);
 		}
 		settle();
-	}
-
-	private static Process start(String... command) {
-		List<String> line = new ArrayList<>(List.of("xdotool"));
-		line.addAll(List.of(command));
-		if (!command[0].equals("type")) {
-			// a question to the server: it is answered after all that was sent before, however busy the machine is;
-			// it asks the root window, as any other may close by what was sent
-			line.add("get_num_desktops");
-		}
-		try {
-			return new ProcessBuilder(line).redirectOutput(Redirect.DISCARD).redirectError(Redirect.INHERIT).start();
-		} catch (IOException e) {
-			throw new UncheckedIOException("the user interface tests need xdotool", e);
-		}
 	}
 }

@@ -146,12 +146,16 @@ class RunViewUiTest extends OpenRoom {
 				.orElseThrow());
 		Screen.waitUntil("the form is there", () -> Dialogs.isOpen("Export"));
 		Shell form = Dialogs.shell("Export");
-		Combo machine = (Combo) Dialogs.all(form).filter(each -> "machine".equals(each.getData())).findFirst().orElseThrow();
-		Screen.waitUntil("machines are looked up", () -> machine.getItemCount() > 0);
+		Screen.waitUntil("machines are looked up", () -> machine(form).filter(each -> each.getItemCount() > 0).isPresent());
+		Combo machine = machine(form).orElseThrow();
 		assertEquals("No particular machine", machine.getText());
 		assertTrue(Dialogs.all(form).anyMatch(each -> "run".equals(each.getData()) && Dialogs.text(each).endsWith(": 3")));
 		form.close();
 		Screen.settle();
+	}
+
+	private static Optional<Combo> machine(Shell form) {
+		return Dialogs.all(form).filter(each -> "machine".equals(each.getData())).map(Combo.class::cast).findFirst();
 	}
 
 	private void paper() throws IOException {

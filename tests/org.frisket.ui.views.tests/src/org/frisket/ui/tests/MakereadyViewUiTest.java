@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -45,11 +46,14 @@ class MakereadyViewUiTest extends OpenBench {
 	private JobOnBench onBench;
 	private String before;
 
+	@Override
+	protected Path jobFile() throws IOException {
+		return troubled.save(folder.resolve("troubled.frjob"));
+	}
+
 	@BeforeEach
-	void openTroubledJob() throws Exception {
+	void openMakeready() throws Exception {
 		view = (MakereadyView) page().showView(Views.MAKEREADY_ID);
-		bench = open(troubled.save(folder.resolve("troubled.frjob")));
-		Screen.waitUntil("the job is checked", bench::isUpToDate);
 		Screen.waitUntil("the findings are listed", () -> !view.findings().isEmpty());
 		onBench = Adapters.adapt(bench, JobOnBench.class);
 		before = text(bench.document().job());
@@ -168,7 +172,7 @@ class MakereadyViewUiTest extends OpenBench {
 
 	@Test
 	void viewFollowsTheBenchInFront() throws Exception {
-		page().activate(open(file));
+		page().activate(open(sample.save(folder.resolve("sound.frjob"))));
 		Screen.waitUntil("the sound job is shown", () -> view.note().startsWith("No findings"));
 		page().activate(bench);
 		Screen.waitUntil("the troubled job is shown", () -> !view.findings().isEmpty());

@@ -60,8 +60,8 @@ class PictureSectionUiTest extends OpenBench {
 	private JobOnBench onBench;
 	private String before;
 
-	@BeforeEach
-	void openPicture() throws Exception {
+	@Override
+	protected Path jobFile() throws IOException {
 		Job job = Jobs.create("HL-9", "Gift tags");
 		Layer back = Jobs.addLayer(job, "Mat");
 		back.setColour("#5b3a57");
@@ -71,9 +71,12 @@ class PictureSectionUiTest extends OpenBench {
 		Jobs.addOperation(Jobs.addMat(back, 6, List.of(picture)), OperationKind.CUT);
 		Path path = folder.resolve("sail.frjob");
 		JobFile.save(job, path);
+		return path;
+	}
+
+	@BeforeEach
+	void openPicture() throws Exception {
 		view = (PropertiesView) page().showView(Views.PROPERTIES_ID);
-		bench = open(path);
-		Screen.waitUntil("the job is checked", bench::isUpToDate);
 		onBench = Adapters.adapt(bench, JobOnBench.class);
 		before = text(bench.document().job());
 		page().activate(view);

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -62,20 +63,23 @@ class RepairsViewUiTest extends OpenBench {
 	private String sound;
 	private String before;
 
-	@BeforeEach
-	void openBrokenJob() throws Exception {
+	@Override
+	protected Path jobFile() throws IOException {
 		Job job = Jobs.create("ferry", "Ferry banner");
 		Layer layer = Jobs.addLayer(job, "Card");
 		layer.setColour("#1f6f78");
 		broken = cut(layer, "Bow plate", BROKEN);
 		sound = cut(layer, "Keel", "M10 100V110H60V100Z");
 		cut(layer, "Flag", "M0 0 L oops");
-		JobFile.save(job, folder.resolve("broken.frjob"));
-		bench = open(folder.resolve("broken.frjob"));
-		Screen.waitUntil("the job is checked", bench::isUpToDate);
+		Path path = folder.resolve("broken.frjob");
+		JobFile.save(job, path);
+		return path;
+	}
+
+	@BeforeEach
+	void remember() throws IOException {
 		onBench = Adapters.adapt(bench, JobOnBench.class);
 		before = text(bench.document().job());
-		listen(bench);
 	}
 
 	@AfterEach

@@ -3,6 +3,8 @@ package org.frisket.ui.tests;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 
 import org.eclipse.swt.graphics.Rectangle;
@@ -19,11 +21,14 @@ class StackFindingsUiTest extends OpenBench {
 	private final TroubledJob troubled = new TroubledJob();
 	private StackCanvas stack;
 
+	@Override
+	protected Path jobFile() throws IOException {
+		return troubled.save(folder.resolve("troubled.frjob"));
+	}
+
 	@BeforeEach
-	void openTroubledJob() throws Exception {
+	void openStack() throws Exception {
 		stack = ((StackView) page().showView(Views.STACK_ID)).canvas();
-		bench = open(troubled.save(folder.resolve("troubled.frjob")));
-		Screen.waitUntil("the job is checked", bench::isUpToDate);
 		page().activate(page().findView(Views.STACK_ID));
 		Screen.settle();
 	}
