@@ -119,7 +119,7 @@ public final class PrintAndCutDialog extends TitleAreaDialog implements ReadPrin
 		setTitle(toPaper ? Messages.PrintAndCutDialog_paperHeading : Messages.PrintAndCutDialog_heading);
 		validate();
 		// the button that the dialog begins with cannot be pressed yet, and keys would go nowhere
-		which.focus();
+		form.focus();
 		return contents;
 	}
 

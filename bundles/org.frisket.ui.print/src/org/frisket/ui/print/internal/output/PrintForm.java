@@ -55,6 +55,11 @@ final class PrintForm {
 		place = new PlaceRows(form, suggested, validate);
 	}
 
+	/** On what is chosen first. */
+	void focus() {
+		which.focus();
+	}
+
 	void measure() {
 		scroll.setMinSize(form.computeSize(SWT.DEFAULT, SWT.DEFAULT));
 	}
