@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 
 import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.frisket.editing.internal.Groupings;
+import org.frisket.editing.internal.Targets;
 import org.frisket.model.Element;
 import org.frisket.model.FrisketFactory;
 import org.frisket.model.Job;

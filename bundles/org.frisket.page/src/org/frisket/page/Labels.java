@@ -2,10 +2,10 @@ package org.frisket.page;
 
 import java.io.IOException;
 
-import org.frisket.prepare.FontLibraries;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.frisket.typography.FontFace;
-import org.frisket.typography.UnknownFontException;
 import org.frisket.typography.UnreadableFontException;
+import org.frisket.typography.source.UnknownFontException;
 
 /** The font that words on pages are written in: one that the product brings, so that pages are the same everywhere. */
 final class Labels {

@@ -21,10 +21,14 @@ import org.frisket.model.Matrix;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Wording;
 import org.frisket.prepare.checks.Limits;
+import org.frisket.prepare.fonts.Fitness;
 import org.frisket.prepare.internal.ElementSteps;
 import org.frisket.prepare.internal.FitnessMeasures;
 import org.frisket.prepare.internal.PlacedShape;
-import org.frisket.typography.FontLibrary;
+import org.frisket.prepare.wording.Bridgework;
+import org.frisket.prepare.wording.CaretPlace;
+import org.frisket.prepare.wording.LetterPlace;
+import org.frisket.typography.source.FontLibrary;
 
 /**
  * Works a job through to clean regions. It is a function of the job, the fonts and the tolerance: nothing is stored in

@@ -28,7 +28,7 @@ import org.frisket.prepare.internal.cures.FontCures;
 import org.frisket.prepare.internal.cures.MatCures;
 import org.frisket.prepare.internal.cures.PenCures;
 import org.frisket.prepare.internal.cures.PictureCures;
-import org.frisket.typography.FontLibrary;
+import org.frisket.typography.source.FontLibrary;
 
 /** Runs every contributed check over a prepared job. */
 public final class Makeready {

@@ -6,22 +6,6 @@ import org.eclipse.osgi.util.NLS;
 final class Messages extends NLS {
 
 	public static String Figures_point;
-	public static String FontVerdict_cuts;
-	public static String FontVerdict_drawOnly;
-	public static String FontVerdict_editable;
-	public static String FontVerdict_facts;
-	public static String FontVerdict_factsOfOne;
-	public static String FontVerdict_installable;
-	public static String FontVerdict_lacks;
-	public static String FontVerdict_noLicence;
-	public static String FontVerdict_notBelow;
-	public static String FontVerdict_nothing;
-	public static String FontVerdict_piece;
-	public static String FontVerdict_previewAndPrint;
-	public static String FontVerdict_restricted;
-	public static String FontVerdict_stroke;
-	public static String FontVerdict_unreadable;
-	public static String FontVerdict_xHeight;
 	public static String Gathering_more;
 	public static String JobPreparer_penCut;
 	public static String JobPreparer_penCutCure;

@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Locale;
 
 import org.frisket.model.WholeFile;
-import org.frisket.typography.FontEntry;
 import org.frisket.typography.FontFace;
-import org.frisket.typography.FontFile;
+import org.frisket.typography.source.FontEntry;
+import org.frisket.typography.source.FontFile;
 
 /**
  * The font files that jobs were made with, each under the SHA-256 of its content, so that a reorder years later is set

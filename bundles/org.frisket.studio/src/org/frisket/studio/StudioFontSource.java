@@ -3,10 +3,10 @@ package org.frisket.studio;
 import java.util.List;
 
 import org.frisket.geometry.Monitor;
-import org.frisket.typography.FolderFontSource;
-import org.frisket.typography.FontEntry;
-import org.frisket.typography.FontSource;
 import org.frisket.typography.UnreadableFontException;
+import org.frisket.typography.source.FolderFontSource;
+import org.frisket.typography.source.FontEntry;
+import org.frisket.typography.source.FontSource;
 
 /** The studio's own fonts, and behind them those its jobs were made with. Follows the studio to another folder. */
 public final class StudioFontSource implements FontSource {

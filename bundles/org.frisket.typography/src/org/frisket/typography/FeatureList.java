@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 
+import org.frisket.typography.internal.text.TagList;
+
 /**
  * OpenType features switched on, off or to one of several forms, by tag; they come after all that a setting switches
  * by itself and so prevail over it. What a font lacks has no effect.

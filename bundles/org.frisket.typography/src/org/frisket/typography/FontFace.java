@@ -13,7 +13,20 @@ import java.util.Optional;
 import java.util.SortedMap;
 
 import org.frisket.geometry.Outline;
+import org.frisket.typography.face.Axis;
+import org.frisket.typography.face.AxisSettings;
+import org.frisket.typography.face.CapHeightOrigin;
+import org.frisket.typography.face.CodePoints;
+import org.frisket.typography.face.Embedding;
+import org.frisket.typography.face.FontNames;
+import org.frisket.typography.face.NamedInstance;
+import org.frisket.typography.face.StyleClass;
 import org.frisket.typography.internal.GlyphOutlines;
+import org.frisket.typography.internal.face.CapHeight;
+import org.frisket.typography.internal.face.FaceTables;
+import org.frisket.typography.internal.face.FontFileReader;
+import org.frisket.typography.internal.face.SfntTables;
+import org.frisket.typography.internal.face.StrokeTables;
 import org.frisket.typography.internal.shape.FontEngine;
 import org.frisket.typography.internal.shape.HarfBuzzEngine;
 import org.frisket.typography.internal.shape.RuntimeEngine;
@@ -261,7 +274,7 @@ public final class FontFace {
 		return known;
 	}
 
-	static String digest(byte[] bytes) {
+	public static String digest(byte[] bytes) {
 		try {
 			return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
 		} catch (NoSuchAlgorithmException never) {

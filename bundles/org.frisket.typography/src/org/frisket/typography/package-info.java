@@ -4,8 +4,8 @@
  * A {@link org.frisket.typography.FontFace} is read from a file or from bytes; nothing is installed and no header is
  * trusted that can be measured. {@link org.frisket.typography.TextSetter} sets a text in it and gives a
  * {@link org.frisket.typography.SetText} of letters; {@link org.frisket.typography.Joiner} moves the letters of a
- * word together until they overlap. Fonts come from {@link org.frisket.typography.FontSource sources}, which a
- * {@link org.frisket.typography.FontLibrary} searches by name.
+ * word together until they overlap. Fonts come from {@link org.frisket.typography.source.FontSource sources}, which a
+ * {@link org.frisket.typography.source.FontLibrary} searches by name.
  * <p>
  * From text to lettering the steps are: set ({@link org.frisket.typography.TextSetter}, or
  * {@link org.frisket.typography.StackSetter} for letters under each other), join

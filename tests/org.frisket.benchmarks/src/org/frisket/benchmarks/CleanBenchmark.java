@@ -16,7 +16,7 @@ import org.frisket.geometry.clean.FillRule;
 import org.frisket.geometry.clean.OutlineCleaner;
 import org.frisket.geometry.repair.Artwork;
 import org.frisket.geometry.repair.RepairCourse;
-import org.frisket.prepare.RepairSteps;
+import org.frisket.prepare.repair.RepairSteps;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.union.CascadedPolygonUnion;

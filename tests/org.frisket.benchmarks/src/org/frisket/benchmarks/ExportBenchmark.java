@@ -20,9 +20,9 @@ import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 import org.frisket.model.OperationKind;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.extension.Contribution;
+import org.frisket.prepare.fonts.FontLibraries;
 
 /** A large job written in each format, beside SVG, which is text and nothing else. */
 final class ExportBenchmark {

@@ -10,20 +10,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-import org.frisket.editing.ChangeWording;
+import org.frisket.editing.wording.ChangeWording;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Wording;
-import org.frisket.prepare.FontLibraries;
-import org.frisket.prepare.FontTrial;
 import org.frisket.prepare.checks.StockLimits;
-import org.frisket.typography.FontEntry;
+import org.frisket.prepare.fonts.FontLibraries;
+import org.frisket.prepare.fonts.FontTrial;
 import org.frisket.typography.FontFace;
-import org.frisket.typography.FontSource;
 import org.frisket.typography.UnreadableFontException;
+import org.frisket.typography.source.FontEntry;
+import org.frisket.typography.source.FontSource;
 
 /** Whether a wording could be cut in each font at hand, against what the Java runtime needs to unite its outlines. */
 final class FitnessBenchmark {

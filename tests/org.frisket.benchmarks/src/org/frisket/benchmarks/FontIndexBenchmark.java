@@ -10,13 +10,13 @@ import java.util.List;
 import java.util.stream.Stream;
 
 import org.frisket.geometry.Monitor;
-import org.frisket.typography.EmbeddedFontSource;
-import org.frisket.typography.FolderFontSource;
-import org.frisket.typography.FontEntry;
 import org.frisket.typography.index.FontIndex;
 import org.frisket.typography.index.FontIndexer;
 import org.frisket.typography.index.FontQuery;
 import org.frisket.typography.index.IndexedFont;
+import org.frisket.typography.source.EmbeddedFontSource;
+import org.frisket.typography.source.FolderFontSource;
+import org.frisket.typography.source.FontEntry;
 
 /** Indexing a studio's fonts, for the first time and again, against merely reading the files; and searching them. */
 final class FontIndexBenchmark {

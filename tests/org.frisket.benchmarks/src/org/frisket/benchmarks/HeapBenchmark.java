@@ -18,11 +18,11 @@ import org.frisket.geometry.options.OptionValues;
 import org.frisket.model.Alignment;
 import org.frisket.model.OperationKind;
 import org.frisket.prepare.Composition;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.Makeready;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.checks.Limits;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.frisket.typography.FontFace;
 
 /** The peak of the heap while the demo job is made, from a fresh process. */

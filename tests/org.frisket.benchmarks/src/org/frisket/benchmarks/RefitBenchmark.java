@@ -15,7 +15,7 @@ import org.frisket.geometry.clean.FillRule;
 import org.frisket.geometry.measure.Straying;
 import org.frisket.geometry.repair.Artwork;
 import org.frisket.geometry.repair.RepairCourse;
-import org.frisket.prepare.RepairSteps;
+import org.frisket.prepare.repair.RepairSteps;
 import org.frisket.typography.FontFace;
 import org.frisket.typography.Letter;
 import org.frisket.typography.Setting;

@@ -27,7 +27,7 @@ import org.frisket.model.Mat;
 import org.frisket.model.MatForm;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Wording;
-import org.frisket.prepare.FontLibraries;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Random;
 
+import org.frisket.editing.wording.ChangeWording;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
 import org.frisket.model.Jobs;

@@ -15,6 +15,12 @@ import java.util.List;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.frisket.editing.arranging.MoveElements;
+import org.frisket.editing.elements.AddElement;
+import org.frisket.editing.elements.DeleteElements;
+import org.frisket.editing.layers.RenameLayer;
+import org.frisket.editing.shapes.SetMatDistance;
+import org.frisket.editing.wording.ChangeWording;
 import org.frisket.model.Alignment;
 import org.frisket.model.Element;
 import org.frisket.model.FontRef;

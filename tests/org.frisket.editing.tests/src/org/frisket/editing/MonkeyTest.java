@@ -18,6 +18,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.stream.Stream;
 
+import org.frisket.editing.arranging.MoveElements;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
 import org.junit.jupiter.api.Test;
@@ -126,7 +127,7 @@ class MonkeyTest {
 		assertEquals(edits, RandomEdits.classes(), "RandomEdits has a line for each");
 	}
 
-	/** Names of the classes of its package, in the folder or jar it comes from. */
+	/** Names of the classes of its package and of the rooms in it, in the folder or jar it comes from. */
 	private static Set<String> classesBeside(Class<?> type) throws Exception {
 		URI place = type.getProtectionDomain().getCodeSource().getLocation().toURI();
 		Path path = Path.of(place);
@@ -140,10 +141,10 @@ class MonkeyTest {
 
 	private static Set<String> classesIn(Path root, Class<?> type) throws IOException {
 		Set<String> names = new HashSet<>();
-		try (Stream<Path> files = Files.list(root.resolve(type.getPackageName().replace('.', '/')))) {
-			files.map(file -> file.getFileName().toString())
+		try (Stream<Path> files = Files.walk(root.resolve(type.getPackageName().replace('.', '/')))) {
+			files.map(file -> root.relativize(file).toString().replace('/', '.'))
 					.filter(name -> name.endsWith(".class") && !name.contains("$") && !name.endsWith("-info.class"))
-					.forEach(name -> names.add(type.getPackageName() + "." + name.substring(0, name.length() - 6)));
+					.forEach(name -> names.add(name.substring(0, name.length() - 6)));
 		}
 		return names;
 	}

@@ -14,12 +14,12 @@ import java.util.Locale;
 import java.util.Optional;
 
 import org.frisket.geometry.Monitor;
-import org.frisket.typography.EmbeddedFontSource;
-import org.frisket.typography.FontEntry;
 import org.frisket.typography.FontFace;
-import org.frisket.typography.FontLibrary;
-import org.frisket.typography.UnknownFontException;
 import org.frisket.typography.UnreadableFontException;
+import org.frisket.typography.source.EmbeddedFontSource;
+import org.frisket.typography.source.FontEntry;
+import org.frisket.typography.source.FontLibrary;
+import org.frisket.typography.source.UnknownFontException;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

@@ -12,12 +12,12 @@ import org.frisket.model.Layer;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Outline;
 import org.frisket.prepare.Composition;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.PreparedJob;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.frisket.typography.FontFace;
-import org.frisket.typography.UnknownFontException;
 import org.frisket.typography.UnreadableFontException;
+import org.frisket.typography.source.UnknownFontException;
 
 /** Jobs of Harbour Lane Paperworks, made with fonts that the product brings. */
 public final class SampleJobs {

@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 
+import org.frisket.typography.face.CodePoints;
+import org.frisket.typography.face.StyleClass;
 import org.frisket.typography.index.FaceRecord;
 import org.frisket.typography.internal.sfnt.ByteSource;
 import org.frisket.typography.internal.sfnt.CharacterMap;

@@ -19,6 +19,7 @@ import org.frisket.geometry.Contour;
 import org.frisket.geometry.Cubic;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Point;
+import org.frisket.typography.face.CapHeightOrigin;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;

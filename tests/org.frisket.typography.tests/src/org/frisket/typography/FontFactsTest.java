@@ -14,6 +14,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
+import org.frisket.typography.face.CodePoints;
+import org.frisket.typography.face.Embedding;
+import org.frisket.typography.face.StyleClass;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

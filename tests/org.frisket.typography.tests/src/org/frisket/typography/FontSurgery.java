@@ -10,12 +10,12 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /** Takes a font file apart into its tables and puts it together again with others. */
-final class FontSurgery {
+public final class FontSurgery {
 
 	private final int signature;
 	private final TreeMap<String, byte[]> tables = new TreeMap<>();
 
-	FontSurgery(byte[] font) {
+	public FontSurgery(byte[] font) {
 		ByteBuffer buffer = ByteBuffer.wrap(font);
 		signature = buffer.getInt(0);
 		for (int i = 0; i < buffer.getShort(4); i++) {
@@ -25,22 +25,22 @@ final class FontSurgery {
 		}
 	}
 
-	byte[] table(String tag) {
+	public byte[] table(String tag) {
 		return tables.get(tag);
 	}
 
-	FontSurgery with(String tag, byte[] table) {
+	public FontSurgery with(String tag, byte[] table) {
 		tables.put(tag, table);
 		return this;
 	}
 
-	FontSurgery without(String... tags) {
+	public FontSurgery without(String... tags) {
 		tables.keySet().removeAll(List.of(tags));
 		return this;
 	}
 
 	/** Windows names in English by their identifiers. */
-	FontSurgery withNames(Map<Integer, String> names) {
+	public FontSurgery withNames(Map<Integer, String> names) {
 		List<Integer> ids = new ArrayList<>(new TreeMap<>(names).keySet());
 		ByteArrayOutputStream texts = new ByteArrayOutputStream();
 		ByteBuffer head = ByteBuffer.allocate(6 + 12 * ids.size());
@@ -57,12 +57,12 @@ final class FontSurgery {
 		return with("name", table.toByteArray());
 	}
 
-	byte[] font() {
+	public byte[] font() {
 		return faces(List.of(this), false);
 	}
 
 	/** A collection of several fonts. */
-	static byte[] collection(List<FontSurgery> fonts) {
+	public static byte[] collection(List<FontSurgery> fonts) {
 		return faces(fonts, true);
 	}
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.function.Supplier;
 
 import org.frisket.typography.HbShape.Glyph;
+import org.frisket.typography.face.AxisSettings;
 import org.frisket.typography.internal.shape.PlacedGlyph;
 import org.frisket.typography.internal.shape.Run;
 import org.frisket.typography.internal.shape.Shaping;

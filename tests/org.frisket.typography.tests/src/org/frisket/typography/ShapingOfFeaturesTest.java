@@ -13,6 +13,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 import org.frisket.geometry.Monitor;
+import org.frisket.typography.face.AxisSettings;
 import org.frisket.typography.internal.shape.PlacedGlyph;
 import org.frisket.typography.internal.shape.Run;
 import org.frisket.typography.internal.shape.Shaping;

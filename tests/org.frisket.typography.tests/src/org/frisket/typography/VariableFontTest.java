@@ -15,6 +15,11 @@ import java.util.List;
 import java.util.Map;
 
 import org.frisket.geometry.Monitor;
+import org.frisket.typography.face.Axis;
+import org.frisket.typography.face.AxisSettings;
+import org.frisket.typography.face.NamedInstance;
+import org.frisket.typography.source.FolderFontSource;
+import org.frisket.typography.source.FontLibrary;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -19,8 +19,8 @@ import org.frisket.imports.ImportedArt;
 import org.frisket.imports.ImportedLayer;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
-import org.frisket.prepare.RepairSteps;
 import org.frisket.prepare.extension.ContributionException;
+import org.frisket.prepare.repair.RepairSteps;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;

@@ -13,8 +13,8 @@ import org.frisket.geometry.repair.Movement;
 import org.frisket.geometry.repair.RepairCourse;
 import org.frisket.imports.ImportedLayer;
 import org.frisket.imports.ImportedShape;
-import org.frisket.prepare.RepairSteps;
 import org.frisket.prepare.extension.ContributionException;
+import org.frisket.prepare.repair.RepairSteps;
 
 /**
  * A layer of a file after its repair.

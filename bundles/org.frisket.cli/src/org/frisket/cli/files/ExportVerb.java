@@ -27,9 +27,9 @@ import org.frisket.geometry.Tolerance;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
 import org.frisket.prepare.Finding;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.PreparedJob;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.frisket.sheets.GuestFiles;
 
 import picocli.CommandLine.Command;

@@ -23,10 +23,10 @@ import org.frisket.model.HoleRule;
 import org.frisket.model.Job;
 import org.frisket.model.OperationKind;
 import org.frisket.prepare.Composition;
-import org.frisket.prepare.FontLibraries;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.frisket.typography.FontFace;
-import org.frisket.typography.UnknownFontException;
 import org.frisket.typography.UnreadableFontException;
+import org.frisket.typography.source.UnknownFontException;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

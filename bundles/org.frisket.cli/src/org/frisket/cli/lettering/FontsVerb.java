@@ -14,12 +14,12 @@ import org.frisket.cli.work.FitnessJson;
 import org.frisket.cli.work.Stocks;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
-import org.frisket.prepare.Fitness;
-import org.frisket.prepare.FontFitness;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.checks.Limits;
-import org.frisket.typography.UnknownFontException;
+import org.frisket.prepare.fonts.Fitness;
+import org.frisket.prepare.fonts.FontFitness;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.frisket.typography.UnreadableFontException;
+import org.frisket.typography.source.UnknownFontException;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

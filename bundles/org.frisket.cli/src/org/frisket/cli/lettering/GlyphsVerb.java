@@ -16,13 +16,13 @@ import org.frisket.geometry.Monitor;
 import org.frisket.page.chart.ChartFiles;
 import org.frisket.page.chart.ChartPages;
 import org.frisket.page.chart.ChartSheet;
-import org.frisket.prepare.FontLibraries;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.frisket.prepare.layout.Paper;
 import org.frisket.typography.FontFace;
-import org.frisket.typography.UnknownFontException;
 import org.frisket.typography.UnreadableFontException;
 import org.frisket.typography.chart.GlyphChart;
 import org.frisket.typography.chart.GlyphEntry;
+import org.frisket.typography.source.UnknownFontException;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

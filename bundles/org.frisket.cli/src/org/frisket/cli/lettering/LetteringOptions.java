@@ -19,10 +19,10 @@ import org.frisket.model.FrisketFactory;
 import org.frisket.model.IslandBridges;
 import org.frisket.model.PenStyle;
 import org.frisket.model.Wording;
-import org.frisket.typography.Axis;
-import org.frisket.typography.AxisSettings;
 import org.frisket.typography.FeatureList;
 import org.frisket.typography.FontFace;
+import org.frisket.typography.face.Axis;
+import org.frisket.typography.face.AxisSettings;
 
 import picocli.CommandLine.Option;
 

@@ -12,9 +12,9 @@ import org.frisket.geometry.repair.RepairStep;
 import org.frisket.imports.Importer;
 import org.frisket.imports.Importers;
 import org.frisket.imports.job.ArtRules;
-import org.frisket.prepare.RepairSteps;
 import org.frisket.prepare.extension.Contribution;
 import org.frisket.prepare.extension.ContributionException;
+import org.frisket.prepare.repair.RepairSteps;
 import org.frisket.run.RunOptions;
 
 /** What {@code --list} says: what there is, and what can be set about it. */

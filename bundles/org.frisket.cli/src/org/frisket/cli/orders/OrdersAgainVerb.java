@@ -13,7 +13,7 @@ import org.frisket.orders.work.again.Again;
 import org.frisket.orders.work.again.Note;
 import org.frisket.orders.work.again.Repeat;
 import org.frisket.orders.work.again.Wish;
-import org.frisket.prepare.FontLibraries;
+import org.frisket.prepare.fonts.FontLibraries;
 
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;

@@ -16,7 +16,7 @@ import org.frisket.cli.line.VerbOptions;
 import org.frisket.cli.sheets.SheetConversion;
 import org.frisket.cli.work.OutputFolder;
 import org.frisket.cli.work.Preparation;
-import org.frisket.editing.SetMarks;
+import org.frisket.editing.sheets.SetMarks;
 import org.frisket.export.Exporter;
 import org.frisket.export.Exporters;
 import org.frisket.export.names.NamePattern;

@@ -11,9 +11,9 @@ import org.frisket.geometry.Tolerance;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
 import org.frisket.model.OperationKind;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.LineWork;
+import org.frisket.prepare.fonts.FontLibraries;
 
 /**
  * A job that was run, and how much line of it was worked.

@@ -17,8 +17,8 @@ import org.frisket.impose.Imposition;
 import org.frisket.impose.Layout;
 import org.frisket.impose.Part;
 import org.frisket.model.Job;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
+import org.frisket.prepare.fonts.FontLibraries;
 
 /** Lays the shapes of an outline file. */
 record ArtLaying(Path file, LayingOptions options, Map<String, String> settings, List<Path> outputs, boolean json) {

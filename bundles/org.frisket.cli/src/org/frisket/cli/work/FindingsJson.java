@@ -7,9 +7,9 @@ import java.util.Map;
 import org.frisket.cli.line.Json;
 import org.frisket.geometry.measure.RegionMeasures;
 import org.frisket.prepare.Finding;
-import org.frisket.prepare.Fitness;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.Unit;
+import org.frisket.prepare.fonts.Fitness;
 
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;

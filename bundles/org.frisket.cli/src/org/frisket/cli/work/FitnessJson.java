@@ -5,9 +5,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 import org.frisket.cli.line.Json;
-import org.frisket.prepare.Fitness;
-import org.frisket.prepare.FontFitness;
 import org.frisket.prepare.PreparedElement;
+import org.frisket.prepare.fonts.Fitness;
+import org.frisket.prepare.fonts.FontFitness;
 
 import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;

@@ -16,13 +16,13 @@ import org.frisket.geometry.measure.RegionMeasures;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
 import org.frisket.prepare.Finding;
-import org.frisket.prepare.Fitness;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.Makeready;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.checks.LayerLimits;
+import org.frisket.prepare.fonts.Fitness;
+import org.frisket.prepare.fonts.FontLibraries;
 
 /** A job worked through and checked, as every verb needs it. */
 public record Preparation(PreparedJob prepared, List<Finding> findings, Map<PreparedElement, Fitness> wordings) {

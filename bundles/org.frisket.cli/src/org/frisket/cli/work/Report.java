@@ -10,10 +10,10 @@ import java.util.Optional;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Length;
 import org.frisket.prepare.Finding;
-import org.frisket.prepare.Fitness;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.Unit;
+import org.frisket.prepare.fonts.Fitness;
 import org.frisket.typography.FontFace;
 
 /** What a verb says on success: one fact a line. */

@@ -17,10 +17,10 @@ import org.frisket.export.Handoff;
 import org.frisket.geometry.Monitor;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;
-import org.frisket.prepare.FontLibraries;
-import org.frisket.prepare.JobFonts;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.extension.Contribution;
+import org.frisket.prepare.fonts.FontLibraries;
+import org.frisket.prepare.fonts.JobFonts;
 import org.frisket.prepare.pictures.LinkedPictures;
 import org.frisket.studio.Studio;
 

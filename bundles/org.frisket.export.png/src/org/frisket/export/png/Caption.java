@@ -11,13 +11,13 @@ import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Monitor;
 import org.frisket.model.Job;
 import org.frisket.page.AwtPath;
-import org.frisket.prepare.FontLibraries;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.frisket.typography.FontFace;
 import org.frisket.typography.SetText;
 import org.frisket.typography.Setting;
 import org.frisket.typography.TextSetter;
-import org.frisket.typography.UnknownFontException;
 import org.frisket.typography.UnreadableFontException;
+import org.frisket.typography.source.UnknownFontException;
 
 /**
  * The line under a proof: a measured bar, and the job's number, title and due date. It is set with a font that the

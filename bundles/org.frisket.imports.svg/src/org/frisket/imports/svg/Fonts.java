@@ -7,9 +7,9 @@ import java.util.Map;
 import org.eclipse.osgi.util.NLS;
 import org.frisket.imports.Remarks;
 import org.frisket.typography.FontFace;
-import org.frisket.typography.FontLibrary;
-import org.frisket.typography.UnknownFontException;
 import org.frisket.typography.UnreadableFontException;
+import org.frisket.typography.source.FontLibrary;
+import org.frisket.typography.source.UnknownFontException;
 
 /** The faces that styles ask for, or others in their place. */
 final class Fonts {

@@ -18,7 +18,7 @@ import org.frisket.imports.Importer;
 import org.frisket.imports.Remarks;
 import org.frisket.imports.UnreadableArtException;
 import org.frisket.imports.WholePicture;
-import org.frisket.prepare.FontLibraries;
+import org.frisket.prepare.fonts.FontLibraries;
 
 /** Reads what an SVG file shows. Scripts, animations and whatever lies outside the file have no effect. */
 public final class SvgImporter implements Importer {

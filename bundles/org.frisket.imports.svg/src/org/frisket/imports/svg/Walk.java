@@ -17,7 +17,7 @@ import org.frisket.imports.ImportedShape.Area;
 import org.frisket.imports.ImportedShape.Lines;
 import org.frisket.imports.Remarks;
 import org.frisket.imports.UnreadableArtException;
-import org.frisket.typography.FontLibrary;
+import org.frisket.typography.source.FontLibrary;
 
 /** Goes through the tree and gathers what it shows, in mm. */
 final class Walk {

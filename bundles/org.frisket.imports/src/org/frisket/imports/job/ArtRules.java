@@ -10,8 +10,8 @@ import org.frisket.geometry.options.Option;
 import org.frisket.geometry.options.OptionValues;
 import org.frisket.geometry.repair.RepairCourse;
 import org.frisket.model.OperationKind;
-import org.frisket.prepare.RepairSteps;
 import org.frisket.prepare.extension.ContributionException;
+import org.frisket.prepare.repair.RepairSteps;
 
 /**
  * What becomes of art in a job.

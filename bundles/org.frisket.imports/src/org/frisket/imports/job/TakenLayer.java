@@ -27,8 +27,8 @@ import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Picture;
-import org.frisket.prepare.RepairSteps;
 import org.frisket.prepare.extension.ContributionException;
+import org.frisket.prepare.repair.RepairSteps;
 
 /**
  * One layer while it is filled. Areas are repaired each by itself, so that those lying on each other stay apart; lines

@@ -15,7 +15,7 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
 import org.eclipse.osgi.util.NLS;
-import org.frisket.editing.LaySheets;
+import org.frisket.editing.sheets.LaySheets;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;

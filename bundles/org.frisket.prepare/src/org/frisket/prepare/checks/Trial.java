@@ -19,7 +19,7 @@ import org.frisket.prepare.Finding;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
-import org.frisket.typography.FontLibrary;
+import org.frisket.typography.source.FontLibrary;
 
 /** A prepared job on whose copies cures are tried. For one thread. */
 public final class Trial {

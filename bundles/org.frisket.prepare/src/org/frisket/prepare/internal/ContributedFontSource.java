@@ -8,9 +8,9 @@ import java.util.function.Function;
 import org.frisket.geometry.Monitor;
 import org.frisket.prepare.extension.Contribution;
 import org.frisket.prepare.extension.ContributionException;
-import org.frisket.typography.FontEntry;
-import org.frisket.typography.FontSource;
 import org.frisket.typography.UnreadableFontException;
+import org.frisket.typography.source.FontEntry;
+import org.frisket.typography.source.FontSource;
 
 /** A contributed source, made when it is first asked. One that throws counts as empty and is asked no more. */
 public final class ContributedFontSource implements FontSource {

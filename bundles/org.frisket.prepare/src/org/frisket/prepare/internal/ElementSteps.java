@@ -15,12 +15,19 @@ import org.frisket.model.Outline;
 import org.frisket.model.Picture;
 import org.frisket.model.WeedLines;
 import org.frisket.model.Wording;
-import org.frisket.prepare.CaretPlace;
-import org.frisket.prepare.Bridgework;
-import org.frisket.prepare.LetterPlace;
+import org.frisket.prepare.internal.wording.Bridgeworks;
+import org.frisket.prepare.internal.wording.HeldLetters;
+import org.frisket.prepare.internal.wording.LetterPlaces;
+import org.frisket.prepare.internal.wording.WordingKey;
+import org.frisket.prepare.internal.wording.WordingSource;
+import org.frisket.prepare.internal.wording.WordingStep;
+import org.frisket.prepare.internal.wording.WordingText;
 import org.frisket.prepare.pictures.PictureSource;
-import org.frisket.typography.FontLibrary;
+import org.frisket.prepare.wording.Bridgework;
+import org.frisket.prepare.wording.CaretPlace;
+import org.frisket.prepare.wording.LetterPlace;
 import org.frisket.typography.Letter;
+import org.frisket.typography.source.FontLibrary;
 
 /** The step for each kind of element, with its results kept by content. */
 public final class ElementSteps {

@@ -22,8 +22,8 @@ import org.frisket.geometry.measure.PieceLocator;
 import org.frisket.geometry.measure.PieceMeasures;
 import org.frisket.geometry.measure.SharpCorners;
 import org.frisket.geometry.measure.StrokeWidths;
-import org.frisket.prepare.Fitness;
 import org.frisket.prepare.checks.Limits;
+import org.frisket.prepare.fonts.Fitness;
 import org.frisket.typography.Letter;
 import org.frisket.typography.SetText;
 

@@ -14,10 +14,10 @@ import org.frisket.model.FontRef;
 import org.frisket.prepare.Placeholder;
 import org.frisket.prepare.Severity;
 import org.frisket.typography.FontFace;
-import org.frisket.typography.FontFile;
-import org.frisket.typography.FontLibrary;
-import org.frisket.typography.UnknownFontException;
 import org.frisket.typography.UnreadableFontException;
+import org.frisket.typography.source.FontFile;
+import org.frisket.typography.source.FontLibrary;
+import org.frisket.typography.source.UnknownFontException;
 
 /** Finds the font a wording was made with: by its content if possible, else by the file it came from, else by name. */
 public final class FontResolver {

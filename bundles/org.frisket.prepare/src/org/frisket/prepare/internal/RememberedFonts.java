@@ -4,7 +4,7 @@ import java.util.Optional;
 
 import org.frisket.model.FontRef;
 import org.frisket.typography.FontFace;
-import org.frisket.typography.FontLibrary;
+import org.frisket.typography.source.FontLibrary;
 
 /** The fonts that were asked for last, found as wordings find theirs. */
 public final class RememberedFonts {

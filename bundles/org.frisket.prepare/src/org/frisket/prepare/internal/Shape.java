@@ -22,36 +22,36 @@ import org.frisket.prepare.Uncleaned;
 public record Shape(Region region, List<Contour> lines, Region body, Uncleaned uncleaned, List<Remark> remarks,
 		OptionalDouble xHeight) {
 
-	static final Shape EMPTY = new Shape(Region.EMPTY, List.of(), Uncleaned.NOTHING, List.of());
+	public static final Shape EMPTY = new Shape(Region.EMPTY, List.of(), Uncleaned.NOTHING, List.of());
 
 	/** Of an element whose region is its body. */
-	Shape(Region region, List<Contour> lines, Uncleaned uncleaned, List<Remark> remarks) {
+	public Shape(Region region, List<Contour> lines, Uncleaned uncleaned, List<Remark> remarks) {
 		this(region, lines, region, uncleaned, remarks, OptionalDouble.empty());
 	}
 
 	/** The same, of a wording whose smallest letters are so high. */
-	Shape withXHeight(OptionalDouble height) {
+	public Shape withXHeight(OptionalDouble height) {
 		return new Shape(region, lines, body, uncleaned, remarks, height);
 	}
 
 	/** Nothing but lines, which have no edge that a blade could follow. */
-	static Shape drawn(Region body, List<Contour> lines, Uncleaned uncleaned, List<Remark> remarks) {
+	public static Shape drawn(Region body, List<Contour> lines, Uncleaned uncleaned, List<Remark> remarks) {
 		return new Shape(Region.EMPTY, lines, body, uncleaned, remarks, OptionalDouble.empty());
 	}
 
 	/** A finding that does not know its element yet; the place is in the element's own frame. */
-	record Remark(String id, Severity severity, Point place, String message, String cure) {
+	public record Remark(String id, Severity severity, Point place, String message, String cure) {
 
 		Finding at(String element, Transform transform) {
 			return Finding.plain(id, severity, element, transform.apply(place), message, cure);
 		}
 	}
 
-	static Shape nothing(List<Remark> why) {
+	public static Shape nothing(List<Remark> why) {
 		return new Shape(Region.EMPTY, List.of(), Uncleaned.NOTHING, why);
 	}
 
-	static Shape nothing(Remark why) {
+	public static Shape nothing(Remark why) {
 		return nothing(List.of(why));
 	}
 }

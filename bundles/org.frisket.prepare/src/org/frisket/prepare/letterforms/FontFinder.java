@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.frisket.model.FontRef;
 import org.frisket.prepare.internal.RememberedFonts;
 import org.frisket.typography.FontFace;
-import org.frisket.typography.FontLibrary;
+import org.frisket.typography.source.FontLibrary;
 
 /** Finds the font that a job names, as a wording in it is set: by its content, its file, or its name. */
 public final class FontFinder {

@@ -7,10 +7,10 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
-import org.frisket.typography.Axis;
-import org.frisket.typography.AxisSettings;
 import org.frisket.typography.FontFace;
-import org.frisket.typography.NamedInstance;
+import org.frisket.typography.face.Axis;
+import org.frisket.typography.face.AxisSettings;
+import org.frisket.typography.face.NamedInstance;
 
 /**
  * What can be chosen of the letters of a font.

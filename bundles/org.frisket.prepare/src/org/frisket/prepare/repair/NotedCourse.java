@@ -14,7 +14,6 @@ import org.frisket.geometry.repair.Mend;
 import org.frisket.geometry.repair.Mended;
 import org.frisket.geometry.repair.RepairCourse;
 import org.frisket.geometry.repair.RepairStep;
-import org.frisket.prepare.RepairSteps;
 import org.frisket.prepare.extension.ContributionException;
 
 /** A course that remembers which of its steps did what. It is run once. */

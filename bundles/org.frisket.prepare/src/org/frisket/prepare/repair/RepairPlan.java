@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.function.DoubleFunction;
 
 import org.eclipse.osgi.util.NLS;
-import org.frisket.editing.ChangePath;
 import org.frisket.editing.Edit;
 import org.frisket.editing.EditGroup;
+import org.frisket.editing.shapes.ChangePath;
 import org.frisket.geometry.Tolerance;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;

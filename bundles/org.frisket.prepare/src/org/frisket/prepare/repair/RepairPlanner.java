@@ -16,7 +16,6 @@ import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Outline;
 import org.frisket.prepare.OwnPath;
-import org.frisket.prepare.RepairSteps;
 import org.frisket.prepare.extension.ContributionException;
 
 /**

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 
 import org.frisket.geometry.repair.RepairStep;
-import org.frisket.prepare.RepairSteps;
 import org.frisket.prepare.extension.Contribution;
 
 /**

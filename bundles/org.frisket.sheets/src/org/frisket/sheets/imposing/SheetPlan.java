@@ -28,7 +28,7 @@ public record SheetPlan(List<PlannedSheet> sheets, List<NoRoom> left) {
 		return area > 0 ? sheets.stream().mapToDouble(PlannedSheet::partsArea).sum() / area : 0;
 	}
 
-	/** As {@link org.frisket.editing.LaySheets} takes them: new ones without ids. */
+	/** As {@link org.frisket.editing.sheets.LaySheets} takes them: new ones without ids. */
 	public List<Sheet> toSheets() {
 		return sheets.stream().map(PlannedSheet::toSheet).toList();
 	}

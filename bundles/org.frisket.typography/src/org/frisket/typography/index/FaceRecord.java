@@ -3,11 +3,11 @@ package org.frisket.typography.index;
 import java.lang.Character.UnicodeScript;
 import java.util.Set;
 
-import org.frisket.typography.CodePoints;
-import org.frisket.typography.Embedding;
 import org.frisket.typography.FontFace;
-import org.frisket.typography.FontNames;
-import org.frisket.typography.StyleClass;
+import org.frisket.typography.face.CodePoints;
+import org.frisket.typography.face.Embedding;
+import org.frisket.typography.face.FontNames;
+import org.frisket.typography.face.StyleClass;
 
 /**
  * What is kept of a face. Heights are shares of the em, measured on the outlines.

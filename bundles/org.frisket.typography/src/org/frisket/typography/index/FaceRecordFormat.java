@@ -4,9 +4,9 @@ import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 
-import org.frisket.typography.CodePoints;
-import org.frisket.typography.FontNames;
-import org.frisket.typography.StyleClass;
+import org.frisket.typography.face.CodePoints;
+import org.frisket.typography.face.FontNames;
+import org.frisket.typography.face.StyleClass;
 
 /** A face record as bytes. Scripts follow from the characters and are not written. */
 final class FaceRecordFormat {

@@ -4,8 +4,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
-import org.frisket.typography.CodePoints;
 import org.frisket.typography.UnreadableFontException;
+import org.frisket.typography.face.CodePoints;
 
 /**
  * All fonts of some sources at one time. Immutable; answers from memory.

@@ -9,9 +9,9 @@ import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 
 import org.frisket.geometry.Monitor;
-import org.frisket.typography.FontEntry;
-import org.frisket.typography.FontSource;
 import org.frisket.typography.UnreadableFontException;
+import org.frisket.typography.source.FontEntry;
+import org.frisket.typography.source.FontSource;
 
 /**
  * Goes through font sources and learns what their fonts can do. Runs in the caller's thread, tells the monitor how far

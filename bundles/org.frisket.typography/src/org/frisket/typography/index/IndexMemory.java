@@ -16,7 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.zip.CRC32;
 
-import org.frisket.typography.FontFile;
+import org.frisket.typography.source.FontFile;
 
 /**
  * What earlier passes learned. Kept in one file with its version and a checksum; a file that is damaged, of another

@@ -3,8 +3,8 @@ package org.frisket.typography.index;
 import java.text.Normalizer;
 import java.util.Locale;
 
-import org.frisket.typography.FontEntry;
-import org.frisket.typography.FontNames;
+import org.frisket.typography.face.FontNames;
+import org.frisket.typography.source.FontEntry;
 
 /** A font that can be opened, with what is known of it. */
 public final class IndexedFont {

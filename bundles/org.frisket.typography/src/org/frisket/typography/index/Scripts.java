@@ -9,7 +9,7 @@ import java.util.EnumSet;
 import java.util.Map;
 import java.util.Set;
 
-import org.frisket.typography.CodePoints;
+import org.frisket.typography.face.CodePoints;
 
 /**
  * Which scripts (UAX #24) a set of characters can set. A script counts if a quarter of the letters in its main block

@@ -4,7 +4,7 @@ import java.util.Map;
 
 import org.eclipse.ui.IWorkbenchPage;
 import org.frisket.ui.bench.internal.editor.BenchEditor;
-import org.frisket.ui.bench.internal.handlers.ExportHandler;
+import org.frisket.ui.bench.internal.handlers.jobs.ExportHandler;
 
 /**
  * What is chosen already when it is asked how to export the job in front, because it was chosen elsewhere.

@@ -19,8 +19,8 @@ import java.util.zip.CRC32;
 
 import javax.imageio.ImageIO;
 
-import org.frisket.editing.ChangeOperation;
-import org.frisket.editing.ChangePicture;
+import org.frisket.editing.elements.ChangeOperation;
+import org.frisket.editing.shapes.ChangePicture;
 import org.frisket.export.Handoff;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.PathData;

@@ -16,9 +16,9 @@ import org.frisket.model.Matrix;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Outline;
 import org.frisket.page.flow.Figures;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.PreparedJob;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.junit.jupiter.api.Test;
 
 /** Two states of one job beside each other. */

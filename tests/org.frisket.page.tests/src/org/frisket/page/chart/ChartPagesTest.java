@@ -27,7 +27,7 @@ import org.frisket.geometry.Contour;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Point;
-import org.frisket.prepare.FontLibraries;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.frisket.prepare.layout.Paper;
 import org.frisket.typography.chart.GlyphChart;
 import org.frisket.typography.chart.GlyphEntry;

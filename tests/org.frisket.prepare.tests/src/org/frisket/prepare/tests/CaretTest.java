@@ -16,10 +16,10 @@ import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Nudge;
 import org.frisket.model.Wording;
-import org.frisket.prepare.CaretPlace;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
-import org.frisket.prepare.LetterPlace;
+import org.frisket.prepare.fonts.FontLibraries;
+import org.frisket.prepare.wording.CaretPlace;
+import org.frisket.prepare.wording.LetterPlace;
 import org.junit.jupiter.api.Test;
 
 /** Places of the caret; advances from Liberation Sans, which has those of Helvetica: H 0.722 em, blank 0.278 em. */

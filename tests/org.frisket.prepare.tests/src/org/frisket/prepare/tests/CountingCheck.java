@@ -3,7 +3,7 @@ package org.frisket.prepare.tests;
 import java.util.List;
 import java.util.function.Consumer;
 
-import org.frisket.editing.RenameElements;
+import org.frisket.editing.elements.RenameElements;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.model.Element;

@@ -29,13 +29,13 @@ import org.frisket.model.OperationKind;
 import org.frisket.model.Outline;
 import org.frisket.model.Wording;
 import org.frisket.prepare.Finding;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.Makeready;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.checks.Cure;
 import org.frisket.prepare.checks.Limits;
 import org.frisket.prepare.checks.Trial;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.frisket.testkit.SampleJobs;
 import org.junit.jupiter.api.Test;
 

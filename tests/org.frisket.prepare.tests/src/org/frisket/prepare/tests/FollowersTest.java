@@ -29,12 +29,12 @@ import org.frisket.model.OperationKind;
 import org.frisket.model.Outline;
 import org.frisket.model.WeedLines;
 import org.frisket.prepare.Finding;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.Makeready;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.checks.Limits;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.junit.jupiter.api.Test;
 
 /** Mats of all forms, combinations and weed lines. */

@@ -9,11 +9,11 @@ import java.util.List;
 
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
-import org.frisket.prepare.FontFitness;
 import org.frisket.prepare.checks.Limits;
-import org.frisket.typography.EmbeddedFontSource;
-import org.frisket.typography.FolderFontSource;
-import org.frisket.typography.FontLibrary;
+import org.frisket.prepare.fonts.FontFitness;
+import org.frisket.typography.source.EmbeddedFontSource;
+import org.frisket.typography.source.FolderFontSource;
+import org.frisket.typography.source.FontLibrary;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -8,13 +8,13 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.util.List;
 
 import org.frisket.geometry.Monitor;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.extension.ContributionException;
-import org.frisket.typography.FontSource;
-import org.frisket.typography.UnknownFontException;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.frisket.typography.index.FontIndex;
 import org.frisket.typography.index.FontIndexer;
 import org.frisket.typography.index.FontQuery;
+import org.frisket.typography.source.FontSource;
+import org.frisket.typography.source.UnknownFontException;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 

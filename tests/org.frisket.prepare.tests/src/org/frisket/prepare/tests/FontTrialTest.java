@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
 
-import org.frisket.editing.ChangeSpan;
-import org.frisket.editing.ChangeWording;
+import org.frisket.editing.wording.ChangeSpan;
+import org.frisket.editing.wording.ChangeWording;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.model.Job;
@@ -22,15 +22,15 @@ import org.frisket.model.OperationKind;
 import org.frisket.model.Outline;
 import org.frisket.model.PenStyle;
 import org.frisket.model.Wording;
-import org.frisket.prepare.FontLibraries;
-import org.frisket.prepare.FontTrial;
-import org.frisket.prepare.FontVerdict;
 import org.frisket.prepare.checks.Limits;
 import org.frisket.prepare.checks.StockLimits;
+import org.frisket.prepare.fonts.FontLibraries;
+import org.frisket.prepare.fonts.FontTrial;
+import org.frisket.prepare.fonts.FontVerdict;
 import org.frisket.testkit.SampleJobs;
-import org.frisket.typography.FontEntry;
-import org.frisket.typography.FontNames;
 import org.frisket.typography.UnreadableFontException;
+import org.frisket.typography.face.FontNames;
+import org.frisket.typography.source.FontEntry;
 import org.junit.jupiter.api.Test;
 
 /** What the rows of a font list say, measured again by other means where that is possible. */

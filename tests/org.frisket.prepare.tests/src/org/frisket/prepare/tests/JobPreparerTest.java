@@ -26,10 +26,10 @@ import org.frisket.model.Outline;
 import org.frisket.model.Wording;
 import org.frisket.prepare.Composition;
 import org.frisket.prepare.Finding;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.Severity;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.frisket.testkit.SampleJobs;
 import org.junit.jupiter.api.Test;
 

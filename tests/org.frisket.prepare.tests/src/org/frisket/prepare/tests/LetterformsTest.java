@@ -13,12 +13,12 @@ import org.frisket.model.Jobs;
 import org.frisket.prepare.letterforms.FeatureNames;
 import org.frisket.prepare.letterforms.FontFinder;
 import org.frisket.prepare.letterforms.Letterforms;
-import org.frisket.typography.Axis;
-import org.frisket.typography.AxisSettings;
 import org.frisket.typography.FeatureList;
 import org.frisket.typography.FontFace;
-import org.frisket.typography.FontLibrary;
-import org.frisket.typography.NamedInstance;
+import org.frisket.typography.face.Axis;
+import org.frisket.typography.face.AxisSettings;
+import org.frisket.typography.face.NamedInstance;
+import org.frisket.typography.source.FontLibrary;
 import org.junit.jupiter.api.Test;
 
 /** What can be chosen of the letters of a font. */

@@ -3,10 +3,10 @@ package org.frisket.prepare.tests;
 import java.util.List;
 
 import org.frisket.geometry.Monitor;
-import org.frisket.typography.EmbeddedFontSource;
-import org.frisket.typography.FontEntry;
-import org.frisket.typography.FontNames;
-import org.frisket.typography.FontSource;
+import org.frisket.typography.face.FontNames;
+import org.frisket.typography.source.EmbeddedFontSource;
+import org.frisket.typography.source.FontEntry;
+import org.frisket.typography.source.FontSource;
 
 /** A source from another bundle: a font of the product under a name of its own. */
 public final class OneFontSource implements FontSource {

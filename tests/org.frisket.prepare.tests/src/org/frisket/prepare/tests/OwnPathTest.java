@@ -14,10 +14,10 @@ import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 import org.frisket.model.Matrix;
 import org.frisket.model.Wording;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.OwnPath;
 import org.frisket.prepare.PreparedElement;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.junit.jupiter.api.Test;
 
 class OwnPathTest {

@@ -18,11 +18,11 @@ import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 import org.frisket.model.Matrix;
 import org.frisket.model.Wording;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.Placeholder;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.junit.jupiter.api.Test;
 
 /** Wordings whose font is not there. */

@@ -13,7 +13,7 @@ import org.frisket.geometry.clean.FillRule;
 import org.frisket.geometry.clean.OutlineCleaner;
 import org.frisket.geometry.stencil.HeldIsland;
 import org.frisket.geometry.stencil.Stencil;
-import org.frisket.prepare.FontLibraries;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.frisket.typography.FontFace;
 import org.frisket.typography.Setting;
 import org.frisket.typography.TextSetter;

@@ -18,8 +18,8 @@ import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.Makeready;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.checks.Limits;
-import org.frisket.typography.EmbeddedFontSource;
-import org.frisket.typography.FontLibrary;
+import org.frisket.typography.source.EmbeddedFontSource;
+import org.frisket.typography.source.FontLibrary;
 import org.junit.jupiter.api.Test;
 
 /** Whatever is pasted into a wording goes all the way to regions and findings. */

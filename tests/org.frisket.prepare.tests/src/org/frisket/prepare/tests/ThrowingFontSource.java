@@ -3,8 +3,8 @@ package org.frisket.prepare.tests;
 import java.util.List;
 
 import org.frisket.geometry.Monitor;
-import org.frisket.typography.FontEntry;
-import org.frisket.typography.FontSource;
+import org.frisket.typography.source.FontEntry;
+import org.frisket.typography.source.FontSource;
 
 /** A source from another bundle that fails. */
 public final class ThrowingFontSource implements FontSource {

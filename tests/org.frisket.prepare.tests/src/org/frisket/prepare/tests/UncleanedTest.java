@@ -15,9 +15,9 @@ import org.frisket.model.Jobs;
 import org.frisket.model.Matrix;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Wording;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.PreparedElement;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.frisket.testkit.SampleJobs;
 import org.junit.jupiter.api.Test;
 

@@ -19,10 +19,10 @@ import org.frisket.model.Mat;
 import org.frisket.model.Matrix;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Wording;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.junit.jupiter.api.Test;
 
 /** What has been made before never shows: after any edits a job comes to what it comes to in a fresh process. */

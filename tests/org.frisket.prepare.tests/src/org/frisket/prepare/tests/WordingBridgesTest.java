@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Random;
 
-import org.frisket.editing.ChangeBridges;
+import org.frisket.editing.wording.ChangeBridges;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Polygons;
@@ -26,15 +26,15 @@ import org.frisket.model.Jobs;
 import org.frisket.model.Nudge;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Wording;
-import org.frisket.prepare.BridgeEdits;
-import org.frisket.prepare.Bridgework;
 import org.frisket.prepare.Finding;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.Makeready;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.checks.Cure;
 import org.frisket.prepare.checks.Limits;
+import org.frisket.prepare.fonts.FontLibraries;
+import org.frisket.prepare.wording.BridgeEdits;
+import org.frisket.prepare.wording.Bridgework;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 

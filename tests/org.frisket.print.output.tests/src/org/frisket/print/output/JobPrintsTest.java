@@ -22,8 +22,8 @@ import org.frisket.model.Layer;
 import org.frisket.model.MeasuredMark;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Picture;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.frisket.print.measure.KeptMeasures;
 import org.junit.jupiter.api.Test;
 

@@ -12,7 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-import org.frisket.editing.LaySheets;
+import org.frisket.editing.sheets.LaySheets;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Polygons;
 import org.frisket.geometry.Tolerance;

@@ -7,9 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.stream.Collectors;
 
-import org.frisket.typography.EmbeddedFontSource;
 import org.frisket.typography.FontFace;
-import org.frisket.typography.FontLibrary;
+import org.frisket.typography.source.EmbeddedFontSource;
+import org.frisket.typography.source.FontLibrary;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 

@@ -9,12 +9,12 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 
 import org.frisket.geometry.Monitor;
-import org.frisket.typography.EmbeddedFontSource;
 import org.frisket.typography.FeatureList;
-import org.frisket.typography.FontLibrary;
 import org.frisket.typography.Letter;
 import org.frisket.typography.Setting;
 import org.frisket.typography.TextSetter;
+import org.frisket.typography.source.EmbeddedFontSource;
+import org.frisket.typography.source.FontLibrary;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 

@@ -15,15 +15,15 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
 
 import org.frisket.geometry.Monitor;
-import org.frisket.typography.CodePoints;
-import org.frisket.typography.EmbeddedFontSource;
-import org.frisket.typography.FolderFontSource;
-import org.frisket.typography.FontEntry;
 import org.frisket.typography.FontFace;
-import org.frisket.typography.FontNames;
-import org.frisket.typography.FontSource;
-import org.frisket.typography.StyleClass;
 import org.frisket.typography.UnreadableFontException;
+import org.frisket.typography.face.CodePoints;
+import org.frisket.typography.face.FontNames;
+import org.frisket.typography.face.StyleClass;
+import org.frisket.typography.source.EmbeddedFontSource;
+import org.frisket.typography.source.FolderFontSource;
+import org.frisket.typography.source.FontEntry;
+import org.frisket.typography.source.FontSource;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -13,12 +13,12 @@ import org.frisket.geometry.Region;
 import org.frisket.geometry.Tolerance;
 import org.frisket.geometry.clean.FillRule;
 import org.frisket.geometry.clean.OutlineCleaner;
-import org.frisket.typography.EmbeddedFontSource;
 import org.frisket.typography.FontFace;
-import org.frisket.typography.FontLibrary;
 import org.frisket.typography.SetText;
 import org.frisket.typography.Setting;
 import org.frisket.typography.TextSetter;
+import org.frisket.typography.source.EmbeddedFontSource;
+import org.frisket.typography.source.FontLibrary;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 

@@ -10,12 +10,12 @@ import java.util.Random;
 
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Monitor;
-import org.frisket.typography.EmbeddedFontSource;
 import org.frisket.typography.FontFace;
-import org.frisket.typography.FontLibrary;
 import org.frisket.typography.Setting;
 import org.frisket.typography.TextSetter;
 import org.frisket.typography.TextSpan;
+import org.frisket.typography.source.EmbeddedFontSource;
+import org.frisket.typography.source.FontLibrary;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 

@@ -17,14 +17,14 @@ import org.frisket.geometry.Point;
 import org.frisket.geometry.Segment;
 import org.frisket.geometry.lines.ArcLength;
 import org.frisket.typography.Alignment;
-import org.frisket.typography.EmbeddedFontSource;
 import org.frisket.typography.FontFace;
-import org.frisket.typography.FontLibrary;
 import org.frisket.typography.Letter;
 import org.frisket.typography.SetText;
 import org.frisket.typography.Setting;
 import org.frisket.typography.TextSetter;
 import org.frisket.typography.layout.PathLayout.Options;
+import org.frisket.typography.source.EmbeddedFontSource;
+import org.frisket.typography.source.FontLibrary;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 

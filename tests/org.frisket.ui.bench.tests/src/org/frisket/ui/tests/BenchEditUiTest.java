@@ -16,7 +16,7 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 import org.eclipse.ui.PlatformUI;
-import org.frisket.editing.MoveElements;
+import org.frisket.editing.arranging.MoveElements;
 import org.frisket.model.Jobs;
 import org.frisket.model.Matrix;
 import org.frisket.ui.ThemeColour;

@@ -7,11 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.util.List;
 
-import org.frisket.editing.SetElements;
+import org.frisket.editing.elements.SetElements;
 import org.frisket.geometry.Point;
 import org.frisket.model.Wording;
-import org.frisket.prepare.BridgeEdits;
-import org.frisket.prepare.Bridgework;
+import org.frisket.prepare.wording.BridgeEdits;
+import org.frisket.prepare.wording.Bridgework;
 import org.frisket.ui.bench.internal.bridges.BridgeMode;
 import org.junit.jupiter.api.Test;
 

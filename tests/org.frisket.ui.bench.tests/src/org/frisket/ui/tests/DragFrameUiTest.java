@@ -12,7 +12,7 @@ import org.eclipse.draw2d.IFigure;
 import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.gef.GraphicalEditPart;
 import org.eclipse.swt.graphics.ImageData;
-import org.frisket.editing.AddGuide;
+import org.frisket.editing.arranging.AddGuide;
 import org.frisket.geometry.Bounds;
 import org.frisket.ui.bench.internal.canvas.BenchViewer;
 import org.frisket.ui.bench.internal.canvas.Units;

@@ -11,9 +11,9 @@ import java.util.Set;
 
 import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.ui.PlatformUI;
-import org.frisket.editing.AddElement;
-import org.frisket.editing.ChangeFlow;
 import org.frisket.editing.Edit;
+import org.frisket.editing.elements.AddElement;
+import org.frisket.editing.wording.ChangeFlow;
 import org.frisket.geometry.Bounds;
 import org.frisket.model.Flow;
 import org.frisket.model.FrisketFactory;

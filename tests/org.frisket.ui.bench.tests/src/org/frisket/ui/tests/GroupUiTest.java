@@ -10,7 +10,7 @@ import java.util.Set;
 
 import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.swt.graphics.ImageData;
-import org.frisket.editing.GroupElements;
+import org.frisket.editing.elements.GroupElements;
 import org.frisket.model.Element;
 import org.frisket.model.Jobs;
 import org.frisket.model.Matrix;

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.io.IOException;
 import java.util.List;
 
-import org.frisket.editing.DeleteElements;
-import org.frisket.editing.RestackElements;
+import org.frisket.editing.elements.DeleteElements;
+import org.frisket.editing.layers.RestackElements;
 import org.frisket.model.Jobs;
 import org.frisket.ui.bench.internal.parts.Selection;
 import org.junit.jupiter.api.Test;

@@ -10,7 +10,7 @@ import java.util.List;
 import org.eclipse.draw2d.geometry.Point;
 import org.frisket.model.Nudge;
 import org.frisket.model.Wording;
-import org.frisket.prepare.LetterPlace;
+import org.frisket.prepare.wording.LetterPlace;
 import org.frisket.ui.bench.internal.letters.LetterMode;
 import org.frisket.ui.bench.internal.parts.Selection;
 import org.frisket.ui.bench.internal.picture.PictureMaker;

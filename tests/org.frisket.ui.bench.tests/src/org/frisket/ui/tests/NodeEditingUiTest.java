@@ -9,11 +9,11 @@ import java.util.List;
 
 import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.swt.graphics.ImageData;
-import org.frisket.editing.DeleteElements;
 import org.frisket.editing.Edit;
-import org.frisket.editing.MoveElements;
-import org.frisket.editing.SetLayers;
-import org.frisket.editing.TransformElements;
+import org.frisket.editing.arranging.MoveElements;
+import org.frisket.editing.arranging.TransformElements;
+import org.frisket.editing.elements.DeleteElements;
+import org.frisket.editing.layers.SetLayers;
 import org.frisket.geometry.nodes.NodeAt;
 import org.frisket.geometry.nodes.NodeKind;
 import org.frisket.geometry.nodes.NodePath;

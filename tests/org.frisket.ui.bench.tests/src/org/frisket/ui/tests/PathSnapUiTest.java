@@ -8,7 +8,7 @@ import java.io.IOException;
 import java.util.stream.Collectors;
 
 import org.eclipse.draw2d.geometry.Point;
-import org.frisket.editing.AddGuide;
+import org.frisket.editing.arranging.AddGuide;
 import org.frisket.geometry.nodes.NodeAt;
 import org.frisket.geometry.nodes.NodePath;
 import org.frisket.model.Outline;

@@ -11,7 +11,7 @@ import org.eclipse.draw2d.geometry.Point;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Listener;
-import org.frisket.editing.MoveElements;
+import org.frisket.editing.arranging.MoveElements;
 import org.frisket.model.Matrix;
 import org.frisket.ui.bench.internal.grips.Grip;
 import org.frisket.ui.bench.internal.surface.SurfaceOption;

@@ -15,7 +15,7 @@ import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
-import org.frisket.editing.AddGuide;
+import org.frisket.editing.arranging.AddGuide;
 import org.frisket.model.Guide;
 import org.frisket.model.Matrix;
 import org.frisket.ui.LengthUnit;

@@ -27,7 +27,7 @@ import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.XMLMemento;
 import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.handlers.IHandlerService;
-import org.frisket.editing.MoveElements;
+import org.frisket.editing.arranging.MoveElements;
 import org.frisket.model.Element;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;

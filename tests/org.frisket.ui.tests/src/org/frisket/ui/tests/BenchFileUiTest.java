@@ -12,7 +12,7 @@ import java.util.List;
 
 import org.eclipse.core.runtime.NullProgressMonitor;
 import org.eclipse.ui.PlatformUI;
-import org.frisket.editing.MoveElements;
+import org.frisket.editing.arranging.MoveElements;
 import org.frisket.model.Element;
 import org.frisket.model.Job;
 import org.frisket.model.JobFile;

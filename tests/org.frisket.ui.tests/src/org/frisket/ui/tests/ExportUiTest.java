@@ -22,7 +22,7 @@ import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.ToolItem;
 import org.eclipse.ui.PlatformUI;
-import org.frisket.editing.AddElement;
+import org.frisket.editing.elements.AddElement;
 import org.frisket.material.desk.SettingsDesk;
 import org.frisket.material.tools.MachineOptions;
 import org.frisket.model.FrisketFactory;

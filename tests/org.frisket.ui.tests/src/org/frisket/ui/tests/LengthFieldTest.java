@@ -9,7 +9,7 @@ import java.util.Locale;
 import java.util.Random;
 
 import org.frisket.ui.LengthUnit;
-import org.frisket.ui.views.internal.properties.LengthField;
+import org.frisket.ui.views.internal.properties.fields.LengthField;
 import org.junit.jupiter.api.Test;
 
 /** What may be typed into a field for a length. */

@@ -14,7 +14,7 @@ import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
-import org.frisket.editing.SetLayerStock;
+import org.frisket.editing.layers.SetLayerStock;
 import org.frisket.material.StockFamily;
 import org.frisket.material.desk.SettingsDesk;
 import org.frisket.material.tools.MachineOptions;

@@ -250,7 +250,7 @@ class RunViewUiTest extends OpenRoom {
 		Dialogs.answer("Cancel", () -> way.go(Station.HAND_OFF));
 		LastExports.add(bench.job(), home.resolve("tag.svg"));
 		assertEquals("tag.svg", way.state(Station.HAND_OFF));
-		bench.edits().execute(new org.frisket.editing.DeleteElements(
+		bench.edits().execute(new org.frisket.editing.elements.DeleteElements(
 				List.of(Jobs.element(bench.job(), made.mat.getId()).orElseThrow())));
 		Screen.waitUntil("it is worked out anew", () -> view.isUpToDate() && !way.state(Station.RUN).equals(before));
 	}

@@ -28,7 +28,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
-import org.frisket.editing.ChangePicture;
+import org.frisket.editing.shapes.ChangePicture;
 import org.frisket.model.BackdropRule;
 import org.frisket.model.Element;
 import org.frisket.model.ImageBytes;

@@ -10,7 +10,7 @@ import java.util.List;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.PlatformUI;
-import org.frisket.editing.ChangeWording;
+import org.frisket.editing.wording.ChangeWording;
 import org.frisket.geometry.Bounds;
 import org.frisket.model.Alignment;
 import org.frisket.model.CornerJoin;

@@ -11,7 +11,7 @@ import java.util.List;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Scale;
 import org.eclipse.ui.PlatformUI;
-import org.frisket.editing.ChangeWording;
+import org.frisket.editing.wording.ChangeWording;
 import org.frisket.geometry.Bounds;
 import org.frisket.model.HoleRule;
 import org.frisket.model.Jobs;

@@ -12,7 +12,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.PlatformUI;
-import org.frisket.editing.DeleteElements;
+import org.frisket.editing.elements.DeleteElements;
 import org.frisket.ui.views.Views;
 import org.frisket.ui.views.internal.way.Station;
 import org.frisket.ui.views.internal.way.WayStrip;

@@ -16,9 +16,9 @@ import org.frisket.orders.OrderException;
 import org.frisket.orders.Repeats;
 import org.frisket.orders.StoredJob;
 import org.frisket.orders.customers.Customer;
-import org.frisket.prepare.JobFonts;
+import org.frisket.prepare.fonts.JobFonts;
 import org.frisket.studio.StudioFolder;
-import org.frisket.typography.FontLibrary;
+import org.frisket.typography.source.FontLibrary;
 
 /**
  * Makes a job of the order book again: a copy of it as an order of its own, which is cut from the same outlines with the

@@ -9,14 +9,14 @@ import org.eclipse.osgi.util.NLS;
 import org.frisket.geometry.Monitor;
 import org.frisket.model.FontRef;
 import org.frisket.model.Job;
-import org.frisket.prepare.JobFonts;
 import org.frisket.prepare.Severity;
+import org.frisket.prepare.fonts.JobFonts;
 import org.frisket.studio.StudioFolder;
-import org.frisket.typography.FontEntry;
 import org.frisket.typography.FontFace;
-import org.frisket.typography.FontLibrary;
-import org.frisket.typography.UnknownFontException;
 import org.frisket.typography.UnreadableFontException;
+import org.frisket.typography.source.FontEntry;
+import org.frisket.typography.source.FontLibrary;
+import org.frisket.typography.source.UnknownFontException;
 
 /** What has become of the fonts a job was made with. What the studio keeps of them is used, whatever else is at hand. */
 final class FontNotes {

@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.osgi.util.NLS;
-import org.frisket.editing.ChangeOperation;
-import org.frisket.editing.ChangeWording;
-import org.frisket.editing.DeleteElements;
-import org.frisket.editing.LayApart;
-import org.frisket.editing.MoveElements;
+import org.frisket.editing.arranging.MoveElements;
+import org.frisket.editing.elements.ChangeOperation;
+import org.frisket.editing.elements.DeleteElements;
+import org.frisket.editing.layers.LayApart;
+import org.frisket.editing.wording.ChangeWording;
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Region;

@@ -2,7 +2,7 @@ package org.frisket.prepare.internal.cures;
 
 import java.util.List;
 
-import org.frisket.editing.ChangeBridges;
+import org.frisket.editing.wording.ChangeBridges;
 import org.frisket.model.Wording;
 import org.frisket.prepare.Finding;
 import org.frisket.prepare.checks.Cure;

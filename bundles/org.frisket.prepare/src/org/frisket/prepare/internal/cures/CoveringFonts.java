@@ -3,11 +3,11 @@ package org.frisket.prepare.internal.cures;
 import java.util.Optional;
 
 import org.frisket.geometry.Monitor;
-import org.frisket.typography.FontEntry;
 import org.frisket.typography.FontFace;
-import org.frisket.typography.FontLibrary;
-import org.frisket.typography.FontSource;
 import org.frisket.typography.UnreadableFontException;
+import org.frisket.typography.source.FontEntry;
+import org.frisket.typography.source.FontLibrary;
+import org.frisket.typography.source.FontSource;
 
 /** Looks for a font that has all of some characters and can be cut, in the order of the sources. */
 record CoveringFonts(FontLibrary fonts, Monitor monitor) {

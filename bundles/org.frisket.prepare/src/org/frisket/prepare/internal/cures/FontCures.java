@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
 
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.osgi.util.NLS;
-import org.frisket.editing.ChangeWording;
+import org.frisket.editing.wording.ChangeWording;
 import org.frisket.model.FontRef;
 import org.frisket.model.Jobs;
 import org.frisket.model.Wording;
@@ -22,13 +22,13 @@ import org.frisket.prepare.checks.Cure;
 import org.frisket.prepare.checks.Cures;
 import org.frisket.prepare.checks.Trial;
 import org.frisket.typography.FontFace;
-import org.frisket.typography.FontFile;
-import org.frisket.typography.FontLibrary;
 import org.frisket.typography.MissingGlyph;
 import org.frisket.typography.Setting;
 import org.frisket.typography.TextSetter;
-import org.frisket.typography.UnknownFontException;
 import org.frisket.typography.UnreadableFontException;
+import org.frisket.typography.source.FontFile;
+import org.frisket.typography.source.FontLibrary;
+import org.frisket.typography.source.UnknownFontException;
 
 /** Against fonts that are missing, lack characters, or are not those the job was made with. */
 public final class FontCures implements Cures {

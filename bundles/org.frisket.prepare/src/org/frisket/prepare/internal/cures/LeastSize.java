@@ -7,10 +7,10 @@ import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
 
 import org.eclipse.osgi.util.NLS;
-import org.frisket.editing.ChangeMat;
-import org.frisket.editing.ChangeWording;
 import org.frisket.editing.EditGroup;
-import org.frisket.editing.TransformElements;
+import org.frisket.editing.arranging.TransformElements;
+import org.frisket.editing.shapes.ChangeMat;
+import org.frisket.editing.wording.ChangeWording;
 import org.frisket.geometry.Point;
 import org.frisket.model.Element;
 import org.frisket.model.Mat;

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.osgi.util.NLS;
-import org.frisket.editing.ChangeMat;
-import org.frisket.editing.RemoveMat;
-import org.frisket.editing.StandMatBehind;
+import org.frisket.editing.shapes.ChangeMat;
+import org.frisket.editing.shapes.RemoveMat;
+import org.frisket.editing.shapes.StandMatBehind;
 import org.frisket.model.Mat;
 import org.frisket.prepare.Figures;
 import org.frisket.prepare.Finding;

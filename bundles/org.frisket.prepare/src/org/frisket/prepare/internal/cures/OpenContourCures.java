@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-import org.frisket.editing.ChangeOperation;
-import org.frisket.editing.ChangePath;
+import org.frisket.editing.elements.ChangeOperation;
+import org.frisket.editing.shapes.ChangePath;
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Line;
 import org.frisket.geometry.Outline;

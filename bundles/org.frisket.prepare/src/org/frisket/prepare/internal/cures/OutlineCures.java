@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 import org.eclipse.osgi.util.NLS;
-import org.frisket.editing.ChangeMat;
-import org.frisket.editing.ChangePath;
+import org.frisket.editing.shapes.ChangeMat;
+import org.frisket.editing.shapes.ChangePath;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Piece;
 import org.frisket.geometry.Polygons;

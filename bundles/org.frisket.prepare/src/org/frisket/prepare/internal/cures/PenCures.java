@@ -2,7 +2,7 @@ package org.frisket.prepare.internal.cures;
 
 import java.util.List;
 
-import org.frisket.editing.ChangeOperation;
+import org.frisket.editing.elements.ChangeOperation;
 import org.frisket.model.Element;
 import org.frisket.model.OperationKind;
 import org.frisket.prepare.Finding;

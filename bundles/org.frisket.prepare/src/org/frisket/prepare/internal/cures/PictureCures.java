@@ -3,9 +3,9 @@ package org.frisket.prepare.internal.cures;
 import java.util.List;
 
 import org.eclipse.osgi.util.NLS;
-import org.frisket.editing.ChangeOperation;
-import org.frisket.editing.ChangePicture;
-import org.frisket.editing.TransformElements;
+import org.frisket.editing.arranging.TransformElements;
+import org.frisket.editing.elements.ChangeOperation;
+import org.frisket.editing.shapes.ChangePicture;
 import org.frisket.geometry.Point;
 import org.frisket.model.Element;
 import org.frisket.model.OperationKind;

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.osgi.util.NLS;
-import org.frisket.editing.ChangePath;
-import org.frisket.editing.ChangeWording;
-import org.frisket.editing.DeleteElements;
-import org.frisket.editing.TransformElements;
+import org.frisket.editing.arranging.TransformElements;
+import org.frisket.editing.elements.DeleteElements;
+import org.frisket.editing.shapes.ChangePath;
+import org.frisket.editing.wording.ChangeWording;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Contour;
 import org.frisket.geometry.Outline;

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Objects;
 
 import org.eclipse.osgi.util.NLS;
-import org.frisket.editing.ChangeOperation;
-import org.frisket.editing.SetLayerStock;
+import org.frisket.editing.elements.ChangeOperation;
+import org.frisket.editing.layers.SetLayerStock;
 import org.frisket.model.Element;
 import org.frisket.model.Jobs;
 import org.frisket.model.Layer;

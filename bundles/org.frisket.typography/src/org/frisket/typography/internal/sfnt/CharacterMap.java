@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.util.BitSet;
 
-import org.frisket.typography.CodePoints;
 import org.frisket.typography.UnreadableFontException;
+import org.frisket.typography.face.CodePoints;
 
 /**
  * Which characters a face has glyphs for, and which: table {@code cmap} in its Unicode forms (formats 0, 4, 6, 12 and

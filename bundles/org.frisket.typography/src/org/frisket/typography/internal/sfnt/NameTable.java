@@ -7,8 +7,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.TreeMap;
 import java.util.Map;
 
-import org.frisket.typography.FontNames;
 import org.frisket.typography.UnreadableFontException;
+import org.frisket.typography.face.FontNames;
 
 /** Strings of table {@code name}; English ones where the font has several languages. */
 public final class NameTable {

@@ -7,10 +7,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
 
-import org.frisket.typography.Axis;
-import org.frisket.typography.AxisSettings;
-import org.frisket.typography.NamedInstance;
 import org.frisket.typography.UnreadableFontException;
+import org.frisket.typography.face.Axis;
+import org.frisket.typography.face.AxisSettings;
+import org.frisket.typography.face.NamedInstance;
 
 /**
  * What a variable font can be varied by: table {@code fvar} of ISO/IEC 14496-22, and from {@code STAT} the names of

@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Map;
 
 import org.frisket.geometry.Outline;
-import org.frisket.typography.AxisSettings;
+import org.frisket.typography.face.AxisSettings;
 import org.lwjgl.util.harfbuzz.hb_feature_t;
 import org.lwjgl.util.harfbuzz.hb_glyph_info_t;
 import org.lwjgl.util.harfbuzz.hb_glyph_position_t;

@@ -8,17 +8,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-import org.frisket.typography.FontEntry;
 import org.frisket.typography.FontFace;
-import org.frisket.typography.FontFile;
-import org.frisket.typography.FontNames;
-import org.frisket.typography.NamedInstance;
 import org.frisket.typography.UnreadableFontException;
+import org.frisket.typography.face.FontNames;
+import org.frisket.typography.face.NamedInstance;
 import org.frisket.typography.internal.sfnt.ByteSource;
 import org.frisket.typography.internal.sfnt.NameTable;
 import org.frisket.typography.internal.sfnt.TableDirectory;
 import org.frisket.typography.internal.sfnt.Variations;
 import org.frisket.typography.internal.shape.HarfBuzzEngine;
+import org.frisket.typography.source.FontEntry;
+import org.frisket.typography.source.FontFile;
 import org.frisket.typography.stroke.StrokeFiles;
 
 /**

@@ -40,7 +40,7 @@ import org.frisket.orders.customers.Customers;
 import org.frisket.prepare.Severity;
 import org.frisket.studio.StudioFolder;
 import org.frisket.studio.store.Store;
-import org.frisket.typography.FontLibrary;
+import org.frisket.typography.source.FontLibrary;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -8,8 +8,8 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.KeyEvent;
 import org.eclipse.swt.graphics.Cursor;
 import org.frisket.geometry.Point;
-import org.frisket.prepare.BridgeEdits;
-import org.frisket.prepare.Bridgework;
+import org.frisket.prepare.wording.BridgeEdits;
+import org.frisket.prepare.wording.Bridgework;
 import org.frisket.ui.LengthText;
 import org.frisket.ui.bench.internal.tools.PointerTag;
 

@@ -5,10 +5,10 @@ import java.util.Map;
 
 import org.eclipse.swt.widgets.Display;
 import org.frisket.model.Job;
-import org.frisket.prepare.CaretPlace;
 import org.frisket.prepare.Finding;
-import org.frisket.prepare.LetterPlace;
 import org.frisket.prepare.checks.Cure;
+import org.frisket.prepare.wording.CaretPlace;
+import org.frisket.prepare.wording.LetterPlace;
 import org.frisket.ui.bench.internal.picture.JobPicture;
 
 /** Has the picture of an editor's job follow the job, and knows whether it has caught up. Only for the UI thread. */

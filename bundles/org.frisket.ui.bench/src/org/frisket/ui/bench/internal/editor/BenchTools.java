@@ -6,7 +6,7 @@ import org.frisket.ui.bench.internal.bridges.BridgeMode;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.grips.FlowGrips;
 import org.frisket.ui.bench.internal.grips.SelectionGrips;
-import org.frisket.ui.bench.internal.handlers.LookHandler;
+import org.frisket.ui.bench.internal.handlers.sight.LookHandler;
 import org.frisket.ui.bench.internal.letters.LetterMode;
 import org.frisket.ui.bench.internal.looks.Looks;
 import org.frisket.ui.bench.internal.nodes.NodeMode;

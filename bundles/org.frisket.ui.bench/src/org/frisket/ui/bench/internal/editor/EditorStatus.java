@@ -2,7 +2,7 @@ package org.frisket.ui.bench.internal.editor;
 
 import org.eclipse.swt.widgets.Display;
 import org.frisket.ui.LengthUnit;
-import org.frisket.ui.bench.internal.handlers.LookHandler;
+import org.frisket.ui.bench.internal.handlers.sight.LookHandler;
 import org.frisket.ui.bench.internal.parts.Selection;
 
 /** What an editor says in the status line while it is the one in front. */

@@ -14,12 +14,12 @@ import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Display;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
-import org.frisket.prepare.CaretPlace;
 import org.frisket.prepare.Finding;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
-import org.frisket.prepare.LetterPlace;
 import org.frisket.prepare.checks.Cure;
+import org.frisket.prepare.fonts.FontLibraries;
+import org.frisket.prepare.wording.CaretPlace;
+import org.frisket.prepare.wording.LetterPlace;
 import org.frisket.ui.bench.internal.picture.JobPicture;
 import org.frisket.ui.bench.internal.picture.PictureMaker;
 

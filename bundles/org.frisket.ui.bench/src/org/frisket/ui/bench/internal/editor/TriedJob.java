@@ -11,8 +11,8 @@ import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Display;
 import org.frisket.geometry.Tolerance;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.frisket.ui.bench.internal.picture.JobPicture;
 import org.frisket.ui.bench.internal.picture.PictureMaker;
 

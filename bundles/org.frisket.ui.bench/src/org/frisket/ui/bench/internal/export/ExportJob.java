@@ -23,13 +23,13 @@ import org.frisket.export.plan.StudioWorkshop;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
 import org.frisket.prepare.Finding;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.Makeready;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.prepare.checks.LayerLimits;
 import org.frisket.prepare.checks.StockLimits;
 import org.frisket.prepare.extension.ContributionException;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.frisket.sheets.GuestFiles;
 import org.frisket.studio.Studio;
 

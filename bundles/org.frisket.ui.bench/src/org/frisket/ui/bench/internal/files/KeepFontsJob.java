@@ -12,9 +12,9 @@ import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.osgi.util.NLS;
-import org.frisket.prepare.FontLibraries;
-import org.frisket.prepare.JobFonts;
-import org.frisket.prepare.JobFonts.NotKept;
+import org.frisket.prepare.fonts.FontLibraries;
+import org.frisket.prepare.fonts.JobFonts;
+import org.frisket.prepare.fonts.JobFonts.NotKept;
 import org.frisket.studio.Studio;
 
 /**

@@ -4,8 +4,8 @@ import java.text.NumberFormat;
 
 import org.eclipse.gef.GraphicalViewer;
 import org.eclipse.osgi.util.NLS;
-import org.frisket.editing.ChangeFlow;
 import org.frisket.editing.Edit;
+import org.frisket.editing.wording.ChangeFlow;
 import org.frisket.geometry.Point;
 import org.frisket.model.Wording;
 import org.frisket.ui.LengthText;

@@ -1,8 +1,8 @@
 package org.frisket.ui.bench.internal.grips;
 
 import org.eclipse.gef.GraphicalViewer;
-import org.frisket.editing.ChangeFlow;
 import org.frisket.editing.Edit;
+import org.frisket.editing.wording.ChangeFlow;
 import org.frisket.geometry.Point;
 import org.frisket.model.Wording;
 import org.frisket.ui.LengthText;

@@ -4,7 +4,7 @@ import java.util.List;
 
 import org.eclipse.gef.GraphicalViewer;
 import org.frisket.editing.Edit;
-import org.frisket.editing.SetMatDistance;
+import org.frisket.editing.shapes.SetMatDistance;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Transform;
 import org.frisket.model.Mat;

@@ -8,7 +8,7 @@ import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Point;
 import org.frisket.model.Flow;
 import org.frisket.model.Wording;
-import org.frisket.prepare.WordingPath;
+import org.frisket.prepare.wording.WordingPath;
 
 /** A grip by which is changed what the lines of a wording run along or are fitted into. */
 public enum FlowGrip {

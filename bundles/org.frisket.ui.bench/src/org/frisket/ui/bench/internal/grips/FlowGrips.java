@@ -19,7 +19,7 @@ import org.frisket.geometry.Transform;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Wording;
-import org.frisket.prepare.WordingPath;
+import org.frisket.prepare.wording.WordingPath;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.editor.BenchDocument;
 import org.frisket.ui.bench.internal.figures.BoxFigure;

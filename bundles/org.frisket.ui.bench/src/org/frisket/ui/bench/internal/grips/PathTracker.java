@@ -2,10 +2,10 @@ package org.frisket.ui.bench.internal.grips;
 
 import org.eclipse.gef.GraphicalViewer;
 import org.eclipse.osgi.util.NLS;
-import org.frisket.editing.ChangeFlow;
 import org.frisket.editing.Edit;
+import org.frisket.editing.wording.ChangeFlow;
 import org.frisket.model.Wording;
-import org.frisket.prepare.WordingPath;
+import org.frisket.prepare.wording.WordingPath;
 import org.frisket.ui.LengthText;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.nodes.LivePicture;

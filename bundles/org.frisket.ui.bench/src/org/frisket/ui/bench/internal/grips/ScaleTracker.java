@@ -5,7 +5,7 @@ import java.util.Optional;
 
 import org.eclipse.gef.GraphicalViewer;
 import org.frisket.editing.Edit;
-import org.frisket.editing.TransformElements;
+import org.frisket.editing.arranging.TransformElements;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Transform;

@@ -6,7 +6,7 @@ import java.util.List;
 import org.eclipse.gef.GraphicalViewer;
 import org.eclipse.osgi.util.NLS;
 import org.frisket.editing.Edit;
-import org.frisket.editing.TransformElements;
+import org.frisket.editing.arranging.TransformElements;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Transform;

@@ -9,7 +9,7 @@ import org.eclipse.ui.handlers.HandlerUtil;
 import org.frisket.ui.bench.internal.editor.BenchEditor;
 
 /** A command on the bench in front; nothing happens where there is none, or where its job could not be read. */
-abstract class BenchHandler extends AbstractHandler {
+public abstract class BenchHandler extends AbstractHandler {
 
 	@Override
 	public final Object execute(ExecutionEvent event) throws ExecutionException {
@@ -19,7 +19,7 @@ abstract class BenchHandler extends AbstractHandler {
 		return null;
 	}
 
-	abstract void execute(BenchEditor bench, ExecutionEvent event) throws ExecutionException;
+	protected abstract void execute(BenchEditor bench, ExecutionEvent event) throws ExecutionException;
 
 	@Override
 	public void setEnabled(Object evaluationContext) {
@@ -28,12 +28,12 @@ abstract class BenchHandler extends AbstractHandler {
 	}
 
 	/** Whether the command makes sense now. */
-	boolean isEnabled(BenchEditor bench) {
+	protected boolean isEnabled(BenchEditor bench) {
 		return true;
 	}
 
 	/** The bench in front, if its job could be read; else null. */
-	static BenchEditor front() {
+	protected static BenchEditor front() {
 		IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
 		if (window != null && window.getActivePage() != null
 				&& window.getActivePage().getActiveEditor() instanceof BenchEditor bench && bench.document() != null) {

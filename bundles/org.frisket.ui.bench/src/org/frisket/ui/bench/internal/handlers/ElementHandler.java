@@ -8,8 +8,8 @@ import java.util.Optional;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
 import org.eclipse.emf.ecore.util.EcoreUtil;
-import org.frisket.editing.Box;
 import org.frisket.editing.Edit;
+import org.frisket.editing.arranging.Box;
 import org.frisket.geometry.Bounds;
 import org.frisket.model.Element;
 import org.frisket.prepare.OwnPath;
@@ -21,10 +21,10 @@ import org.frisket.ui.bench.internal.parts.ElementPart;
 import org.frisket.ui.bench.internal.parts.Selection;
 
 /** One edit of the selected elements; nothing happens if none is selected. */
-abstract class ElementHandler extends BenchHandler {
+public abstract class ElementHandler extends BenchHandler {
 
 	@Override
-	final void execute(BenchEditor bench, ExecutionEvent event) throws ExecutionException {
+	protected final void execute(BenchEditor bench, ExecutionEvent event) throws ExecutionException {
 		bench.typing().end(true);
 		List<Element> elements = Selection.elements(bench.viewer());
 		if (!elements.isEmpty()) {
@@ -34,15 +34,17 @@ abstract class ElementHandler extends BenchHandler {
 		}
 	}
 
-	abstract Edit edit(BenchEditor bench, List<Element> elements, ExecutionEvent event) throws ExecutionException;
+	protected abstract Edit edit(BenchEditor bench, List<Element> elements, ExecutionEvent event)
+			throws ExecutionException;
 
 	/** What follows the edit, such as another selection. */
-	void done(BenchEditor bench, Edit edit) {
+	protected void done(BenchEditor bench, Edit edit) {
 		// mostly nothing
 	}
 
 	/** What elements of a kind come to, as path data in their own frames; empty texts for those not worked through yet. */
-	static <E extends Element> Map<E, String> paths(BenchEditor bench, List<Element> elements, Class<E> kind) {
+	protected static <E extends Element> Map<E, String> paths(BenchEditor bench, List<Element> elements,
+			Class<E> kind) {
 		PreparedJob prepared = bench.document().picture().prepared();
 		Map<E, String> paths = new LinkedHashMap<>();
 		elements.stream().filter(kind::isInstance).map(kind::cast).forEach(element -> {
@@ -55,13 +57,13 @@ abstract class ElementHandler extends BenchHandler {
 	}
 
 	/** The box around what the edit maps itself, without the mats that follow. */
-	static Bounds bounds(BenchEditor bench) {
+	protected static Bounds bounds(BenchEditor bench) {
 		return Selection.movableParts(bench.viewer()).stream().map(ElementPart::boundsInMm).reduce(Bounds.EMPTY,
 				Bounds::with);
 	}
 
 	/** The box of each selected element that shows anything. */
-	static Map<Element, Box> boxes(BenchEditor bench) {
+	protected static Map<Element, Box> boxes(BenchEditor bench) {
 		Map<Element, Box> boxes = new LinkedHashMap<>();
 		for (ElementPart part : Selection.parts(bench.viewer())) {
 			Bounds bounds = part.boundsInMm();
@@ -73,7 +75,7 @@ abstract class ElementHandler extends BenchHandler {
 	}
 
 	/** One of the names of an enumeration, as the key or menu item states it. */
-	static <E extends Enum<E>> E choice(ExecutionEvent event, String parameter, Class<E> type)
+	public static <E extends Enum<E>> E choice(ExecutionEvent event, String parameter, Class<E> type)
 			throws ExecutionException {
 		String text = event.getParameter(parameter);
 		try {

@@ -11,7 +11,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.statushandlers.StatusManager;
-import org.frisket.editing.ImportArt;
+import org.frisket.editing.elements.ImportArt;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Transform;

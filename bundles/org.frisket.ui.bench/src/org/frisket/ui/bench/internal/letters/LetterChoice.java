@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 import org.frisket.model.TextChange;
-import org.frisket.prepare.LetterPlace;
+import org.frisket.prepare.wording.LetterPlace;
 
 /**
  * Which letters of a wording are chosen, by the index of their first characters; the last one leads and has the grips.

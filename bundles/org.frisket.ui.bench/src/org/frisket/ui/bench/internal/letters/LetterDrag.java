@@ -4,14 +4,14 @@ import java.text.NumberFormat;
 import java.util.List;
 
 import org.eclipse.osgi.util.NLS;
-import org.frisket.editing.NudgeLetters;
-import org.frisket.editing.NudgeLetters.By;
-import org.frisket.editing.NudgeLetters.Step;
+import org.frisket.editing.wording.NudgeLetters;
+import org.frisket.editing.wording.NudgeLetters.By;
+import org.frisket.editing.wording.NudgeLetters.Step;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.snap.SnapResult;
 import org.frisket.model.Wording;
-import org.frisket.prepare.LetterPlace;
+import org.frisket.prepare.wording.LetterPlace;
 import org.frisket.ui.LengthText;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.snap.SnapDrag;

@@ -7,7 +7,7 @@ import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Transform;
 import org.frisket.model.TextChange.Part;
-import org.frisket.prepare.LetterPlace;
+import org.frisket.prepare.wording.LetterPlace;
 
 /**
  * The letters of a wording as they lie on the bench, with what can be taken hold of. Places are mm of the job.

@@ -9,7 +9,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.KeyEvent;
 import org.eclipse.swt.graphics.Cursor;
 import org.frisket.geometry.Point;
-import org.frisket.prepare.LetterPlace;
+import org.frisket.prepare.wording.LetterPlace;
 import org.frisket.ui.bench.internal.snap.SnapDrag;
 import org.frisket.ui.bench.internal.snap.SnapKey;
 import org.frisket.ui.bench.internal.tools.PointerTag;

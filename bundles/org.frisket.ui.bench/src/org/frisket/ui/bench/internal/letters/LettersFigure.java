@@ -10,7 +10,7 @@ import org.eclipse.gef.editparts.LayerManager;
 import org.eclipse.swt.SWT;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Point;
-import org.frisket.prepare.LetterPlace;
+import org.frisket.prepare.wording.LetterPlace;
 import org.frisket.ui.ThemeColour;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.canvas.PixelSpace;

@@ -16,7 +16,7 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
-import org.frisket.editing.RepeatForLines;
+import org.frisket.editing.wording.RepeatForLines;
 
 /** Asks for a list, as it is typed or pasted: the guests of a table, for instance. */
 public final class LinesDialog extends TitleAreaDialog {

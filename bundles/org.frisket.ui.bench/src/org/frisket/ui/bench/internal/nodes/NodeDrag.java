@@ -2,7 +2,7 @@ package org.frisket.ui.bench.internal.nodes;
 
 import java.util.List;
 
-import org.frisket.editing.ChangePath;
+import org.frisket.editing.shapes.ChangePath;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.nodes.HandleAt;
 import org.frisket.geometry.nodes.NearestOnPath;

@@ -1,6 +1,6 @@
 package org.frisket.ui.bench.internal.nodes;
 
-import org.frisket.editing.ChangePath;
+import org.frisket.editing.shapes.ChangePath;
 import org.frisket.geometry.nodes.NodeChange;
 import org.frisket.model.Outline;
 

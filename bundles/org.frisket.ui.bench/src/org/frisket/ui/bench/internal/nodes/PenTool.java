@@ -9,7 +9,7 @@ import org.eclipse.gef.tools.AbstractTool;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.KeyEvent;
 import org.eclipse.swt.graphics.Cursor;
-import org.frisket.editing.PlaceElement;
+import org.frisket.editing.elements.PlaceElement;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.nodes.DrawnPath;
 import org.frisket.geometry.nodes.NodeAt;

@@ -25,11 +25,8 @@ import org.frisket.model.Operation;
 import org.frisket.model.OperationKind;
 import org.frisket.model.WeedLines;
 import org.frisket.model.Wording;
-import org.frisket.prepare.CaretPlace;
 import org.frisket.prepare.Finding;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
-import org.frisket.prepare.LetterPlace;
 import org.frisket.prepare.Makeready;
 import org.frisket.prepare.Placeholder;
 import org.frisket.prepare.PreparedElement;
@@ -38,6 +35,9 @@ import org.frisket.prepare.PreparedPicture;
 import org.frisket.prepare.checks.Cure;
 import org.frisket.prepare.checks.LayerLimits;
 import org.frisket.prepare.checks.Trial;
+import org.frisket.prepare.fonts.FontLibraries;
+import org.frisket.prepare.wording.CaretPlace;
+import org.frisket.prepare.wording.LetterPlace;
 
 /** Works a job through and makes its picture. Takes its time: not for the UI thread. */
 public final class PictureMaker {

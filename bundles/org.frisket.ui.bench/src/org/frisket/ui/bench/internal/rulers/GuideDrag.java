@@ -1,9 +1,9 @@
 package org.frisket.ui.bench.internal.rulers;
 
 import org.eclipse.draw2d.geometry.Point;
-import org.frisket.editing.AddGuide;
-import org.frisket.editing.MoveGuide;
-import org.frisket.editing.RemoveGuide;
+import org.frisket.editing.arranging.AddGuide;
+import org.frisket.editing.arranging.MoveGuide;
+import org.frisket.editing.arranging.RemoveGuide;
 import org.frisket.geometry.snap.SnapAnchors;
 import org.frisket.geometry.snap.SnapHold;
 import org.frisket.geometry.snap.SnapResult;

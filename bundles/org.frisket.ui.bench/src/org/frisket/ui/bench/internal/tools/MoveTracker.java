@@ -9,7 +9,7 @@ import org.eclipse.gef.tools.SelectEditPartTracker;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.events.KeyEvent;
 import org.eclipse.swt.graphics.Cursor;
-import org.frisket.editing.MoveElements;
+import org.frisket.editing.arranging.MoveElements;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Transform;

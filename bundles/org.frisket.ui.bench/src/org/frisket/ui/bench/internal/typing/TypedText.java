@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.function.Consumer;
 
 import org.frisket.geometry.Point;
-import org.frisket.typography.Characters;
 import org.frisket.typography.WordSteps;
+import org.frisket.typography.face.Characters;
 
 /**
  * A text with a caret in it, and perhaps some letters selected up to the caret. Lines are parted by line feeds; an index

@@ -1,10 +1,10 @@
 package org.frisket.ui.bench.internal.typing;
 
 import org.eclipse.gef.commands.CommandStack;
-import org.frisket.editing.ChangeSpan;
 import org.frisket.editing.Edit;
 import org.frisket.editing.EditGroup;
-import org.frisket.editing.TypeWording;
+import org.frisket.editing.wording.ChangeSpan;
+import org.frisket.editing.wording.TypeWording;
 import org.frisket.model.Job;
 import org.frisket.model.Jobs;
 import org.frisket.model.Wording;

@@ -2,8 +2,8 @@ package org.frisket.ui.bench.internal.typing;
 
 import java.util.List;
 
-import org.frisket.typography.Characters;
 import org.frisket.typography.VisualOrder;
+import org.frisket.typography.face.Characters;
 
 /** Moves a caret the way its key points, also where text is read from right to left. */
 public final class VisualCaret {

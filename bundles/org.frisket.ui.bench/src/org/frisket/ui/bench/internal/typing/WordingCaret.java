@@ -11,7 +11,7 @@ import org.eclipse.gef.editparts.LayerManager;
 import org.frisket.geometry.Point;
 import org.frisket.geometry.Transform;
 import org.frisket.model.Wording;
-import org.frisket.prepare.CaretPlace;
+import org.frisket.prepare.wording.CaretPlace;
 import org.frisket.ui.bench.internal.canvas.CanvasZoom;
 import org.frisket.ui.bench.internal.figures.CaretFigure;
 import org.frisket.ui.bench.internal.figures.RangeFigure;

@@ -5,7 +5,7 @@ import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.statushandlers.StatusManager;
-import org.frisket.editing.ImportArt;
+import org.frisket.editing.elements.ImportArt;
 import org.frisket.model.Job;
 import org.frisket.ui.bench.Bench;
 import org.frisket.ui.bench.JobOnBench;

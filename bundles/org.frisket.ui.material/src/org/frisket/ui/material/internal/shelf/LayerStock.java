@@ -5,8 +5,8 @@ import java.util.List;
 
 import org.frisket.editing.Edit;
 import org.frisket.editing.EditGroup;
-import org.frisket.editing.SetLayerColour;
-import org.frisket.editing.SetLayerStock;
+import org.frisket.editing.layers.SetLayerColour;
+import org.frisket.editing.layers.SetLayerStock;
 import org.frisket.material.Stock;
 import org.frisket.material.shelf.PaperColour;
 import org.frisket.model.Layer;

@@ -25,7 +25,7 @@ import org.frisket.material.weights.GradeMatch;
 import org.frisket.material.weights.Thickness;
 import org.frisket.ui.Icon;
 import org.frisket.ui.material.internal.ShellRoom;
-import org.frisket.ui.views.internal.properties.LengthField;
+import org.frisket.ui.views.internal.properties.fields.LengthField;
 
 /**
  * What a pack may hold that says so many pounds, without saying of what: the weight in each grade, and how a scale and a

@@ -18,7 +18,7 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.frisket.editing.Edit;
-import org.frisket.editing.SetLayerStock;
+import org.frisket.editing.layers.SetLayerStock;
 import org.frisket.material.ShelvedStock;
 import org.frisket.material.Stock;
 import org.frisket.material.shelf.ShelfList;

@@ -15,7 +15,7 @@ import org.frisket.material.weights.Grade;
 import org.frisket.material.weights.Measures;
 import org.frisket.material.weights.Thickness;
 import org.frisket.ui.LengthUnit;
-import org.frisket.ui.views.internal.properties.LengthField;
+import org.frisket.ui.views.internal.properties.fields.LengthField;
 
 /** What is said of stock, for people. */
 final class StockText {

@@ -30,7 +30,7 @@ import org.frisket.orders.desk.DueDay;
 import org.frisket.orders.work.again.Again;
 import org.frisket.orders.work.again.Note;
 import org.frisket.orders.work.again.Wish;
-import org.frisket.prepare.FontLibraries;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.frisket.studio.Studio;
 import org.frisket.ui.Icon;
 import org.frisket.ui.orders.internal.Named;

@@ -22,9 +22,9 @@ import org.frisket.geometry.Tolerance;
 import org.frisket.orders.Entry;
 import org.frisket.orders.OrderException;
 import org.frisket.orders.paper.JobThumbnail;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.PreparedJob;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.frisket.ui.orders.internal.OrderDesk;
 
 /**

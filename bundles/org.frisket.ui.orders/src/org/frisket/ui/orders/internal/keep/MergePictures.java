@@ -24,9 +24,9 @@ import org.frisket.orders.compare.Row;
 import org.frisket.orders.compare.Side;
 import org.frisket.orders.paper.ComparedJobs;
 import org.frisket.page.flow.Figures;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.PreparedJob;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.frisket.ui.LengthUnit;
 import org.frisket.ui.orders.internal.Pictures;
 

@@ -14,7 +14,7 @@ import org.frisket.print.register.Lie;
 import org.frisket.print.register.Registration;
 import org.frisket.ui.LengthText;
 import org.frisket.ui.views.internal.ElementText;
-import org.frisket.ui.views.internal.properties.LengthField;
+import org.frisket.ui.views.internal.properties.fields.LengthField;
 
 /** What a fit says, in words and in the unit of the studio. */
 final class FitWords {

@@ -22,7 +22,7 @@ import org.frisket.print.register.RegisterException;
 import org.frisket.print.register.RegisterFinding;
 import org.frisket.ui.LengthText;
 import org.frisket.ui.views.internal.TextKeys;
-import org.frisket.ui.views.internal.properties.LengthField;
+import org.frisket.ui.views.internal.properties.fields.LengthField;
 
 /** How far marks are apart, measured with a ruler: their places follow from that and are taken over when asked. */
 public final class LengthsGrid extends Composite implements MeasureField.Client {

@@ -10,7 +10,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Text;
 import org.frisket.ui.views.internal.TextKeys;
-import org.frisket.ui.views.internal.properties.LengthField;
+import org.frisket.ui.views.internal.properties.fields.LengthField;
 
 /**
  * A field for one measured length, which may be empty. It is read when Enter or Tab leave it, or the pointer does; Escape brings

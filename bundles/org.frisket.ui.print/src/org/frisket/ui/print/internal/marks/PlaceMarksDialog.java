@@ -23,7 +23,7 @@ import org.frisket.print.marks.MarkPlan;
 import org.frisket.print.output.MarkChoice;
 import org.frisket.print.register.RegisterException;
 import org.frisket.print.register.RegisterFinding;
-import org.frisket.ui.views.internal.properties.LengthField;
+import org.frisket.ui.views.internal.properties.fields.LengthField;
 
 /** Which marks a sheet gets, with a picture of where they would stand and what is to be said of them there. */
 final class PlaceMarksDialog extends TitleAreaDialog {

@@ -16,7 +16,7 @@ import org.frisket.geometry.Point;
 import org.frisket.print.measure.MeasuredSheet;
 import org.frisket.ui.LengthText;
 import org.frisket.ui.views.internal.TextKeys;
-import org.frisket.ui.views.internal.properties.LengthField;
+import org.frisket.ui.views.internal.properties.fields.LengthField;
 
 /** The marks of a sheet one below the other: where they are to be, where they were found, and how far that is off. */
 public final class PlacesGrid extends Composite implements MeasureField.Client {

@@ -16,9 +16,9 @@ import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.swt.widgets.Display;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Tolerance;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.PreparedJob;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.frisket.print.output.SheetParts;
 import org.frisket.sheets.GuestFiles;
 

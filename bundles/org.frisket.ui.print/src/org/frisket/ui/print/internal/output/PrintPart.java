@@ -16,7 +16,7 @@ import org.eclipse.swt.widgets.Text;
 import org.frisket.print.output.PrintOptions;
 import org.frisket.print.output.TurnEdge;
 import org.frisket.print.register.PrinterProfile;
-import org.frisket.ui.views.internal.properties.LengthField;
+import org.frisket.ui.views.internal.properties.fields.LengthField;
 
 /** How sheets are printed: the printer, the bleed, the turn, and what is printed besides the art. */
 final class PrintPart {

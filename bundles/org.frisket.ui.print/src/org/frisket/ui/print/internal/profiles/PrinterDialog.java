@@ -29,7 +29,7 @@ import org.frisket.print.register.PrinterProfile;
 import org.frisket.print.register.RegisterException;
 import org.frisket.print.register.RegisterFinding;
 import org.frisket.ui.LengthText;
-import org.frisket.ui.views.internal.properties.LengthField;
+import org.frisket.ui.views.internal.properties.fields.LengthField;
 
 /** Measures a printer: a sheet with a square is printed, its lengths are typed, and scale and skew follow. */
 final class PrinterDialog extends TitleAreaDialog {

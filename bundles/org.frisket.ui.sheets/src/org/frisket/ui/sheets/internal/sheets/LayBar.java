@@ -27,7 +27,7 @@ import org.frisket.model.Laying;
 import org.frisket.model.Turning;
 import org.frisket.ui.ThemeColour;
 import org.frisket.ui.views.internal.TextKeys;
-import org.frisket.ui.views.internal.properties.LengthField;
+import org.frisket.ui.views.internal.properties.fields.LengthField;
 
 /** The slim bar above the sheets: how parts are to be laid, and the button that lays them or stops that. */
 final class LayBar {

@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 import org.frisket.geometry.Monitor;
-import org.frisket.typography.FontEntry;
-import org.frisket.typography.FontLibrary;
-import org.frisket.typography.FontSource;
+import org.frisket.typography.source.FontEntry;
+import org.frisket.typography.source.FontLibrary;
+import org.frisket.typography.source.FontSource;
 
 /**
  * The fonts of one family.

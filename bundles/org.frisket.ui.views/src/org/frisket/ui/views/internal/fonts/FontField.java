@@ -16,7 +16,7 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.frisket.geometry.Outline;
-import org.frisket.typography.FontEntry;
+import org.frisket.typography.source.FontEntry;
 import org.frisket.ui.ThemeColour;
 import org.frisket.ui.views.internal.Shortened;
 

@@ -20,7 +20,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.ScrollBar;
 import org.frisket.geometry.Outline;
-import org.frisket.prepare.FontVerdict;
+import org.frisket.prepare.fonts.FontVerdict;
 import org.frisket.ui.views.internal.Shortened;
 
 /**

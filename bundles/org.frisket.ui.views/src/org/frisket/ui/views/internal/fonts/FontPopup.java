@@ -19,8 +19,8 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.frisket.geometry.Monitor;
-import org.frisket.prepare.FontVerdict;
-import org.frisket.typography.FontEntry;
+import org.frisket.prepare.fonts.FontVerdict;
+import org.frisket.typography.source.FontEntry;
 
 /**
  * The list of families under a field, with a filter above it. The arrow keys go from one to the next, which is tried at

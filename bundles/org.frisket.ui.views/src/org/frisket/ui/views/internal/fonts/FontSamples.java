@@ -3,10 +3,10 @@ package org.frisket.ui.views.internal.fonts;
 import org.eclipse.swt.widgets.Display;
 import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
-import org.frisket.typography.FontEntry;
 import org.frisket.typography.Setting;
 import org.frisket.typography.TextSetter;
 import org.frisket.typography.UnreadableFontException;
+import org.frisket.typography.source.FontEntry;
 
 /** Words set in fonts, as the fonts' own outlines with capitals 1 high on a baseline at 0; made in the background. */
 public final class FontSamples {

@@ -6,8 +6,8 @@ import java.util.function.BiFunction;
 
 import org.eclipse.swt.widgets.Display;
 import org.frisket.geometry.Monitor;
-import org.frisket.prepare.FontVerdict;
-import org.frisket.typography.FontEntry;
+import org.frisket.prepare.fonts.FontVerdict;
+import org.frisket.typography.source.FontEntry;
 
 /** What is to be said of the fonts of a list, found out in the background; and the order that follows from it. */
 final class FontVerdicts {

@@ -4,7 +4,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
-import org.frisket.prepare.FontVerdict;
+import org.frisket.prepare.fonts.FontVerdict;
 import org.frisket.ui.ThemeColour;
 import org.frisket.ui.views.internal.Shortened;
 

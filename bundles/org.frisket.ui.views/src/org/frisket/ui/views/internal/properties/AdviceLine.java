@@ -10,6 +10,8 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.frisket.model.OperationKind;
 import org.frisket.ui.views.OperationAdvice;
+import org.frisket.ui.views.internal.properties.fields.Field;
+import org.frisket.ui.views.internal.properties.fields.Form;
 
 /** A quiet line below an operation: what to begin with in the layer's stock. It takes no room while nothing is known. */
 final class AdviceLine implements Field {

@@ -10,12 +10,15 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
-import org.frisket.editing.ChangeCombination;
 import org.frisket.editing.Edit;
+import org.frisket.editing.shapes.ChangeCombination;
 import org.frisket.model.Combination;
 import org.frisket.model.CombinationRule;
 import org.frisket.model.Element;
 import org.frisket.ui.views.internal.ElementText;
+import org.frisket.ui.views.internal.properties.fields.Choice;
+import org.frisket.ui.views.internal.properties.fields.Field;
+import org.frisket.ui.views.internal.properties.fields.Form;
 
 /** How the selected combinations are made, and of what. */
 final class CombinationForm extends KindForm {
@@ -98,7 +101,7 @@ final class CombinationForm extends KindForm {
 	}
 
 	@Override
-	boolean isWanted() {
+	public boolean isWanted() {
 		return !combinations().isEmpty();
 	}
 }

@@ -4,9 +4,11 @@ import java.util.List;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
-import org.frisket.editing.RoundCorners;
+import org.frisket.editing.shapes.RoundCorners;
 import org.frisket.model.Element;
 import org.frisket.model.Mat;
+import org.frisket.ui.views.internal.properties.fields.Entry;
+import org.frisket.ui.views.internal.properties.fields.LengthField;
 
 /** How the corners of the selected outlines and combinations are rounded; those of mats stand with the mats. */
 final class CornerForm extends KindForm {
@@ -26,7 +28,7 @@ final class CornerForm extends KindForm {
 	}
 
 	@Override
-	boolean isWanted() {
+	public boolean isWanted() {
 		List<Element> elements = subject.elements();
 		return subject.range().isEmpty() && !elements.isEmpty()
 				&& elements.stream().allMatch(element -> RoundCorners.concerns(element) && !(element instanceof Mat));

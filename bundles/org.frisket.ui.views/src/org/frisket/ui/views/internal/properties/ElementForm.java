@@ -4,9 +4,12 @@ import java.util.Objects;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
-import org.frisket.editing.RenameElements;
-import org.frisket.editing.SetElements;
+import org.frisket.editing.elements.RenameElements;
+import org.frisket.editing.elements.SetElements;
 import org.frisket.model.Element;
+import org.frisket.ui.views.internal.properties.fields.Entry;
+import org.frisket.ui.views.internal.properties.fields.Form;
+import org.frisket.ui.views.internal.properties.fields.Tick;
 
 /** What the selected elements are called, and whether they are shown and locked. */
 final class ElementForm extends Form {

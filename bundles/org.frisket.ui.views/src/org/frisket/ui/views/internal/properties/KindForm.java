@@ -3,6 +3,7 @@ package org.frisket.ui.views.internal.properties;
 import java.util.List;
 
 import org.eclipse.swt.widgets.Composite;
+import org.frisket.ui.views.internal.properties.fields.Form;
 
 /** A section for elements of some kinds, seen where nothing else is selected. */
 abstract class KindForm extends Form {
@@ -15,7 +16,7 @@ abstract class KindForm extends Form {
 	}
 
 	/** Whether there is something to set here for what is selected. */
-	abstract boolean isWanted();
+	public abstract boolean isWanted();
 
 	/** The selected elements if all are of a kind; none otherwise. */
 	final <T> List<T> all(Class<T> kind) {

@@ -10,13 +10,19 @@ import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
-import org.frisket.editing.AddMatBehind;
-import org.frisket.editing.ChangeMat;
-import org.frisket.editing.RemoveMat;
+import org.frisket.editing.shapes.AddMatBehind;
+import org.frisket.editing.shapes.ChangeMat;
+import org.frisket.editing.shapes.RemoveMat;
 import org.frisket.model.CornerJoin;
 import org.frisket.model.Element;
 import org.frisket.model.HoleRule;
 import org.frisket.model.Mat;
+import org.frisket.ui.views.internal.properties.fields.Choice;
+import org.frisket.ui.views.internal.properties.fields.Entry;
+import org.frisket.ui.views.internal.properties.fields.Field;
+import org.frisket.ui.views.internal.properties.fields.Form;
+import org.frisket.ui.views.internal.properties.fields.LengthField;
+import org.frisket.ui.views.internal.properties.fields.NumberField;
 
 /** The mats behind the selection, the narrowest first, each with what can be set of it. */
 final class MatForm extends Form {
@@ -66,7 +72,7 @@ final class MatForm extends Form {
 	}
 
 	@Override
-	void refresh() {
+	public void refresh() {
 		List<Mat> mats = subject.mats();
 		if (mats.size() != listed.size() || !listed.containsAll(mats)) {
 			rebuild(mats);
@@ -78,7 +84,7 @@ final class MatForm extends Form {
 	}
 
 	@Override
-	void reset() {
+	public void reset() {
 		rebuild(subject.mats());
 		showNext();
 	}

@@ -9,13 +9,18 @@ import java.util.function.DoubleSupplier;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
-import org.frisket.editing.ChangeMat;
 import org.frisket.editing.Edit;
-import org.frisket.editing.RoundCorners;
+import org.frisket.editing.shapes.ChangeMat;
+import org.frisket.editing.shapes.RoundCorners;
 import org.frisket.model.FrameKind;
 import org.frisket.model.HoleRule;
 import org.frisket.model.Mat;
 import org.frisket.model.MatForm;
+import org.frisket.ui.views.internal.properties.fields.Choice;
+import org.frisket.ui.views.internal.properties.fields.Entry;
+import org.frisket.ui.views.internal.properties.fields.Field;
+import org.frisket.ui.views.internal.properties.fields.Form;
+import org.frisket.ui.views.internal.properties.fields.LengthField;
 
 /** The rows for the shape that a mat makes of what it follows; only those that matter for that shape are seen. */
 final class MatShape {

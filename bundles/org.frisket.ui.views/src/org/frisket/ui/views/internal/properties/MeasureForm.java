@@ -15,6 +15,8 @@ import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.ui.LengthText;
 import org.frisket.ui.LengthUnit;
+import org.frisket.ui.views.internal.properties.fields.Field;
+import org.frisket.ui.views.internal.properties.fields.Form;
 
 /** What the selection measures, to be read only: of what was worked out last, and measured in the background. */
 final class MeasureForm extends Form {

@@ -15,14 +15,20 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
-import org.frisket.editing.ChangeOperation;
 import org.frisket.editing.Edit;
+import org.frisket.editing.elements.ChangeOperation;
 import org.frisket.model.Element;
 import org.frisket.model.Jobs;
 import org.frisket.model.Layer;
 import org.frisket.model.Operation;
 import org.frisket.model.OperationKind;
 import org.frisket.ui.OperationName;
+import org.frisket.ui.views.internal.properties.fields.Choice;
+import org.frisket.ui.views.internal.properties.fields.Entry;
+import org.frisket.ui.views.internal.properties.fields.Field;
+import org.frisket.ui.views.internal.properties.fields.Form;
+import org.frisket.ui.views.internal.properties.fields.LengthField;
+import org.frisket.ui.views.internal.properties.fields.NumberField;
 
 /** What is done along the outlines of the selection, one operation after the other, with what and how often. */
 final class OperationForm extends Form {
@@ -62,7 +68,7 @@ final class OperationForm extends Form {
 	}
 
 	@Override
-	void refresh() {
+	public void refresh() {
 		if (places().equals(listed)) {
 			fields.forEach(Field::refresh);
 		} else {
@@ -71,7 +77,7 @@ final class OperationForm extends Form {
 	}
 
 	@Override
-	void reset() {
+	public void reset() {
 		listed = List.copyOf(places());
 		fields.clear();
 		for (var child : list.getChildren()) {

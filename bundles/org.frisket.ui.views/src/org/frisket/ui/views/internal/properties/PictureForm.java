@@ -8,8 +8,8 @@ import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
-import org.frisket.editing.ChangePicture;
 import org.frisket.editing.Edit;
+import org.frisket.editing.shapes.ChangePicture;
 import org.frisket.model.BackdropRule;
 import org.frisket.model.BleedKind;
 import org.frisket.model.EdgeHoles;
@@ -18,6 +18,13 @@ import org.frisket.model.PictureEdge;
 import org.frisket.prepare.OwnPath;
 import org.frisket.prepare.pictures.PictureSizes;
 import org.frisket.prepare.pictures.PictureSource;
+import org.frisket.ui.views.internal.properties.fields.Choice;
+import org.frisket.ui.views.internal.properties.fields.Entry;
+import org.frisket.ui.views.internal.properties.fields.Field;
+import org.frisket.ui.views.internal.properties.fields.Form;
+import org.frisket.ui.views.internal.properties.fields.LengthField;
+import org.frisket.ui.views.internal.properties.fields.NumberField;
+import org.frisket.ui.views.internal.properties.fields.Tick;
 
 /** How the contour of the selected pictures is found, how far their print goes on beyond it, and how fine they are. */
 final class PictureForm extends KindForm {
@@ -180,7 +187,7 @@ final class PictureForm extends KindForm {
 	}
 
 	@Override
-	boolean isWanted() {
+	public boolean isWanted() {
 		return !pictures().isEmpty();
 	}
 }

@@ -7,12 +7,17 @@ import java.util.function.ToDoubleFunction;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.frisket.editing.Edit;
-import org.frisket.editing.MoveElements;
-import org.frisket.editing.TransformElements;
+import org.frisket.editing.arranging.MoveElements;
+import org.frisket.editing.arranging.TransformElements;
 import org.frisket.geometry.Bounds;
 import org.frisket.geometry.Point;
 import org.frisket.model.Element;
 import org.frisket.model.Matrix;
+import org.frisket.ui.views.internal.properties.fields.AngleField;
+import org.frisket.ui.views.internal.properties.fields.Entry;
+import org.frisket.ui.views.internal.properties.fields.Form;
+import org.frisket.ui.views.internal.properties.fields.LengthField;
+import org.frisket.ui.views.internal.properties.fields.Tick;
 
 /** Where the selection lies and how large it is. */
 final class PlaceForm extends Form {
@@ -76,7 +81,7 @@ final class PlaceForm extends Form {
 	}
 
 	@Override
-	void refresh() {
+	public void refresh() {
 		if (subject.bench() != null && !subject.draft().isShown() && !subject.bounds().isEmpty()) {
 			pivot = subject.bounds().centre();
 		}
@@ -84,7 +89,7 @@ final class PlaceForm extends Form {
 	}
 
 	@Override
-	void reset() {
+	public void reset() {
 		super.reset();
 		refresh();
 	}

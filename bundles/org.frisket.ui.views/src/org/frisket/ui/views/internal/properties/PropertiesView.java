@@ -20,6 +20,15 @@ import org.frisket.ui.views.internal.ElementText;
 import org.frisket.ui.views.internal.TextKeys;
 import org.frisket.ui.views.internal.WhenLetGo;
 import org.frisket.ui.views.internal.fonts.FontPopup;
+import org.frisket.ui.views.internal.properties.fields.Form;
+import org.frisket.ui.views.internal.properties.fields.Heading;
+import org.frisket.ui.views.internal.properties.wording.FlowForm;
+import org.frisket.ui.views.internal.properties.wording.HoldForm;
+import org.frisket.ui.views.internal.properties.wording.LetterformForm;
+import org.frisket.ui.views.internal.properties.wording.PenForm;
+import org.frisket.ui.views.internal.properties.wording.SpacingForm;
+import org.frisket.ui.views.internal.properties.wording.WordingForm;
+import org.frisket.ui.views.internal.properties.wording.WordingPart;
 
 /** The properties of what is selected on the bench in front, grouped by meaning; each field is one step of undo. */
 public final class PropertiesView extends BenchView {

@@ -13,12 +13,14 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Scale;
 import org.frisket.editing.Edit;
+import org.frisket.ui.views.internal.properties.fields.Field;
+import org.frisket.ui.views.internal.properties.fields.Form;
 
 /**
  * A slider beside the entry of a quantity. The bench follows it while it is dragged or moved by the arrow keys; letting
  * go is one step of undo, Escape before that leaves everything as it was. What is typed may lie beyond its ends.
  */
-final class Slide implements Field {
+public final class Slide implements Field {
 
 	private static final int WIDTH_PX = 70;
 	private static final int PAGE = 10;
@@ -38,7 +40,7 @@ final class Slide implements Field {
 	 * @param source null where several elements differ, or there is nothing to slide
 	 * @param edit   made for a value while the job is as it was before the slider was touched
 	 */
-	Slide(Composite row, Subject subject, double least, double most, double step, Supplier<Double> source,
+	public Slide(Composite row, Subject subject, double least, double most, double step, Supplier<Double> source,
 			DoubleFunction<Edit> edit) {
 		this.subject = subject;
 		this.least = least;
@@ -72,7 +74,7 @@ final class Slide implements Field {
 	}
 
 	/** What a slider is called beside the entry of the same name. */
-	static String name(Composite row) {
+	public static String name(Composite row) {
 		return row.getData(Form.NAME) + " slider"; //$NON-NLS-1$
 	}
 

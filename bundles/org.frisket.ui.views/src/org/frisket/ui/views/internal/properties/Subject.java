@@ -11,12 +11,12 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 
-import org.frisket.editing.ChangeSpan;
-import org.frisket.editing.ChangeWording;
 import org.frisket.editing.Draft;
 import org.frisket.editing.Edit;
 import org.frisket.editing.EditGroup;
-import org.frisket.editing.Stretch;
+import org.frisket.editing.wording.ChangeSpan;
+import org.frisket.editing.wording.ChangeWording;
+import org.frisket.editing.wording.Stretch;
 import org.frisket.geometry.Bounds;
 import org.frisket.model.Element;
 import org.frisket.model.FontRef;
@@ -27,21 +27,21 @@ import org.frisket.ui.bench.JobOnBench;
 import org.frisket.ui.bench.TextRange;
 
 /** Whose properties are shown: the selected elements of a bench. */
-final class Subject {
+public final class Subject {
 
 	private JobOnBench bench;
 	private List<Element> elements = List.of();
 	/** The letters that are selected in a wording, which is all there is then. */
 	private Optional<TextRange> range = Optional.empty();
 
-	void set(JobOnBench newBench) {
+	public void set(JobOnBench newBench) {
 		bench = newBench;
 		range = bench == null ? Optional.empty() : bench.textRange();
 		elements = elementsOf(bench);
 	}
 
 	/** Whether a bench shows the same as selected. */
-	boolean isSelectedOn(JobOnBench other) {
+	public boolean isSelectedOn(JobOnBench other) {
 		return other != null && other == bench && range.equals(other.textRange()) && elements.equals(elementsOf(other));
 	}
 
@@ -50,23 +50,23 @@ final class Subject {
 	}
 
 	/** The selected letters of a wording that is typed; empty if elements are selected as a whole. */
-	Optional<TextRange> range() {
+	public Optional<TextRange> range() {
 		return range;
 	}
 
 	/** The selected letters, parted where they begin to be set otherwise; none if elements are selected as a whole. */
-	List<Stretch> stretches() {
+	public List<Stretch> stretches() {
 		return range.map(r -> Stretch.of(r.wording(), r.start(), r.end())).orElse(List.of());
 	}
 
 	/** The fonts of the selected letters or wordings, null where none is chosen. */
-	List<FontRef> fonts() {
+	public List<FontRef> fonts() {
 		return range.isPresent() ? stretches().stream().map(s -> s.fontIn(range.get().wording())).toList()
 				: wordings().stream().map(Wording::getFont).toList();
 	}
 
 	/** How the selected letters or wordings get another font, whatever is selected by the time it is known. */
-	Function<FontRef, Edit> fontChange() {
+	public Function<FontRef, Edit> fontChange() {
 		if (range.isPresent()) {
 			TextRange letters = range.get();
 			return font -> ChangeSpan.font(letters.wording(), letters.start(), letters.end(), font);
@@ -75,20 +75,20 @@ final class Subject {
 		return font -> together(wordings, w -> ChangeWording.font(w, font));
 	}
 
-	JobOnBench bench() {
+	public JobOnBench bench() {
 		return bench;
 	}
 
-	List<Element> elements() {
+	public List<Element> elements() {
 		return elements;
 	}
 
-	List<Wording> wordings() {
+	public List<Wording> wordings() {
 		return elements.stream().filter(Wording.class::isInstance).map(Wording.class::cast).toList();
 	}
 
 	/** Sets the selected letters or wordings with other features. @param change from the features there are to others */
-	void setFeatures(UnaryOperator<String> change) {
+	public void setFeatures(UnaryOperator<String> change) {
 		if (range.isPresent()) {
 			Wording wording = range.get().wording();
 			execute(stretches(), stretch -> ChangeSpan.features(wording, stretch.start(), stretch.end(),
@@ -100,7 +100,7 @@ final class Subject {
 	}
 
 	/** What the mats of the selection follow in the end: the selected elements, for a mat those that it follows. */
-	List<Element> leaders() {
+	public List<Element> leaders() {
 		Set<Element> leaders = new LinkedHashSet<>();
 		Set<Element> seen = new HashSet<>();
 		elements.forEach(element -> addLeaders(element, leaders, seen));
@@ -119,7 +119,7 @@ final class Subject {
 	}
 
 	/** The selected mats and all that follow the {@link #leaders()}, through others too; the narrowest first. */
-	List<Mat> mats() {
+	public List<Mat> mats() {
 		if (elements.isEmpty()) {
 			return List.of();
 		}
@@ -137,35 +137,35 @@ final class Subject {
 	}
 
 	/** Around all that is selected, in mm, as it is shown now. */
-	Bounds bounds() {
+	public Bounds bounds() {
 		return bench == null ? Bounds.EMPTY : bench.bounds(elements);
 	}
 
-	void execute(Edit edit) {
+	public void execute(Edit edit) {
 		bench.edits().execute(edit);
 	}
 
 	/** What is tried on the job until it is accepted. */
-	Draft draft() {
+	public Draft draft() {
 		return bench.draft();
 	}
 
 	/** The same change of several things as one step. */
-	<T> void execute(List<T> things, Function<T, Edit> change) {
+	public <T> void execute(List<T> things, Function<T, Edit> change) {
 		if (!things.isEmpty()) {
 			execute(together(things, change));
 		}
 	}
 
 	/** The same change of several things as one edit. */
-	static <T> Edit together(List<T> things, Function<T, Edit> change) {
+	public static <T> Edit together(List<T> things, Function<T, Edit> change) {
 		List<Edit> edits = things.stream().map(change).toList();
 		return edits.size() == 1 ? edits.get(0)
 				: new EditGroup(edits.isEmpty() ? "" : edits.get(0).name(), edits); //$NON-NLS-1$
 	}
 
 	/** The value that all have in common; null if they differ, have none, or there are none. */
-	static <T, V> V common(Collection<T> things, Function<T, V> value) {
+	public static <T, V> V common(Collection<T> things, Function<T, V> value) {
 		V first = null;
 		boolean any = false;
 		for (T thing : things) {

@@ -5,9 +5,12 @@ import java.util.function.Function;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
-import org.frisket.editing.ChangeWeedLines;
 import org.frisket.editing.Edit;
+import org.frisket.editing.shapes.ChangeWeedLines;
 import org.frisket.model.WeedLines;
+import org.frisket.ui.views.internal.properties.fields.Entry;
+import org.frisket.ui.views.internal.properties.fields.LengthField;
+import org.frisket.ui.views.internal.properties.fields.Tick;
 
 /** Where the selected weed lines run. */
 final class WeedLinesForm extends KindForm {
@@ -47,7 +50,7 @@ final class WeedLinesForm extends KindForm {
 	}
 
 	@Override
-	boolean isWanted() {
+	public boolean isWanted() {
 		return !lines().isEmpty();
 	}
 }

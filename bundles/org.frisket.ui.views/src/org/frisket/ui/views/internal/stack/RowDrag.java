@@ -6,8 +6,8 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Event;
-import org.frisket.editing.MoveLayer;
-import org.frisket.editing.RestackElements;
+import org.frisket.editing.layers.MoveLayer;
+import org.frisket.editing.layers.RestackElements;
 import org.frisket.model.Element;
 import org.frisket.model.Layer;
 

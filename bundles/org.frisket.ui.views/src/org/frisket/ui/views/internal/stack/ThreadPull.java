@@ -6,7 +6,7 @@ import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Event;
-import org.frisket.editing.ChangeMat;
+import org.frisket.editing.shapes.ChangeMat;
 import org.frisket.model.Jobs;
 import org.frisket.model.Mat;
 import org.frisket.ui.LengthText;

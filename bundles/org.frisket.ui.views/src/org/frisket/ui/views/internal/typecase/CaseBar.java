@@ -14,8 +14,8 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.ProgressBar;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IWorkbenchPartSite;
-import org.frisket.typography.FontEntry;
 import org.frisket.typography.chart.GlyphFilter;
+import org.frisket.typography.source.FontEntry;
 import org.frisket.ui.views.internal.TextKeys;
 import org.frisket.ui.views.internal.fonts.FontField;
 

@@ -23,10 +23,10 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
-import org.frisket.typography.FontEntry;
 import org.frisket.typography.index.FontIndex;
 import org.frisket.typography.index.FontQuery;
 import org.frisket.typography.index.IndexedFont;
+import org.frisket.typography.source.FontEntry;
 import org.frisket.ui.views.internal.fonts.FontFamily;
 import org.frisket.ui.views.internal.fonts.FontList;
 

@@ -10,10 +10,10 @@ import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Display;
 import org.frisket.geometry.Monitor;
-import org.frisket.typography.FontSource;
 import org.frisket.typography.index.FontIndex;
 import org.frisket.typography.index.FontIndexer;
 import org.frisket.typography.index.IndexedFont;
+import org.frisket.typography.source.FontSource;
 
 /**
  * What is known of the fonts at hand. They are gone through in the background, which shows as progress and can be

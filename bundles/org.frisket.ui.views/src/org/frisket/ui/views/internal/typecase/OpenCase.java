@@ -7,11 +7,11 @@ import java.util.concurrent.CancellationException;
 import org.eclipse.core.runtime.ICoreRunnable;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.swt.widgets.Display;
-import org.frisket.typography.FontEntry;
 import org.frisket.typography.UnreadableFontException;
 import org.frisket.typography.chart.GlyphChart;
 import org.frisket.typography.chart.GlyphEntry;
 import org.frisket.typography.chart.GlyphFilter;
+import org.frisket.typography.source.FontEntry;
 
 /**
  * The font that lies open and what is looked for in it. Fonts are opened and searched in the background; only the latest

@@ -1,0 +1,2 @@
+/** What edits of several rooms ask of a job. */
+package org.frisket.editing.internal;

@@ -1,0 +1,25 @@
+package org.frisket.ui.bench.internal.handlers.inside;
+
+import java.util.List;
+
+import org.eclipse.core.commands.ExecutionEvent;
+import org.frisket.model.Element;
+import org.frisket.model.Wording;
+import org.frisket.ui.bench.internal.editor.BenchEditor;
+import org.frisket.ui.bench.internal.handlers.BenchHandler;
+import org.frisket.ui.bench.internal.parts.Selection;
+
+/** Nudges the letters of the selected wording, or of the one that is typed, or leaves them. */
+public final class EditLettersHandler extends BenchHandler {
+
+	@Override
+	protected void execute(BenchEditor bench, ExecutionEvent event) {
+		bench.typing().end(true);
+		List<Element> selected = Selection.elements(bench.viewer());
+		if (bench.letters().isActive()) {
+			bench.letters().end();
+		} else if (selected.size() == 1 && selected.get(0) instanceof Wording wording) {
+			bench.letters().begin(wording);
+		}
+	}
+}
