@@ -48,7 +48,7 @@ final class ShapesForPdf implements IPdfBoxGraphics2DDrawControl {
 			return shape;
 		}
 		PdfBoxGraphics2D graphics = env.getGraphics();
-		Optional<Paint> unrolled = paint instanceof MultipleGradientPaint gradient && isPlain(gradient)
+		Optional<Paint> unrolled = paint instanceof MultipleGradientPaint gradient && isPlain(gradient) && !ends(gradient)
 				? UnrolledGradient.of(gradient, shape.getBounds2D()) : Optional.empty();
 		if (unrolled.isPresent()) {
 			graphics.setPaint(unrolled.get());
@@ -106,11 +106,16 @@ final class ShapesForPdf implements IPdfBoxGraphics2DDrawControl {
 		if (paint instanceof MultipleGradientPaint gradient) {
 			AffineTransform place = graphics.getTransform();
 			place.concatenate(gradient.getTransform());
-			return gradient.getCycleMethod() == MultipleGradientPaint.CycleMethod.NO_CYCLE && isPlain(gradient)
+			return ends(gradient) && isPlain(gradient)
 					&& (gradient instanceof LinearGradientPaint linear ? staysUpright(linear, place)
 							: gradient instanceof RadialGradientPaint radial && staysRound(radial, place));
 		}
 		return paint instanceof Color || paint instanceof GradientPaint;
+	}
+
+	/** Whether it does not begin anew. */
+	private static boolean ends(MultipleGradientPaint gradient) {
+		return gradient.getCycleMethod() == MultipleGradientPaint.CycleMethod.NO_CYCLE;
 	}
 
 	private static boolean isPlain(MultipleGradientPaint gradient) {
