@@ -12,6 +12,7 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileTime;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -53,6 +54,11 @@ public final class StudioPreferences {
 	 */
 	public Optional<String> get(String key) throws IOException {
 		return Optional.ofNullable(values().get(key));
+	}
+
+	/** The keys of values that are set and begin like this, in the order of the alphabet. */
+	public List<String> keys(String beginning) throws IOException {
+		return values().keySet().stream().filter(key -> key.startsWith(beginning)).sorted().toList();
 	}
 
 	/** Sets one value and leaves the others as they are in the file now. */

@@ -4,8 +4,6 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 
 import org.frisket.cli.line.Refusal;
@@ -38,11 +36,6 @@ final class CsvImport {
 
 	@Option(names = "--skip-known", description = "Leaves out rows whose reference has come before.")
 	private boolean skipKnown;
-
-	static boolean isTable(Path file) {
-		String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
-		return name.endsWith(".csv") || name.endsWith(".tsv");
-	}
 
 	/** Whether anything was said that only a table can be told. */
 	boolean isSaid() {
@@ -82,7 +75,7 @@ final class CsvImport {
 		if (map != null && mapping != null) {
 			throw new Refusal("--map or --mapping, not both");
 		}
-		OrderMapping said = map == null ? new OrderMapping(Map.of(), Optional.empty()) : OrderMapping.parse(map);
+		OrderMapping said = map == null ? OrderMapping.GUESSED : OrderMapping.parse(map);
 		if (mapping != null) {
 			said = new RememberedMappings(studio).recall(mapping)
 					.orElseThrow(() -> new Refusal("--mapping: nothing is remembered as “" + mapping + "”"));

@@ -1,15 +1,19 @@
 package org.frisket.cli.orders;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.concurrent.Callable;
 
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
+import org.frisket.geometry.Monitor;
 import org.frisket.model.JobFile;
-import org.frisket.model.WholeFile;
 import org.frisket.orders.OrderBook;
 import org.frisket.orders.exchange.XjdfWriter;
+import org.frisket.orders.paper.TicketMaker;
+import org.frisket.prepare.FontLibraries;
+import org.frisket.prepare.JobPreparer;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -43,8 +47,8 @@ final class OrdersExportVerb implements Callable<Integer> {
 		}
 		return orders.desk(studio -> {
 			if (ticket) {
-				byte[] xml = XjdfWriter.toBytes(TicketMaker.ticket(studio, number, art));
-				WholeFile.write(out -> out.write(xml), file);
+				new TicketMaker(studio, new JobPreparer(FontLibraries.installed()), Clock.systemDefaultZone()).write(number, art,
+						file, Monitor.NONE);
 			} else {
 				JobFile.save(new OrderBook(studio).open(number).job(), file);
 			}

@@ -11,6 +11,7 @@ import org.frisket.cli.line.Status;
 import org.frisket.cli.work.Preparation;
 import org.frisket.model.Job;
 import org.frisket.orders.Entry;
+import org.frisket.orders.intake.OrderFile;
 import org.frisket.prepare.pictures.LinkedPictures;
 
 import picocli.CommandLine.Command;
@@ -42,7 +43,7 @@ final class OrdersImportVerb implements Callable<Integer> {
 
 	@Override
 	public Integer call() throws Refusal {
-		List<Entry> taken = files.stream().anyMatch(CsvImport::isTable) ? orders() : jobs();
+		List<Entry> taken = files.stream().anyMatch(OrderFile::isTable) ? orders() : jobs();
 		if (orders.isJson()) {
 			new OrderReport(orders.out(), true).list(taken, LocalDate.now());
 		} else {

@@ -68,7 +68,7 @@ public final class XjdfWriter {
 	}
 
 	private void product() throws XMLStreamException {
-		xml.open("ProductList").open("Product", "Amount", Integer.toString(ticket.entry().quantity()), "IsRoot", "true");
+		xml.open("ProductList").open("Product", "Amount", amount(), "IsRoot", "true");
 		if (!ticket.media().isEmpty()) {
 			TicketMedium medium = ticket.media().get(0);
 			xml.open("Intent", "Name", "MediaIntent").open("MediaIntent", "MediaType", medium.kind().word(), "Thickness",
@@ -83,6 +83,11 @@ public final class XjdfWriter {
 			xml.close().close();
 		}
 		xml.close().close();
+	}
+
+	/** None, while nobody has said how many. */
+	private String amount() {
+		return ticket.entry().quantity() < 1 ? "" : Integer.toString(ticket.entry().quantity());
 	}
 
 	private void nodeInfo() throws XMLStreamException {
@@ -205,7 +210,7 @@ public final class XjdfWriter {
 	private void component() throws XMLStreamException {
 		xml.open("ResourceSet", "Name", "Component", "Usage", "Output")
 				.open("Resource", "DescriptiveName", ticket.entry().title()).open("AmountPool")
-				.open("PartAmount", "Amount", Integer.toString(ticket.entry().quantity())).close().close().open("Component")
+				.open("PartAmount", "Amount", amount()).close().close().open("Component")
 				.close().close().close();
 	}
 

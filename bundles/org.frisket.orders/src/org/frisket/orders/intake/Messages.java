@@ -9,6 +9,7 @@ final class Messages extends NLS {
 	public static String DateForm_none;
 	public static String DateForm_other;
 	public static String DateForm_unreadable;
+	public static String OrderFile_large;
 	public static String OrderIntake_known;
 	public static String OrderIntake_skipped;
 	public static String OrderMapping_twice;

@@ -6,14 +6,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 import org.eclipse.osgi.util.NLS;
-import org.frisket.model.Job;
+import org.frisket.geometry.Monitor;
 import org.frisket.orders.Entry;
 import org.frisket.orders.OrderException;
-import org.frisket.orders.internal.KeptJobs;
-import org.frisket.orders.internal.Origin;
+import org.frisket.orders.internal.ManyOrders;
 import org.frisket.orders.internal.ReferenceRows;
 import org.frisket.orders.internal.Transactions;
 import org.frisket.studio.StudioFolder;
@@ -57,7 +55,7 @@ public final class OrderIntake {
 			}
 		}
 		problems.sort(Comparator.comparingLong(CsvProblem::row));
-		return new OrderReading(table.mapping(), fresh, problems, remarks);
+		return new OrderReading(table.head(), table.mapping(), fresh, problems, remarks);
 	}
 
 	/**
@@ -67,25 +65,29 @@ public final class OrderIntake {
 	 * @throws IllegalArgumentException if the table has problems
 	 */
 	public List<Entry> takeIn(OrderReading table, String person) throws IOException, OrderException {
+		return takeIn(table, person, Monitor.NONE);
+	}
+
+	/**
+	 * The same.
+	 *
+	 * @throws java.util.concurrent.CancellationException if the monitor cancels; nothing is taken in then
+	 */
+	public List<Entry> takeIn(OrderReading table, String person, Monitor monitor) throws IOException, OrderException {
 		if (!table.problems().isEmpty()) {
 			throw new IllegalArgumentException(table.problems().get(0).toString());
 		}
 		return transactions.change(connection -> {
 			Map<String, Long> known = ReferenceRows.numbers(connection);
-			List<Entry> taken = new ArrayList<>();
+			List<ManyOrders.Wanted> wanted = new ArrayList<>();
 			for (OrderReading.Row row : table.rows()) {
-				Optional<Long> number = Optional.ofNullable(known.get(row.reference()));
-				if (number.isPresent()) {
-					throw new OrderException(NLS.bind(Messages.OrderIntake_known, row.reference(), number.get()));
+				Long number = known.get(row.reference());
+				if (number != null) {
+					throw new OrderException(NLS.bind(Messages.OrderIntake_known, row.reference(), number));
 				}
-				Job job = row.order().toJob();
-				Entry entry = KeptJobs.takeIn(connection, job, Origin.of(job), false, transactions.now(), person);
-				if (!row.reference().isEmpty()) {
-					ReferenceRows.add(connection, row.reference(), entry.id());
-				}
-				taken.add(entry);
+				wanted.add(new ManyOrders.Wanted(row.order(), row.reference()));
 			}
-			return taken;
+			return ManyOrders.takeIn(connection, wanted, transactions.now(), person, monitor);
 		});
 	}
 }

@@ -14,10 +14,13 @@ import org.eclipse.osgi.util.NLS;
 /**
  * Which column of a table holds what.
  *
- * @param headers of the columns; what has none is not told
+ * @param headers of the columns; empty for what the table is said not to tell, and none for what is left to guess
  * @param dates   how days are written; empty if that is left to the days
  */
 public record OrderMapping(Map<OrderField, String> headers, Optional<DateForm> dates) {
+
+	/** Nothing is said: all is guessed. */
+	public static final OrderMapping GUESSED = new OrderMapping(Map.of(), Optional.empty());
 
 	private static final String DATES = "dates";
 
@@ -30,7 +33,7 @@ public record OrderMapping(Map<OrderField, String> headers, Optional<DateForm> d
 	}
 
 	/**
-	 * From a text such as {@code title=Name,due=Date,dates=dmy}.
+	 * From a text such as {@code title=Name,due=Date,notes=,dates=dmy}, in which the table has no notes.
 	 *
 	 * @throws IllegalArgumentException if it is none; the message is for people
 	 */
@@ -45,7 +48,7 @@ public record OrderMapping(Map<OrderField, String> headers, Optional<DateForm> d
 					.findFirst();
 			if (word.equals(DATES)) {
 				dates = Optional.of(DateForm.of(value));
-			} else if (field.isEmpty() || value.isEmpty()) {
+			} else if (field.isEmpty() || equals < 0 || value.isEmpty() && field.get() == OrderField.TITLE) {
 				throw new IllegalArgumentException(NLS.bind(Messages.OrderMapping_unreadable, part.strip(), words()));
 			} else if (headers.put(field.get(), value) != null) {
 				throw new IllegalArgumentException(NLS.bind(Messages.OrderMapping_twice, word));
@@ -65,6 +68,30 @@ public record OrderMapping(Map<OrderField, String> headers, Optional<DateForm> d
 				.concat(headers.entrySet().stream().map(entry -> entry.getKey().word() + '=' + entry.getValue()),
 						dates.stream().map(form -> DATES + '=' + form.word()))
 				.collect(Collectors.joining(","));
+	}
+
+	/** The columns that are said. */
+	Map<OrderField, String> columns() {
+		Map<OrderField, String> columns = new EnumMap<>(OrderField.class);
+		headers.forEach((field, header) -> {
+			if (!header.isEmpty()) {
+				columns.put(field, header);
+			}
+		});
+		return columns;
+	}
+
+	/** The same with another column. @param header of it; empty for none */
+	public OrderMapping with(OrderField field, String header) {
+		Map<OrderField, String> other = new EnumMap<>(OrderField.class);
+		other.putAll(headers);
+		other.put(field, header);
+		return new OrderMapping(other, dates);
+	}
+
+	/** The same with the form of days left to the days. */
+	public OrderMapping withoutDates() {
+		return new OrderMapping(headers, Optional.empty());
 	}
 
 	/** The same with another form of days. */

@@ -8,12 +8,14 @@ import org.frisket.studio.csv.CsvProblem;
 /**
  * What a table of orders came to.
  *
+ * @param head     of the table as it stands there; empty if it could not be read
  * @param mapping  by which it was read, guesses and all
  * @param rows     the good ones
  * @param problems by row; none if the table can be taken in
  * @param remarks  on how the file was read
  */
-public record OrderReading(OrderMapping mapping, List<Row> rows, List<CsvProblem> problems, List<String> remarks) {
+public record OrderReading(TableHead head, OrderMapping mapping, List<Row> rows, List<CsvProblem> problems,
+		List<String> remarks) {
 
 	/**
 	 * An order and the row it stands in.

@@ -54,11 +54,11 @@ final class OrderTable {
 			filled.subList(1, filled.size()).forEach(table::add);
 		}
 		table.problems.sort(Comparator.comparingLong(CsvProblem::row));
-		return new OrderReading(table.mapping, table.rows, table.problems, text.remark().stream().toList());
+		return new OrderReading(TableHead.of(filled), table.mapping, table.rows, table.problems, text.remark().stream().toList());
 	}
 
 	private static OrderReading nothing(OrderMapping said, CsvProblem problem) {
-		return new OrderReading(said, List.of(), List.of(problem), List.of());
+		return new OrderReading(TableHead.NONE, said, List.of(), List.of(problem), List.of());
 	}
 
 	/** That by which most headers mean something, else that which makes most of them. */
@@ -69,7 +69,7 @@ final class OrderTable {
 		for (char separator : SEPARATORS) {
 			List<CsvTable.Row> rows = new CsvTable(first, separator).rows();
 			List<String> cells = rows.isEmpty() ? List.of() : rows.get(0).cells();
-			int known = (int) said.guessed(cells).headers().values().stream()
+			int known = (int) said.guessed(cells).columns().values().stream()
 					.filter(header -> cells.stream().anyMatch(cell -> OrderMapping.isSame(cell, header))).count();
 			int value = known * first.length() + cells.size();
 			if (value > most) {
@@ -81,7 +81,7 @@ final class OrderTable {
 	}
 
 	private boolean hasColumns(CsvTable.Row headers) {
-		mapping.headers().forEach((field, header) -> {
+		mapping.columns().forEach((field, header) -> {
 			List<Integer> there = new ArrayList<>();
 			for (int i = 0; i < headers.cells().size(); i++) {
 				if (OrderMapping.isSame(headers.cells().get(i), header)) {
@@ -95,7 +95,7 @@ final class OrderTable {
 						there.isEmpty() ? Messages.OrderTable_noColumn : Messages.OrderTable_twoColumns, field.word())));
 			}
 		});
-		if (!mapping.headers().containsKey(OrderField.TITLE)) {
+		if (!mapping.columns().containsKey(OrderField.TITLE)) {
 			problems.add(new CsvProblem(headers.number(), "", NLS.bind(Messages.OrderTable_noTitle,
 					String.join(", ", headers.cells()))));
 		}

@@ -4,7 +4,12 @@ import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -17,6 +22,12 @@ public final class CustomerRows {
 
 	private static final String SELECT = "SELECT id, revision, name, contact, mail, phone, address, agreement, notes, "
 			+ "changed FROM orders_customer ";
+
+	private static final String INSERT = "INSERT INTO orders_customer (id, revision, name, name_key, contact, mail, phone, "
+			+ "address, agreement, notes, changed) VALUES (?, 1, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
+
+	/** So many are looked for at once. */
+	private static final int PORTION = 500;
 
 	private CustomerRows() {
 	}
@@ -33,6 +44,33 @@ public final class CustomerRows {
 			return known;
 		}
 		return Optional.of(insert(connection, UUID.randomUUID().toString(), Customer.named(name), at).id());
+	}
+
+	/**
+	 * The same of many.
+	 *
+	 * @return ids by the keys of the names that are some
+	 */
+	static Map<String, String> named(Connection connection, Collection<String> names, Instant at) throws SQLException {
+		Map<String, String> missing = new LinkedHashMap<>();
+		names.forEach(name -> missing.putIfAbsent(NameKey.of(name), name));
+		missing.remove("");
+		Map<String, String> ids = new HashMap<>();
+		List<String> keys = List.copyOf(missing.keySet());
+		for (int from = 0; from < keys.size(); from += PORTION) {
+			List<String> some = keys.subList(from, Math.min(keys.size(), from + PORTION));
+			Sql.list(connection, "SELECT name_key, id FROM orders_customer WHERE name_key IN (" + "?, ".repeat(some.size() - 1)
+					+ "?)", row -> ids.put(row.getString(1), row.getString(2)), some);
+		}
+		missing.keySet().removeAll(ids.keySet());
+		List<Object[]> rows = new ArrayList<>();
+		missing.forEach((key, name) -> {
+			String id = UUID.randomUUID().toString();
+			ids.put(key, id);
+			rows.add(values(id, Customer.named(name), at));
+		});
+		Sql.updateAll(connection, INSERT, rows);
+		return ids;
 	}
 
 	/** All, by name. */
@@ -55,11 +93,13 @@ public final class CustomerRows {
 	}
 
 	public static Customer insert(Connection connection, String id, Customer customer, Instant at) throws SQLException {
-		Sql.update(connection, "INSERT INTO orders_customer (id, revision, name, name_key, contact, mail, phone, address, "
-				+ "agreement, notes, changed) VALUES (?, 1, ?, ?, ?, ?, ?, ?, ?, ?, ?)", id, customer.name(),
-				NameKey.of(customer.name()), customer.contact(), customer.mail(), customer.phone(), customer.address(),
-				customer.agreement(), customer.notes(), JobRows.time(at));
+		Sql.update(connection, INSERT, values(id, customer, at));
 		return byId(connection, id).orElseThrow();
+	}
+
+	private static Object[] values(String id, Customer customer, Instant at) {
+		return new Object[] { id, customer.name(), NameKey.of(customer.name()), customer.contact(), customer.mail(),
+				customer.phone(), customer.address(), customer.agreement(), customer.notes(), JobRows.time(at) };
 	}
 
 	/** With a revision more. */

@@ -34,12 +34,21 @@ public final class Documents {
 	/** Puts a document in the place of whatever was kept of the job. */
 	public static void put(Connection connection, String job, byte[] file) throws SQLException {
 		Sql.update(connection, "DELETE FROM orders_document WHERE job = ?", job);
+		addAll(connection, pieces(job, file));
+	}
+
+	/** @param pieces of jobs of which nothing is kept yet, as {@link #pieces} makes them */
+	static void addAll(Connection connection, List<Object[]> pieces) throws SQLException {
+		Sql.updateAll(connection, "INSERT INTO orders_document (job, part, content) VALUES (?, ?, ?)", pieces);
+	}
+
+	static List<Object[]> pieces(String job, byte[] file) {
 		String text = Base64.getEncoder().encodeToString(packed(file));
 		List<Object[]> pieces = new ArrayList<>();
 		for (int from = 0; from < text.length(); from += PIECE) {
 			pieces.add(new Object[] { job, pieces.size(), text.substring(from, Math.min(text.length(), from + PIECE)) });
 		}
-		Sql.updateAll(connection, "INSERT INTO orders_document (job, part, content) VALUES (?, ?, ?)", pieces);
+		return pieces;
 	}
 
 	/** @throws IOException if what is kept is damaged */

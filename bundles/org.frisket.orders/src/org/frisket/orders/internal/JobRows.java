@@ -108,17 +108,29 @@ public final class JobRows {
 
 	/** The next number; whoever asks at the same time gets another. */
 	public static long nextNumber(Connection connection) throws SQLException {
-		Sql.update(connection, "UPDATE orders_counter SET last_number = last_number + 1");
-		return Sql.first(connection, "SELECT last_number FROM orders_counter", row -> row.getLong(1)).orElseThrow();
+		return nextNumbers(connection, 1);
+	}
+
+	/** The first of the next numbers. @param count how many are taken */
+	static long nextNumbers(Connection connection, int count) throws SQLException {
+		Sql.update(connection, "UPDATE orders_counter SET last_number = last_number + ?", count);
+		return Sql.first(connection, "SELECT last_number FROM orders_counter", row -> row.getLong(1)).orElseThrow() - count + 1;
 	}
 
 	public static void insert(Connection connection, Entry entry, Optional<String> customer) throws SQLException {
-		Sql.update(connection,
-				"INSERT INTO orders_job (id, number, revision, title, customer, stage, stage_since, due, quantity, stock, "
-						+ "words, created, changed, changed_by) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-				entry.id(), entry.number(), entry.revision(), entry.title(), customer, entry.stage(), time(entry.since()),
-				entry.due(), entry.quantity(), entry.stock(), entry.words(), time(entry.changed()), time(entry.changed()),
-				entry.changedBy());
+		insertAll(connection, List.<Object[]>of(values(entry, customer)));
+	}
+
+	/** @param rows of {@link #values} */
+	static void insertAll(Connection connection, List<Object[]> rows) throws SQLException {
+		Sql.updateAll(connection, "INSERT INTO orders_job (id, number, revision, title, customer, stage, stage_since, due, "
+				+ "quantity, stock, words, created, changed, changed_by) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", rows);
+	}
+
+	static Object[] values(Entry entry, Optional<String> customer) {
+		return new Object[] { entry.id(), entry.number(), entry.revision(), entry.title(), customer, entry.stage(),
+				time(entry.since()), entry.due(), entry.quantity(), entry.stock(), entry.words(), time(entry.changed()),
+				time(entry.changed()), entry.changedBy() };
 	}
 
 	/** What a document says of a job, with a revision more. @return whether the revision was still the one given */

@@ -93,7 +93,7 @@ public final class KeptJobs {
 		return Optional.of(entry);
 	}
 
-	private static Entry entry(Job job, long number, long revision, Stage stage, Instant since, Instant now,
+	static Entry entry(Job job, long number, long revision, Stage stage, Instant since, Instant now,
 			String person) {
 		String customer = text(job.getCustomer()).strip();
 		return new Entry(job.getId(), number, revision, text(job.getTitle()), customer, stage, since,

@@ -3,6 +3,7 @@ package org.frisket.orders.internal;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -29,7 +30,8 @@ public final class ReferenceRows {
 		return Sql.first(connection, "SELECT reference FROM orders_reference WHERE job = ?", row -> row.getString(1), job);
 	}
 
-	public static void add(Connection connection, String reference, String job) throws SQLException {
-		Sql.update(connection, "INSERT INTO orders_reference (reference, job) VALUES (?, ?)", reference, job);
+	/** @param rows a reference and the id of its job each */
+	static void addAll(Connection connection, List<Object[]> rows) throws SQLException {
+		Sql.updateAll(connection, "INSERT INTO orders_reference (reference, job) VALUES (?, ?)", rows);
 	}
 }

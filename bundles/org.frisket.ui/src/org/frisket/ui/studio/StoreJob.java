@@ -26,6 +26,13 @@ public final class StoreJob<T> extends Job {
 		T run() throws Exception;
 	}
 
+	/** What is done, watched while it is. */
+	public interface WatchedTask<T> {
+
+		/** @throws Exception if it cannot be done; the message of a checked one is for people */
+		T run(IProgressMonitor monitor) throws Exception;
+	}
+
 	private static final ISchedulingRule ONE_AT_A_TIME = new ISchedulingRule() {
 
 		@Override
@@ -39,7 +46,7 @@ public final class StoreJob<T> extends Job {
 		}
 	};
 
-	private final Task<T> task;
+	private final WatchedTask<T> task;
 	private final Consumer<T> done;
 	private final Consumer<String> refused;
 
@@ -49,6 +56,10 @@ public final class StoreJob<T> extends Job {
 	 * @param refused told on the UI thread why nothing did
 	 */
 	public StoreJob(String name, Task<T> task, Consumer<T> done, Consumer<String> refused) {
+		this(name, monitor -> task.run(), done, refused);
+	}
+
+	private StoreJob(String name, WatchedTask<T> task, Consumer<T> done, Consumer<String> refused) {
 		super(name);
 		this.task = task;
 		this.done = done;
@@ -57,10 +68,15 @@ public final class StoreJob<T> extends Job {
 		setPriority(SHORT);
 	}
 
+	/** The same of a task that asks whether it is called off, and tells how far it is. */
+	public static <T> StoreJob<T> watched(String name, WatchedTask<T> task, Consumer<T> done, Consumer<String> refused) {
+		return new StoreJob<>(name, task, done, refused);
+	}
+
 	@Override
 	protected IStatus run(IProgressMonitor monitor) {
 		try {
-			T result = task.run();
+			T result = task.run(monitor);
 			onUi(() -> done.accept(result));
 		} catch (Exception e) {
 			if (e instanceof RuntimeException && !(e instanceof IllegalArgumentException)) {

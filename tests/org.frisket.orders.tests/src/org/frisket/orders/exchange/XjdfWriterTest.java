@@ -141,6 +141,29 @@ class XjdfWriterTest {
 	}
 
 	@Test
+	void whateverPeopleTypeIsATicketThatKeepsTheRules() throws Exception {
+		List<String> nasty = List.of("<job> & \"quotes\" 'and' ]]>", "a\u0000b\u0001\u000B\u001F\uFFFE\uD800c", "tab\tand\r\nline",
+				"&amp;&#0;<!-- --><?x?>", "\u202Eright to left \uD83D\uDE00", "'; DROP TABLE orders_job; --", " ", "");
+		for (String text : nasty) {
+			for (int quantity : new int[] { 0, 1, Integer.MAX_VALUE }) {
+				Customer customer = Customer.named("Kelp " + text).with(CustomerField.MAIL, text.strip())
+						.with(CustomerField.PHONE, text).with(CustomerField.ADDRESS, text).with(CustomerField.CONTACT, text);
+				Entry entry = new Entry("x", 17, 1, text, "Kelp " + text, Stage.ENQUIRY, MADE, Optional.empty(), quantity, "", "", MADE,
+						text);
+				Document xml = checked(new JobTicket(entry, text, text, Optional.of(customer),
+						List.of(new TicketMedium(text, TicketMedium.Kind.PAPER, OptionalDouble.empty(), OptionalDouble.empty(),
+								OptionalDouble.empty(), OptionalDouble.empty())),
+						List.of(new TicketPart(text, TicketPart.Cut.CUT, square())), List.of(), false, MADE, ZoneId.of("UTC")));
+				assertEquals(quantity < 1 ? "" : Integer.toString(quantity), only(xml, "Product").getAttribute("Amount"));
+				assertEquals("", only(xml, "NodeInfo").getAttribute("LastEnd"));
+				String kept = text.replaceAll("[\\x00-\\x08\\x0B\\x0C\\x0E-\\x1F\\uFFFE\\uD800]", "").replace("\r", "");
+				assertEquals(kept.replaceAll("\\s", " "),
+						only(xml, "CustomerInfo").getAttribute("CustomerJobName").replaceAll("\\s", " "));
+			}
+		}
+	}
+
+	@Test
 	void rulesTellWhatIsWrong() throws Exception {
 		String good = new String(XjdfWriter.toBytes(ticket(Stage.CUT, Optional.of(CUSTOMER), List.of(card()),
 				List.of(new TicketPart("Square", TicketPart.Cut.CUT, square())))), StandardCharsets.UTF_8);

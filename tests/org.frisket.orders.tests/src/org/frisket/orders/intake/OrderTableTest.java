@@ -69,6 +69,28 @@ class OrderTableTest {
 	}
 
 	@Test
+	void whatTheTableIsSaidNotToTellIsNotGuessed() {
+		String text = "Title,Customer,Due\nBanner,Tern Bookshop,soon\n";
+		OrderMapping mapping = OrderMapping.GUESSED.with(OrderField.CUSTOMER, "").with(OrderField.DUE, "");
+		assertEquals(new NewOrder("Banner", "", Optional.empty(), 1, ""), only(text, mapping));
+		assertEquals(mapping, OrderMapping.parse(mapping.toString()));
+		assertEquals(1, read(text, OrderMapping.GUESSED.with(OrderField.TITLE, "")).problems().size());
+	}
+
+	@Test
+	void headOfATableIsShownAsItStandsThere() {
+		TableHead head = read(" Title ;;Title;Due\n\nTags;x;y;soon\n" + ";;;1.3.2027\n".repeat(40), OrderMapping.GUESSED).head();
+		assertEquals(List.of("Title", "", "Title", "Due"), head.titles());
+		assertEquals(List.of("Title", "Due"), head.columns());
+		assertEquals(1, head.column("due"));
+		assertEquals(-1, head.column(""));
+		assertEquals(41, head.rows());
+		assertEquals(List.of("Tags", "x", "y", "soon"), head.first().get(0).cells());
+		assertEquals(3, head.first().get(0).number());
+		assertTrue(head.first().size() < head.rows());
+	}
+
+	@Test
 	void daysThatCanBeMistakenAreNotGuessed() {
 		for (String day : List.of("2027-03-01", "2027-3-1", "2027/03/01", "1.3.2027", "01.03.27", "1. 3. 2027")) {
 			assertEquals(FIRST_OF_MARCH, DateForm.parse(day, Optional.empty()), day);
@@ -112,6 +134,10 @@ class OrderTableTest {
 		remembered.remember("shop", mapping);
 		assertEquals(Optional.of(mapping), remembered.recall("shop"));
 		assertEquals(Optional.empty(), remembered.recall("other"));
+		remembered.remember("abc", OrderMapping.parse("title=What,due=When"));
+		assertEquals(List.of("abc", "shop"), remembered.names());
+		assertEquals(Optional.of("abc"), remembered.fitting(read("WHEN;What;More\na;b;c\n", GUESS).head()));
+		assertEquals(Optional.empty(), remembered.fitting(read("What;More\na;b\n", GUESS).head()));
 		assertThrows(IllegalArgumentException.class, () -> remembered.remember("a=b", mapping));
 	}
 }

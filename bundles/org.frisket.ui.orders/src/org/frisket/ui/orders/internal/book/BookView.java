@@ -28,6 +28,7 @@ import org.frisket.orders.desk.BookTable;
 import org.frisket.orders.desk.SavedFilter;
 import org.frisket.studio.Studio;
 import org.frisket.ui.orders.internal.OrderDesk;
+import org.frisket.ui.orders.internal.exchange.Arrivals;
 
 /** The order book: all jobs of the studio, found as one types, sorted and grouped, with what can be done to them. */
 public final class BookView extends ViewPart {
@@ -87,6 +88,7 @@ public final class BookView extends ViewPart {
 		selection = new BookSelection(grid, this::foot);
 		getSite().setSelectionProvider(selection);
 		actions.menu(selection);
+		Arrivals.onDrop(area, getSite().getWorkbenchWindow());
 		getSite().getService(IContextService.class).activateContext(CONTEXT_ID);
 		finder = new BookFinder(parent.getDisplay(), this::found);
 		actions.readFilters();

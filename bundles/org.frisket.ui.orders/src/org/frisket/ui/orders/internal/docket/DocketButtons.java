@@ -28,6 +28,7 @@ final class DocketButtons extends Composite {
 		button(Messages.DocketButtons_docket, Messages.DocketButtons_docketTip, "print"); //$NON-NLS-1$
 		button(Messages.DocketButtons_proof, Messages.DocketButtons_proofTip, "proof"); //$NON-NLS-1$
 		button(Messages.DocketButtons_quote, Messages.DocketButtons_quoteTip, "quote"); //$NON-NLS-1$
+		button(Messages.DocketButtons_ticket, Messages.DocketButtons_ticketTip, "ticket"); //$NON-NLS-1$
 		button(Messages.DocketButtons_stage, Messages.DocketButtons_stageTip, "stage"); //$NON-NLS-1$
 		undo = button(Messages.DocketButtons_undo, Messages.DocketButtons_undoTip, "undoStage"); //$NON-NLS-1$
 	}

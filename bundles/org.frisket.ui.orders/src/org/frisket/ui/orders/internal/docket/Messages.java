@@ -13,6 +13,8 @@ final class Messages extends NLS {
 	public static String DocketButtons_quoteTip;
 	public static String DocketButtons_stage;
 	public static String DocketButtons_stageTip;
+	public static String DocketButtons_ticket;
+	public static String DocketButtons_ticketTip;
 	public static String DocketButtons_undo;
 	public static String DocketButtons_undoTip;
 	public static String DocketJob_failed;

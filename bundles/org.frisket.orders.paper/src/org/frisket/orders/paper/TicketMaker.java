@@ -1,10 +1,9 @@
-package org.frisket.cli.orders;
+package org.frisket.orders.paper;
 
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Path;
-import java.time.Instant;
-import java.time.ZoneId;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -13,9 +12,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
-import org.frisket.cli.line.Refusal;
-import org.frisket.cli.work.Preparation;
 import org.frisket.geometry.Contour;
+import org.frisket.geometry.Monitor;
 import org.frisket.geometry.Outline;
 import org.frisket.geometry.Tolerance;
 import org.frisket.material.ShelvedStock;
@@ -26,6 +24,7 @@ import org.frisket.model.Job;
 import org.frisket.model.Operation;
 import org.frisket.model.OperationKind;
 import org.frisket.model.Sheet;
+import org.frisket.model.WholeFile;
 import org.frisket.orders.Entry;
 import org.frisket.orders.OrderBook;
 import org.frisket.orders.OrderException;
@@ -35,34 +34,56 @@ import org.frisket.orders.customers.Customers;
 import org.frisket.orders.exchange.JobTicket;
 import org.frisket.orders.exchange.TicketMedium;
 import org.frisket.orders.exchange.TicketPart;
+import org.frisket.orders.exchange.XjdfWriter;
+import org.frisket.prepare.JobPreparer;
 import org.frisket.prepare.PreparedElement;
 import org.frisket.prepare.PreparedJob;
 import org.frisket.studio.StudioFolder;
 import org.frisket.studio.store.Store;
 
-/** A job of the order book as a ticket: worked through, with its stocks and its customer. */
-final class TicketMaker {
+/** Jobs of a studio's order book as tickets for other systems: worked through, with their stocks and their customers. */
+public final class TicketMaker {
 
 	private static final Map<OperationKind, TicketPart.Cut> CUTS = Map.of(OperationKind.CUT, TicketPart.Cut.CUT,
 			OperationKind.KISS_CUT, TicketPart.Cut.KISS_CUT, OperationKind.PERFORATE, TicketPart.Cut.PERFORATE);
 
-	private TicketMaker() {
+	private final StudioFolder studio;
+	private final JobPreparer preparer;
+	private final Clock clock;
+
+	/** @param clock tells when a ticket is made, and by which calendar the day a job is due is a day */
+	public TicketMaker(StudioFolder studio, JobPreparer preparer, Clock clock) {
+		this.studio = studio;
+		this.preparer = preparer;
+		this.clock = clock;
 	}
 
-	static JobTicket ticket(StudioFolder studio, long number, List<Path> art) throws IOException, OrderException, Refusal {
+	/**
+	 * Writes a ticket: the whole file, or none.
+	 *
+	 * @param art files with what is printed
+	 * @throws IllegalArgumentException                   if the job cannot be worked through; the message is for people
+	 * @throws java.util.concurrent.CancellationException if the monitor cancels
+	 */
+	public void write(long number, List<Path> art, Path file, Monitor monitor) throws IOException, OrderException {
+		byte[] xml = XjdfWriter.toBytes(ticket(number, art, monitor));
+		WholeFile.write(out -> out.write(xml), file);
+	}
+
+	JobTicket ticket(long number, List<Path> art, Monitor monitor) throws IOException, OrderException {
 		OrderBook book = new OrderBook(studio);
 		StoredJob stored = book.open(number);
 		Entry entry = stored.entry();
 		Job job = stored.job();
-		PreparedJob prepared = Preparation.of(job, Tolerance.DEFAULT).prepared();
+		PreparedJob prepared = preparer.prepare(job, Tolerance.DEFAULT, monitor);
 		List<PreparedElement> shown = prepared.layers().stream().flatMap(layer -> layer.shown().stream()).toList();
 		List<TicketPart> parts = new ArrayList<>();
 		shown.forEach(element -> element.operations().forEach(operation -> part(element, operation).ifPresent(parts::add)));
 		Optional<Customer> customer = entry.customer().isEmpty() ? Optional.empty()
 				: Optional.of(new Customers(studio).find(entry.customer()));
 		return new JobTicket(entry, job.getNotes() == null ? "" : job.getNotes(), book.reference(number).orElse(""), customer,
-				media(studio, job), parts, art.stream().map(file -> file.toAbsolutePath().toUri()).toList(),
-				shown.stream().anyMatch(element -> element.has(OperationKind.PRINT)), Instant.now(), ZoneId.systemDefault());
+				media(job), parts, art.stream().map(file -> file.toAbsolutePath().toUri()).toList(),
+				shown.stream().anyMatch(element -> element.has(OperationKind.PRINT)), clock.instant(), clock.getZone());
 	}
 
 	private static Optional<TicketPart> part(PreparedElement element, Operation operation) {
@@ -76,7 +97,7 @@ final class TicketMaker {
 		return Optional.of(new TicketPart(name == null ? element.element().getId() : name, cut, new Outline(contours)));
 	}
 
-	private static List<TicketMedium> media(StudioFolder studio, Job job) throws IOException {
+	private List<TicketMedium> media(Job job) throws IOException {
 		Set<String> ids = new LinkedHashSet<>();
 		job.getLayers().stream().map(layer -> layer.getStock()).filter(id -> id != null && !id.isBlank()).forEach(ids::add);
 		List<TicketMedium> media = new ArrayList<>();
