@@ -55,5 +55,6 @@ final class CustomerEraseVerb implements Callable<Integer> {
 			group.orders().out().println("the name is still in what is set in type, or in names of elements, of jobs "
 					+ String.join(", ", erasure.stillNamed().stream().map(String::valueOf).toList()));
 		}
+		group.orders().out().println("backups that were made before still have the name; they are for you to delete");
 	}
 }

@@ -6,9 +6,7 @@ import java.util.concurrent.Callable;
 
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
-import org.frisket.orders.work.StudioAreas;
-import org.frisket.studio.StudioFolder;
-import org.frisket.studio.archive.StudioArchive;
+import org.frisket.orders.work.backup.StudioBackup;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -28,11 +26,6 @@ final class OrdersBackupVerb implements Callable<Integer> {
 	@Option(names = "--out", paramLabel = "FILE", description = "The same.")
 	private Path out;
 
-	/** Of a studio with all that has tables. */
-	static StudioArchive archive(StudioFolder studio) {
-		return new StudioArchive(studio, StudioAreas.ALL);
-	}
-
 	@Override
 	public Integer call() throws Refusal {
 		if ((file == null) == (out == null)) {
@@ -40,7 +33,7 @@ final class OrdersBackupVerb implements Callable<Integer> {
 		}
 		return orders.studio(studio -> {
 			try {
-				archive(studio).write(file == null ? out : file);
+				new StudioBackup(studio).write(file == null ? out : file, null);
 				return Status.DONE;
 			} catch (IOException e) {
 				throw new Refusal(e);

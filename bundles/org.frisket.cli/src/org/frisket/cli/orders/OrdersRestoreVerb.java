@@ -6,6 +6,8 @@ import java.util.concurrent.Callable;
 
 import org.frisket.cli.line.Refusal;
 import org.frisket.cli.line.Status;
+import org.frisket.orders.work.backup.Restored;
+import org.frisket.orders.work.backup.StudioBackup;
 
 import com.google.gson.JsonObject;
 
@@ -24,20 +26,22 @@ final class OrdersRestoreVerb implements Callable<Integer> {
 	@Parameters(paramLabel = "FILE", description = "What frisket orders backup wrote.")
 	private Path file;
 
-	@Option(names = "--replace", description = "Even if there are jobs, stock or settings already: they are lost.")
+	@Option(names = "--replace", description = "Even if there are jobs, stock or settings already: they are replaced, and kept in a backup beside the studio's folder.")
 	private boolean replace;
 
 	@Override
 	public Integer call() throws Refusal {
 		return orders.studio(studio -> {
 			try {
-				long rows = OrdersBackupVerb.archive(studio).restore(file, replace);
+				Restored restored = new StudioBackup(studio).restore(file, replace, null);
 				if (orders.isJson()) {
 					JsonObject answer = new JsonObject();
-					answer.addProperty("rows", rows);
+					answer.addProperty("rows", restored.rows());
+					answer.addProperty("before", restored.kept().map(Path::toString).orElse(null));
 					orders.out().println(answer);
 				} else {
-					orders.out().println(rows + " rows brought back");
+					orders.out().println(restored.rows() + " rows brought back");
+					restored.kept().ifPresent(kept -> orders.out().println("what was there before is kept in " + kept));
 				}
 				return Status.DONE;
 			} catch (IOException e) {

@@ -5,6 +5,20 @@ import org.eclipse.osgi.util.NLS;
 /** What papers say, in the user's language. */
 final class Messages extends NLS {
 
+	public static String ColourWords_black;
+	public static String ColourWords_blue;
+	public static String ColourWords_brown;
+	public static String ColourWords_dark;
+	public static String ColourWords_green;
+	public static String ColourWords_grey;
+	public static String ColourWords_light;
+	public static String ColourWords_orange;
+	public static String ColourWords_pink;
+	public static String ColourWords_red;
+	public static String ColourWords_teal;
+	public static String ColourWords_violet;
+	public static String ColourWords_white;
+	public static String ColourWords_yellow;
 	public static String Docket_all;
 	public static String Docket_bench;
 	public static String Docket_blocked;

@@ -15,6 +15,11 @@ public interface StageRule {
 	/** For people. */
 	String title();
 
+	/** What it does, in a sentence for people; as long as nothing better is said, its title. */
+	default String description() {
+		return title();
+	}
+
 	/** Whether it holds as long as a studio has not decided. */
 	default boolean isUsual() {
 		return true;

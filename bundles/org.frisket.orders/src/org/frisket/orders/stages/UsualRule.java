@@ -20,6 +20,11 @@ enum UsualRule implements StageRule {
 			return Messages.UsualRule_proof;
 		}
 
+		@Override
+		public String description() {
+			return Messages.UsualRule_proofDoes;
+		}
+
 		/** Many a customer approves by telephone. */
 		@Override
 		public boolean isUsual() {
@@ -43,6 +48,11 @@ enum UsualRule implements StageRule {
 		}
 
 		@Override
+		public String description() {
+			return Messages.UsualRule_findingsDoes;
+		}
+
+		@Override
 		public Optional<String> objection(StageStep step, Supplier<List<String>> blocking) {
 			if (!step.reaches(Stage.CUT)) {
 				return Optional.empty();
@@ -60,6 +70,11 @@ enum UsualRule implements StageRule {
 		@Override
 		public String title() {
 			return Messages.UsualRule_back;
+		}
+
+		@Override
+		public String description() {
+			return Messages.UsualRule_backDoes;
 		}
 
 		@Override

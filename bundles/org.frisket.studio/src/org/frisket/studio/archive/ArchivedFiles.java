@@ -15,12 +15,15 @@ import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import java.util.zip.CheckedInputStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
 
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.SubMonitor;
 import org.eclipse.osgi.util.NLS;
 import org.frisket.model.WholeFile;
 import org.frisket.studio.StudioFolder;
@@ -48,11 +51,30 @@ record ArchivedFiles(ZipFile zip, Path file, StudioFolder studio, Map<String, Zi
 		return name.equals(PREFERENCES) || !NOT_FILES.contains(name);
 	}
 
+	/** Of a studio, by their names in its folder, with slashes. */
+	static Map<String, Path> of(StudioFolder studio) throws IOException {
+		Map<String, Path> files = new TreeMap<>();
+		if (Files.isDirectory(studio.path())) {
+			try (Stream<Path> all = Files.walk(studio.path())) {
+				for (Path file : all.filter(Files::isRegularFile).toList()) {
+					String name = studio.path().relativize(file).toString().replace('\\', '/');
+					if (isFile(name)) {
+						files.put(name, file);
+					}
+				}
+			}
+		}
+		return files;
+	}
+
 	/** Reads all of the archive once: nothing is to be begun that could not be brought to its end. */
-	static ArchivedFiles checked(ZipFile zip, Path file, StudioFolder studio) throws IOException {
+	static ArchivedFiles checked(ZipFile zip, Path file, StudioFolder studio, IProgressMonitor monitor)
+			throws IOException {
+		SubMonitor progress = SubMonitor.convert(monitor, zip.size());
 		Map<String, ZipEntry> entries = new TreeMap<>();
 		for (Enumeration<? extends ZipEntry> all = zip.entries(); all.hasMoreElements();) {
 			ZipEntry entry = all.nextElement();
+			progress.split(1);
 			if (!entry.isDirectory() && entry.getName().startsWith(FOLDER)) {
 				String name = entry.getName().substring(FOLDER.length());
 				if (!belongs(name, studio.path())) {

@@ -11,6 +11,7 @@ import java.sql.ResultSetMetaData;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.sql.Types;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -18,6 +19,10 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.OperationCanceledException;
 
 import com.google.gson.Gson;
 import com.google.gson.JsonArray;
@@ -37,8 +42,12 @@ final class Rows {
 	private Rows() {
 	}
 
-	/** @param table a name of ours, not one from outside */
-	static void write(Connection connection, String table, Writer out) throws SQLException, IOException {
+	/**
+	 * @param table a name of ours, not one from outside
+	 * @throws OperationCanceledException if it is called off
+	 */
+	static void write(Connection connection, String table, Writer out, IProgressMonitor monitor)
+			throws SQLException, IOException {
 		Gson gson = new Gson();
 		try (Statement statement = connection.createStatement()) {
 			statement.setFetchSize(BATCH);
@@ -49,7 +58,8 @@ final class Rows {
 					names.add(columns.getColumnName(c).toLowerCase(java.util.Locale.ROOT));
 				}
 				out.append(gson.toJson(names)).append('\n');
-				while (rows.next()) {
+				for (long count = 1; rows.next(); count++) {
+					goOn(monitor, count);
 					JsonArray row = new JsonArray();
 					for (int c = 1; c <= names.size(); c++) {
 						row.add(text(rows, c, columns.getColumnType(c)));
@@ -57,6 +67,13 @@ final class Rows {
 					out.append(gson.toJson(row)).append('\n');
 				}
 			}
+		}
+	}
+
+	/** Asks now and then. */
+	private static void goOn(IProgressMonitor monitor, long count) {
+		if (count % BATCH == 0 && monitor.isCanceled()) {
+			throw new OperationCanceledException();
 		}
 	}
 
@@ -86,22 +103,12 @@ final class Rows {
 	/**
 	 * @param table a name of ours
 	 * @return how many rows were put in
-	 * @throws IOException if a line is not what {@link #write} writes; the message says which
+	 * @throws IOException                if a line is not what {@link #write} writes; the message says which
+	 * @throws OperationCanceledException if it is called off
 	 */
-	static long read(BufferedReader in, Connection connection, String table) throws SQLException, IOException {
-		String head = in.readLine();
-		List<String> names = new ArrayList<>();
-		for (JsonElement name : array(head == null ? "" : head, 1)) {
-			String text = name.isJsonPrimitive() ? name.getAsString() : "";
-			// it becomes part of a statement
-			if (!text.matches("[a-z][a-z_]{0,62}")) {
-				throw line(1);
-			}
-			names.add(text);
-		}
-		if (names.isEmpty()) {
-			throw line(1);
-		}
+	static long read(BufferedReader in, Connection connection, String table, IProgressMonitor monitor)
+			throws SQLException, IOException {
+		List<String> names = head(in);
 		int[] types = types(connection, table, names);
 		String sql = "INSERT INTO " + table + " (" + String.join(", ", names) + ") VALUES ("
 				+ String.join(", ", Collections.nCopies(names.size(), "?")) + ")";
@@ -109,6 +116,7 @@ final class Rows {
 		try (PreparedStatement insert = connection.prepareStatement(sql)) {
 			for (String text = in.readLine(); text != null; text = in.readLine()) {
 				count++;
+				goOn(monitor, count);
 				JsonArray row = array(text, count + 1);
 				if (row.size() != names.size()) {
 					throw line(count + 1);
@@ -129,6 +137,61 @@ final class Rows {
 			insert.executeBatch();
 		}
 		return count;
+	}
+
+	private static List<String> head(BufferedReader in) throws IOException {
+		String head = in.readLine();
+		List<String> names = new ArrayList<>();
+		for (JsonElement name : array(head == null ? "" : head, 1)) {
+			String text = name.isJsonPrimitive() ? name.getAsString() : "";
+			// it becomes part of a statement
+			if (!text.matches("[a-z][a-z_]{0,62}")) {
+				throw line(1);
+			}
+			names.add(text);
+		}
+		if (names.isEmpty()) {
+			throw line(1);
+		}
+		return names;
+	}
+
+	/** How many there are, and when one was changed last. @throws IOException if a line is damaged; the message says which */
+	static ArchiveContents.Tally tally(BufferedReader in) throws IOException {
+		int changed = head(in).indexOf(ArchiveContents.CHANGED);
+		long count = 0;
+		Optional<Instant> latest = Optional.empty();
+		for (String text = in.readLine(); text != null; text = in.readLine()) {
+			count++;
+			if (changed >= 0) {
+				Instant at = at(array(text, count + 1), changed, count + 1);
+				latest = Optional.of(latest.filter(at::isBefore).orElse(at));
+			}
+		}
+		return new ArchiveContents.Tally(count, latest);
+	}
+
+	private static Instant at(JsonArray row, int column, long number) throws IOException {
+		try {
+			return OffsetDateTime.parse(row.get(column).getAsString()).toInstant();
+		} catch (DateTimeParseException | IndexOutOfBoundsException | UnsupportedOperationException
+				| IllegalStateException e) {
+			throw line(number);
+		}
+	}
+
+	/** @param table a name of ours */
+	static boolean hasColumn(Connection connection, String table, String column) throws SQLException {
+		try (Statement statement = connection.createStatement();
+				ResultSet none = statement.executeQuery("SELECT * FROM " + table + " WHERE 1 = 0")) {
+			ResultSetMetaData columns = none.getMetaData();
+			for (int c = 1; c <= columns.getColumnCount(); c++) {
+				if (columns.getColumnName(c).equalsIgnoreCase(column)) {
+					return true;
+				}
+			}
+			return false;
+		}
 	}
 
 	private static int[] types(Connection connection, String table, List<String> names) throws SQLException {

@@ -1,36 +1,26 @@
 package org.frisket.studio.archive;
 
-import java.io.BufferedReader;
-import java.io.BufferedWriter;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.OutputStream;
-import java.io.OutputStreamWriter;
-import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
-import java.util.stream.Stream;
-import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.OperationCanceledException;
+import org.eclipse.core.runtime.SubMonitor;
 import org.eclipse.osgi.util.NLS;
 import org.frisket.model.WholeFile;
 import org.frisket.studio.StudioFolder;
 import org.frisket.studio.store.Area;
-import org.frisket.studio.store.Sql;
 import org.frisket.studio.store.Store;
 
 /**
@@ -44,17 +34,20 @@ import org.frisket.studio.store.Store;
  */
 public final class StudioArchive {
 
-	private static final String VERSIONS = "versions.txt";
-	private static final String TABLES = "tables/";
-	private static final String ROWS = ".jsonl";
-
 	private final StudioFolder studio;
 	private final List<Area> areas;
+	private final ArchivedTables tables;
 
 	/** @param areas all that has tables, each after those it refers to */
 	public StudioArchive(StudioFolder studio, List<Area> areas) {
 		this.studio = studio;
 		this.areas = List.copyOf(areas);
+		tables = new ArchivedTables(this.areas);
+	}
+
+	/** The same without anybody who looks. */
+	public void write(Path file) throws IOException {
+		write(file, null);
 	}
 
 	/** Carries a failure out of a transaction. */
@@ -69,15 +62,29 @@ public final class StudioArchive {
 	/**
 	 * Writes all; whole or not at all.
 	 *
-	 * @param file not in the studio's folder, of which it would be a part itself
-	 * @throws IOException with a message for people
+	 * @param file    not in the studio's folder, of which it would be a part itself
+	 * @param monitor null if nobody looks
+	 * @throws IOException                with a message for people
+	 * @throws OperationCanceledException if it was called off
 	 */
-	public void write(Path file) throws IOException {
+	public void write(Path file, IProgressMonitor monitor) throws IOException {
+		SubMonitor progress = SubMonitor.convert(monitor);
+		refuseInside(file);
+		try (Store store = Store.openForReading(studio, areas.toArray(Area[]::new))) {
+			try {
+				store.<Void, Stopped>read(connection -> {
+					write(connection, file, progress);
+					return null;
+				});
+			} catch (Stopped e) {
+				throw (IOException) e.getCause();
+			}
+		}
+	}
+
+	private void refuseInside(Path file) throws IOException {
 		if (real(file).startsWith(real(studio.path()))) {
 			throw new IOException(NLS.bind(Messages.StudioArchive_inside, file, studio.path()));
-		}
-		try (Store store = Store.openForReading(studio, areas.toArray(Area[]::new))) {
-			WholeFile.write(out -> write(store, out), file);
 		}
 	}
 
@@ -94,20 +101,42 @@ public final class StudioArchive {
 		return there;
 	}
 
-	private void write(Store store, OutputStream out) throws IOException {
-		ZipOutputStream zip = new ZipOutputStream(out);
+	private void write(Connection connection, Path file, IProgressMonitor monitor) throws SQLException, Stopped {
 		try {
-			store.<Void, Stopped>read(connection -> {
+			WholeFile.write(out -> {
 				try {
-					entry(zip, VERSIONS);
-					zip.write(String.join("\n", versions(connection)).getBytes(StandardCharsets.UTF_8));
-					for (String table : tables()) {
-						entry(zip, TABLES + table + ROWS);
-						Writer text = new BufferedWriter(new OutputStreamWriter(zip, StandardCharsets.UTF_8));
-						Rows.write(connection, table, text);
-						text.flush();
-					}
-					return null;
+					write(connection, out, monitor);
+				} catch (SQLException e) {
+					throw new IOException(e);
+				}
+			}, file);
+		} catch (IOException e) {
+			if (e.getCause() instanceof SQLException database) {
+				throw database;
+			}
+			throw new Stopped(e);
+		}
+	}
+
+	private void write(Connection connection, OutputStream out, IProgressMonitor monitor) throws SQLException, IOException {
+		Map<String, Path> files = ArchivedFiles.of(studio);
+		SubMonitor progress = SubMonitor.convert(monitor, 1 + files.size());
+		ZipOutputStream zip = new ZipOutputStream(out);
+		tables.write(connection, zip, progress.split(1));
+		for (Map.Entry<String, Path> each : files.entrySet()) {
+			progress.split(1);
+			zip.putNextEntry(ArchivedTables.entry(ArchivedFiles.FOLDER + each.getKey()));
+			Files.copy(each.getValue(), zip);
+		}
+		zip.finish();
+	}
+
+	/** What is in the tables now. @throws IOException with a message for people */
+	public ArchiveContents contents() throws IOException {
+		try (Store store = Store.openForReading(studio, areas.toArray(Area[]::new))) {
+			return store.<ArchiveContents, Stopped>read(connection -> {
+				try {
+					return tables.contents(connection);
 				} catch (IOException e) {
 					throw new Stopped(e);
 				}
@@ -115,128 +144,101 @@ public final class StudioArchive {
 		} catch (Stopped e) {
 			throw (IOException) e.getCause();
 		}
-		for (Map.Entry<String, Path> each : files().entrySet()) {
-			entry(zip, ArchivedFiles.FOLDER + each.getKey());
-			Files.copy(each.getValue(), zip);
-		}
-		zip.finish();
 	}
 
-	private static void entry(ZipOutputStream zip, String name) throws IOException {
-		ZipEntry entry = new ZipEntry(name);
-		// the same studio gives the same bytes
-		entry.setTime(0);
-		zip.putNextEntry(entry);
-	}
-
-	private Set<String> versions(Connection connection) throws SQLException {
-		Set<String> names = new TreeSet<>(areas.stream().map(Area::name).toList());
-		return new TreeSet<>(Sql.list(connection, "SELECT area, number, name FROM store_version",
-				row -> names.contains(row.getString(1)) ? "%s %03d-%s".formatted(row.getString(1), row.getInt(2), row.getString(3))
-						: "")).tailSet("a");
-	}
-
-	private List<String> tables() throws IOException {
-		List<String> tables = new ArrayList<>();
-		for (Area area : areas) {
-			tables.addAll(area.tables());
-		}
-		return tables;
-	}
-
-	/** By their names in the folder, with slashes. */
-	private Map<String, Path> files() throws IOException {
-		Map<String, Path> files = new TreeMap<>();
-		if (Files.isDirectory(studio.path())) {
-			try (Stream<Path> all = Files.walk(studio.path())) {
-				for (Path file : all.filter(Files::isRegularFile).toList()) {
-					String name = studio.path().relativize(file).toString().replace('\\', '/');
-					if (ArchivedFiles.isFile(name)) {
-						files.put(name, file);
-					}
-				}
+	/**
+	 * What a backup has in it. Nothing is changed.
+	 *
+	 * @param monitor null if nobody looks
+	 * @throws ArchiveException           if it could not be brought back for what it is itself, as {@link #restore} says
+	 * @throws IOException                with a message for people
+	 * @throws OperationCanceledException if it was called off
+	 */
+	public ArchiveContents contents(Path file, IProgressMonitor monitor) throws IOException {
+		return with(file, monitor, (zip, files) -> {
+			try (Store store = Store.openForReading(studio, areas.toArray(Area[]::new))) {
+				Set<String> ours = store.read(tables::versions);
+				tables.refuseNewer(zip, file, ours);
 			}
-		}
-		return files;
+			return tables.contents(zip, file);
+		});
+	}
+
+	/** The same without anybody who looks. */
+	public long restore(Path file, boolean replace) throws IOException {
+		return restore(file, replace, Optional.empty(), null);
 	}
 
 	/**
 	 * Brings all back: the tables in one transaction, then the files.
 	 *
 	 * @param replace whether what is in the tables now may be lost
+	 * @param before  where to keep all that is there now, before any of it is lost; outside the studio's folder
+	 * @param monitor null if nobody looks; when the tables are back it can no longer be called off
 	 * @return how many rows were put in
-	 * @throws ArchiveException if the file is no such archive, comes from a newer Frisket, or there is something already
-	 * @throws IOException      with a message for people, if the studio cannot be written to
+	 * @throws ArchiveException           if the file is no such archive, comes from a newer Frisket, or there is something
+	 *                                    already
+	 * @throws IOException                with a message for people, if the studio cannot be written to
+	 * @throws OperationCanceledException if it was called off; all is as it was then
 	 */
-	public long restore(Path file, boolean replace) throws IOException {
-		try (ZipFile zip = new ZipFile(file.toFile())) {
-			ZipDirectory.check(file);
-			if (zip.getEntry(VERSIONS) == null) {
-				throw new ArchiveException(file, Messages.StudioArchive_noZip);
-			}
-			ArchivedFiles files = ArchivedFiles.checked(zip, file, studio);
+	public long restore(Path file, boolean replace, Optional<Path> before, IProgressMonitor monitor) throws IOException {
+		SubMonitor progress = SubMonitor.convert(monitor, before.isPresent() ? 3 : 2);
+		if (before.isPresent()) {
+			refuseInside(before.get());
+		}
+		return with(file, progress.split(1), (zip, files) -> {
 			long rows;
 			try (Store store = Store.open(studio, areas.toArray(Area[]::new))) {
 				rows = store.<Long, Stopped>change(connection -> {
 					try {
-						return tables(zip, file, connection, replace);
+						// a change of another desk that comes between has all of this done again
+						progress.setWorkRemaining(before.isPresent() ? 2 : 1);
+						if (before.isPresent()) {
+							write(connection, before.get(), progress.split(1));
+						}
+						if (!replace && !tables.contents(connection).isNew()) {
+							throw new ArchiveException(file, NLS.bind(Messages.StudioArchive_full, studio.path()));
+						}
+						return tables.restore(zip, file, connection, progress.split(1));
 					} catch (IOException e) {
 						throw new Stopped(e);
 					}
 				});
 			} catch (Stopped e) {
+				forget(before);
 				throw (IOException) e.getCause();
+			} catch (OperationCanceledException e) {
+				forget(before);
+				throw e;
 			}
 			files.restore();
 			return rows;
+		});
+	}
+
+	/** Nothing was lost, so nothing need be kept. A database that fails may yet have changed something. */
+	private static void forget(Optional<Path> before) throws IOException {
+		if (before.isPresent()) {
+			Files.deleteIfExists(before.get());
+		}
+	}
+
+	/** What is done with an archive. */
+	private interface Use<T> {
+		T of(ZipFile zip, ArchivedFiles files) throws IOException;
+	}
+
+	private <T> T with(Path file, IProgressMonitor monitor, Use<T> use) throws IOException {
+		try (ZipFile zip = new ZipFile(file.toFile())) {
+			ZipDirectory.check(file);
+			if (!ArchivedTables.areIn(zip)) {
+				throw new ArchiveException(file, Messages.StudioArchive_noZip);
+			}
+			return use.of(zip, ArchivedFiles.checked(zip, file, studio, monitor));
 		} catch (ZipException e) {
 			throw new ArchiveException(file, Messages.StudioArchive_noZip, e);
 		} catch (java.nio.file.NoSuchFileException | java.io.FileNotFoundException e) {
 			throw new ArchiveException(file, WholeFile.reason(e), e);
-		}
-	}
-
-	private long tables(ZipFile zip, Path file, Connection connection, boolean replace) throws SQLException, IOException {
-		Set<String> ours = versions(connection);
-		String theirs = new String(UnpackedStream.of(zip, file, zip.getEntry(VERSIONS)).readAllBytes(), StandardCharsets.UTF_8);
-		for (String version : theirs.lines().filter(line -> !line.isBlank()).toList()) {
-			if (!ours.contains(version)) {
-				throw new ArchiveException(file, NLS.bind(Messages.StudioArchive_newer, version));
-			}
-		}
-		List<String> tables = tables();
-		List<String> backwards = new ArrayList<>(tables);
-		Collections.reverse(backwards);
-		if (!replace) {
-			refuseFull(file, connection, tables);
-		}
-		for (String table : backwards) {
-			Sql.update(connection, "DELETE FROM " + table);
-		}
-		long rows = 0;
-		for (String table : tables) {
-			ZipEntry entry = zip.getEntry(TABLES + table + ROWS);
-			if (entry != null) {
-				try (InputStream in = UnpackedStream.of(zip, file, entry)) {
-					rows += Rows.read(new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8)), connection, table);
-				} catch (ArchiveException e) {
-					throw e;
-				} catch (IOException e) {
-					throw new ArchiveException(file, entry.getName() + ": " + e.getMessage(), e);
-				}
-			}
-		}
-		return rows;
-	}
-
-	/** Tables that have more in them than those of a new studio. */
-	private void refuseFull(Path file, Connection connection, List<String> tables) throws SQLException, IOException {
-		for (String table : tables) {
-			String count = "SELECT COUNT(*) FROM " + table;
-			long here = Sql.first(connection, count, row -> row.getLong(1)).orElse(0L);
-			if (here > 1 || here == 1 && !table.endsWith("_counter")) {
-				throw new ArchiveException(file, NLS.bind(Messages.StudioArchive_full, studio.path()));
-			}
 		}
 	}
 }

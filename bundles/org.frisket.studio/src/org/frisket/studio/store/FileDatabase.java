@@ -170,9 +170,11 @@ record FileDatabase(StudioFolder studio) implements Database {
 	private static Session empty(Path file, Set<Area> areas) throws IOException {
 		try {
 			Connection connection = H2File.inMemory();
-			Versions versions = new Versions(file, H2File::reason);
-			versions.apply(connection, versions.pending(connection, areas));
-			return new FileSession(file, null, connection, null);
+			return kept(connection, () -> {
+				Versions versions = new Versions(file, H2File::reason);
+				versions.apply(connection, versions.pending(connection, areas));
+				return new FileSession(file, null, connection, null);
+			});
 		} catch (SQLException e) {
 			throw new StoreException(file, H2File.reason(e), e);
 		}
@@ -184,15 +186,35 @@ record FileDatabase(StudioFolder studio) implements Database {
 		while (true) {
 			try {
 				Connection connection = opened(file, mark, true);
-				if (!new Versions(file, H2File::reason).pending(connection, areas).isEmpty()) {
-					connection.close();
-					throw new StoreException(file, Messages.Store_older);
-				}
-				return new FileSession(file, null, connection, null);
+				return kept(connection, () -> {
+					if (!new Versions(file, H2File::reason).pending(connection, areas).isEmpty()) {
+						throw new StoreException(file, Messages.Store_older);
+					}
+					return new FileSession(file, null, connection, null);
+				});
 			} catch (SQLException e) {
 				if (!H2File.isInUse(e) || System.nanoTime() >= end || !pause()) {
 					throw new StoreException(file, H2File.reason(e), e);
 				}
+			}
+		}
+	}
+
+	/** What a connection is opened for. */
+	private interface Use {
+		Session begin() throws SQLException, IOException;
+	}
+
+	/** A connection that nobody gets to use holds the file nevertheless until it is closed. */
+	private static Session kept(Connection connection, Use use) throws SQLException, IOException {
+		boolean used = false;
+		try {
+			Session session = use.begin();
+			used = true;
+			return session;
+		} finally {
+			if (!used) {
+				connection.close();
 			}
 		}
 	}

@@ -57,8 +57,16 @@ final class ServerConnections {
 	/** One that no idle one stands in for. */
 	Connection connect() throws SQLException {
 		Connection connection = source.connect();
-		connection.setTransactionIsolation(Connection.TRANSACTION_REPEATABLE_READ);
-		return connection;
+		boolean whole = false;
+		try {
+			connection.setTransactionIsolation(Connection.TRANSACTION_REPEATABLE_READ);
+			whole = true;
+			return connection;
+		} finally {
+			if (!whole) {
+				end(connection);
+			}
+		}
 	}
 
 	private synchronized Idle next() {

@@ -149,7 +149,8 @@ class OrdersVerbTest {
 		Path file = folder.resolve("studio.zip");
 		assertEquals(0, orders("backup", file.toString()).status());
 		assertEquals(2, orders("restore", file.toString()).status());
-		assertEquals(0, orders("restore", file.toString(), "--replace").status());
+		Path before = Path.of(json(orders("restore", file.toString(), "--replace", "--json")).get("before").getAsString());
+		assertTrue(Files.exists(before) && before.getFileName().toString().contains("before-restore"), before.toString());
 		assertEquals("Banner", json(orders("show", number, "--json")).get("title").getAsString());
 	}
 

@@ -3,6 +3,7 @@ package org.frisket.studio.store;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.lang.reflect.Proxy;
 import java.sql.Connection;
@@ -20,6 +21,7 @@ class ServerConnectionsTest {
 	private final List<Connection> open = new ArrayList<>();
 	private long now = 7;
 	private boolean answers = true;
+	private boolean refuses;
 	private final ServerConnections connections = new ServerConnections(this::connect, () -> now);
 
 	private Connection connect() {
@@ -31,6 +33,12 @@ class ServerConnectionsTest {
 					yield null;
 				}
 				case "isValid" -> answers;
+				case "setTransactionIsolation" -> {
+					if (refuses) {
+						throw new SQLException("no such isolation");
+					}
+					yield null;
+				}
 				case "equals" -> self == arguments[0];
 				case "hashCode" -> System.identityHashCode(self);
 				default -> null;
@@ -85,5 +93,12 @@ class ServerConnectionsTest {
 		answers = false;
 		assertNotSame(silent, connections.take());
 		assertEquals(1, open.size());
+	}
+
+	@Test
+	void oneThatCannotBeUsedIsNotLeftOpen() {
+		refuses = true;
+		assertThrows(SQLException.class, connections::connect);
+		assertEquals(List.of(), open);
 	}
 }

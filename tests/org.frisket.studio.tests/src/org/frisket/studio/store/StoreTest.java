@@ -293,6 +293,17 @@ class StoreTest {
 		assertArrayEquals(before, Files.readAllBytes(studio().database()));
 	}
 
+	/** A connection that is left open holds the file, and H2 lets nobody write to it who comes after in the same process. */
+	@Test
+	void protectedFileIsLetGoOfWhenItIsRefused() throws Exception {
+		Store.open(studio(), SECOND).close();
+		assertRefused("newer Frisket", () -> Store.protectedFile(studio().database(), SOON, FIRST));
+		try (Store store = Store.open(studio(), SECOND)) {
+			add(store, "felt");
+			assertTrue(labels(store).contains("felt"));
+		}
+	}
+
 	@Test
 	void namesOfFoldersAreNeverSettings() throws Exception {
 		for (String name : List.of("a b", "quote'\"", "Stra\u00DFe", "50%20off", "h#?x", "~home", "${user.home}")) {

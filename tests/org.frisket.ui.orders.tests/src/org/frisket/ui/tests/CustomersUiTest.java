@@ -4,19 +4,27 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.IPerspectiveDescriptor;
 import org.frisket.orders.NewOrder;
 import org.frisket.orders.OrderBook;
+import org.frisket.orders.OrderException;
 import org.frisket.orders.customers.Customer;
 import org.frisket.orders.customers.CustomerField;
 import org.frisket.orders.customers.Customers;
+import org.frisket.studio.store.Databases;
+import org.frisket.ui.bench.PlaceInput;
 import org.frisket.ui.orders.Orders;
+import org.frisket.ui.orders.internal.customers.CustomerDesk;
+import org.frisket.ui.orders.internal.customers.CustomerStep;
 import org.frisket.ui.orders.internal.customers.CustomersView;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -93,6 +101,68 @@ class CustomersUiTest extends StudioOfOrders {
 	}
 
 	@Test
+	void jobIsOpenedFromTheListOfACustomer() throws Exception {
+		IPerspectiveDescriptor perspective = page().getPerspective();
+		choose("Tern Bookshop");
+		Screen.waitUntil("its job is listed", () -> view.jobs().getItemCount() == 1);
+		var row = view.jobs().getItem(0).getBounds(2);
+		Screen.click(view.jobs(), row.x + 10, row.y + row.height / 2);
+		Screen.key("Return");
+		try {
+			Screen.waitUntil("the job is on the bench", () -> page().getActiveEditor() != null
+					&& page().getActiveEditor().getEditorInput() instanceof PlaceInput
+					&& page().getActiveEditor().getTitle().contains("Ferry banner"));
+		} finally {
+			quiet();
+			page().closeAllEditors(false);
+			page().setPerspective(perspective);
+		}
+	}
+
+	@Test
+	void whatWasDoneIsDoneEvenIfItCannotBeSeenAfterwards() throws Exception {
+		List<String> told = new ArrayList<>();
+		CustomerDesk.get().change("Add", new CustomerStep() {
+
+			@Override
+			public void make(Customers all) throws IOException, OrderException {
+				all.add(Customer.named("Cormorant Kitchen"));
+				studio.preferences().put(Databases.PREFERENCE, "jdbc:nobody:knows");
+			}
+
+			@Override
+			public void takeBack(Customers all) {
+				throw new IllegalStateException();
+			}
+
+			@Override
+			public String id() {
+				return "its id";
+			}
+		}, new CustomerDesk.Outcome() {
+
+			@Override
+			public void done(String id) {
+				told.add(id);
+			}
+
+			@Override
+			public void overtaken(Customer now) {
+				told.add(now.name());
+			}
+
+			@Override
+			public void refused(String why) {
+				told.add(why);
+			}
+		});
+		Screen.waitUntil("something is told", () -> !told.isEmpty());
+		studio.preferences().put(Databases.PREFERENCE, "");
+		assertEquals(List.of("its id"), told);
+		assertEquals("Cormorant Kitchen", stored("Cormorant Kitchen").name());
+	}
+
+	@Test
 	void twoDesksSeeEachOther() throws Exception {
 		choose("Kelp & Sons");
 		type(view.field(CustomerField.PHONE), "111");
@@ -139,7 +209,7 @@ class CustomersUiTest extends StudioOfOrders {
 		Screen.events("key", "ctrl+b", "x");
 		Shell shell = opened("Erase Customer");
 		String said = String.join("\n", read(shell));
-		assertTrue(said.contains("Stays for the books") && said.contains("cannot be undone"), said);
+		assertTrue(said.contains("Stays for the books") && said.contains("Backups that were made before") && said.contains("cannot be undone"), said);
 		Button erase = Dialogs.button(shell, "Erase");
 		assertFalse(erase.isEnabled());
 		Screen.keep(Screen.picture(shell), "customers-erase");

@@ -138,6 +138,25 @@ class TodayUiTest extends OpenBench {
 	}
 
 	@Test
+	void colourOfALayerIsSeenAndSaidInWords() throws Exception {
+		Job job = Jobs.create("job", "Gift tags");
+		for (String colour : List.of("#b0452f", "#2f5fa6", "#2f5fa7")) {
+			Layer layer = Jobs.addLayer(job, colour);
+			layer.setStock(CARD);
+			layer.setColour(colour);
+			Jobs.addOperation(Jobs.addOutline(layer, "M0 0H60V60H0Z"), OperationKind.CUT);
+		}
+		job.setStage(Stage.APPROVED);
+		new OrderBook(Studio.folder()).takeIn(List.of(job), true, "Ottoline");
+		Screen.waitUntil("its colours are listed", () -> today.cutTree().getItemCount() == 3);
+		List<TreeItem> groups = List.of(today.cutTree().getItems());
+		assertEquals(List.of("Harbour card blue #2f5fa6", "Harbour card blue #2f5fa7", "Harbour card red"),
+				groups.stream().map(each -> each.getText().replaceFirst(" \u00b7.*", "")).sorted().toList());
+		assertTrue(groups.stream().allMatch(each -> each.getImage() != null));
+		Screen.keepScreen("today-colours");
+	}
+
+	@Test
 	void jobsAreLaidTogetherDoneAndTakenBackByKeys() throws Exception {
 		Screen.waitUntil("the list is read", () -> today.footText().isEmpty() && !today.cutTree().isVisible());
 		Screen.keepScreen("today-empty");

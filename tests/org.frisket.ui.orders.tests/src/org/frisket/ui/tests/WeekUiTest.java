@@ -13,6 +13,7 @@ import org.eclipse.swt.graphics.Rectangle;
 import org.frisket.model.Job;
 import org.frisket.orders.Entry;
 import org.frisket.orders.NewOrder;
+import org.frisket.orders.week.DueChange;
 import org.frisket.orders.week.WeekPlan;
 import org.frisket.ui.orders.Orders;
 import org.frisket.ui.orders.internal.week.WeekStrip;
@@ -70,6 +71,29 @@ class WeekUiTest extends OpenDocket {
 				.flatMap(Entry::due).equals(Optional.of(day)));
 		assertEquals(Optional.of(day), book().find(entry.number()).due());
 		Screen.settle();
+	}
+
+	@Test
+	void stepThatSomebodyElseOvertookBarsNoneBeforeIt() throws Exception {
+		Entry first = order("Ferry banner", "Gull Ferry Line", WEDNESDAY);
+		Entry second = order("Menu boards", "Cormorant Kitchen", WEDNESDAY);
+		WeekStrip strip = desk(2);
+		page().activate(page().findView(Orders.WEEK_ID));
+		Screen.waitUntil("the week listens", () -> strip.isFocusControl() || strip.setFocus());
+		for (Entry entry : List.of(first, second)) {
+			click(strip, entry);
+			Screen.key("shift+Right");
+			due(strip, entry, WEDNESDAY.plusDays(1));
+		}
+		new DueChange(second.number(), Optional.of(WEDNESDAY.plusDays(1)), Optional.of(WEDNESDAY.plusDays(2)))
+				.go(book(), "Another desk");
+		Screen.waitUntil("it is seen", () -> strip.plan().find(second.number()).map(strip.plan()::job).flatMap(Entry::due)
+				.equals(Optional.of(WEDNESDAY.plusDays(2))));
+		Screen.key("ctrl+z");
+		StudioOfOrders.quiet();
+		due(strip, second, WEDNESDAY.plusDays(2));
+		Screen.key("ctrl+z");
+		due(strip, first, WEDNESDAY);
 	}
 
 	@Test

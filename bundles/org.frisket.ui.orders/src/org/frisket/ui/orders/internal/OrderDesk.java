@@ -58,6 +58,9 @@ public final class OrderDesk {
 	private volatile boolean reading;
 	/** Whether somebody wants to have it looked at again while that is being done. */
 	private volatile boolean again;
+	/** Whether what was read is of another book, and tells nothing of this one. */
+	private volatile boolean replaced;
+	private final List<Runnable> whenReplaced = new CopyOnWriteArrayList<>();
 
 	private OrderDesk() {
 	}
@@ -153,12 +156,31 @@ public final class OrderDesk {
 		}, done, refused).schedule();
 	}
 
+	/** @param told on the UI thread when all of the book is another one, so that steps of undo mean nothing any more */
+	public void whenReplaced(Runnable told) {
+		whenReplaced.add(told);
+	}
+
+	public void forgetWhenReplaced(Runnable told) {
+		whenReplaced.remove(told);
+	}
+
+	/** All of the book is another one from now on, as after a restore: everybody looks anew. */
+	public void bookIsReplaced() {
+		replaced = true;
+		refresh();
+		StoreWatch.get().changed();
+		whenReplaced.forEach(Runnable::run);
+	}
+
 	/** The newest jobs at the first time, then all, and from then on only what was changed. */
 	private Sight look() throws Exception {
 		StoreWatch.Mark mark = StoreWatch.Mark.now();
 		BookReader reader = new BookReader(Studio.folder());
 		Sight last = sight;
-		if (last == null || !last.isOf(mark.folder())) {
+		boolean anew = replaced;
+		replaced = false;
+		if (last == null || anew || !last.isOf(mark.folder())) {
 			KnownJobs newest = reader.newest(FIRST);
 			return new Sight(mark, newest, newest.jobs().size() < FIRST);
 		}

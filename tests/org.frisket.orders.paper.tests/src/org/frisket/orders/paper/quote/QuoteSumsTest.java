@@ -123,6 +123,30 @@ class QuoteSumsTest {
 		assertMoney("116", sums.total());
 	}
 
+	/** A hundred lines at an odd rate, of as much money as a job of a million pieces may come to, in whatever decimals. */
+	@Test
+	void manyLinesOfMuchMoneyAddUpInEveryCurrency() {
+		Random random = new Random(2031);
+		for (String code : new String[] { "EUR", "JPY", "BHD", "CLF" }) {
+			List<CostLine> lines = new ArrayList<>();
+			for (int i = 0; i < 100; i++) {
+				lines.add(line(CostLine.Kind.values()[i % 3], BigDecimal.valueOf(random.nextLong(1_000_000_000_000_000L), 4).toPlainString(),
+						i % 4 == 0 ? "0" : "8.875"));
+			}
+			for (String rounding : new String[] { "total", "line" }) {
+				Currency currency = Currency.getInstance(code);
+				QuoteSums sums = QuoteSums.of(lines, currency, rules("rounding", rounding, "discount", "3.3333", "material-mark-up", "33.3"));
+				BigDecimal zero = BigDecimal.ZERO.setScale(QuoteSums.decimals(currency));
+				assertEquals(sums.sum(), sums.lines().stream().map(QuoteLine::price).reduce(zero, BigDecimal::add), code);
+				assertEquals(sums.discount(), sums.lines().stream().map(QuoteLine::discount).reduce(zero, BigDecimal::add), code);
+				assertEquals(sums.net(), sums.taxes().stream().map(TaxLine::net).reduce(zero, BigDecimal::add), code);
+				assertEquals(sums.total(), sums.taxes().stream().map(TaxLine::tax).reduce(sums.net(), BigDecimal::add), code);
+				assertEquals(zero, sums.taxes().get(0).tax(), code);
+				assertTrue(sums.lines().stream().allMatch(line -> line.net().signum() >= 0), code);
+			}
+		}
+	}
+
 	@Test
 	void whateverIsAskedForAllSumsHoldExactly() {
 		Random random = new Random(20270301);

@@ -231,7 +231,7 @@ final class CustomerActions {
 		view.shown().ifPresent(customer -> new NameDialog(shell(), Messages.CustomerActions_erase,
 				NLS.bind(Messages.CustomerActions_eraseMessage, customer.name()),
 				List.of(Messages.CustomerActions_eraseGone, Messages.CustomerActions_eraseStays,
-				Messages.CustomerActions_eraseType,
+				Messages.CustomerActions_eraseBackups, Messages.CustomerActions_eraseType,
 						Messages.CustomerActions_eraseNoUndo),
 				customer.name(), Messages.CustomerActions_eraseButton, () -> erase(customer)).open());
 	}

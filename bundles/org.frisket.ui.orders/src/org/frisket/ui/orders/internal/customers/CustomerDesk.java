@@ -1,5 +1,6 @@
 package org.frisket.ui.orders.internal.customers;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -9,11 +10,13 @@ import java.util.function.Consumer;
 import org.eclipse.core.commands.operations.IUndoableOperation;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.NullProgressMonitor;
+import org.frisket.orders.OrderException;
 import org.frisket.orders.customers.Customer;
 import org.frisket.orders.customers.CustomerChangedException;
 import org.frisket.orders.customers.Customers;
 import org.frisket.orders.customers.LikeCustomers;
 import org.frisket.studio.Studio;
+import org.frisket.ui.orders.internal.OrderDesk;
 import org.frisket.ui.studio.StepHistory;
 import org.frisket.ui.studio.StepUndo;
 import org.frisket.ui.studio.StoreJob;
@@ -23,7 +26,7 @@ import org.frisket.ui.studio.StoreWatch;
  * Whom the studio works for, as the screen knows it. While somebody listens, changes of other desks are noticed by
  * themselves. Changes go through here, each one step of undo. Only for the UI thread, but for what is said otherwise.
  */
-final class CustomerDesk {
+public final class CustomerDesk {
 
 	private static final CustomerDesk ONLY = new CustomerDesk();
 	private static final int STEPS = 200;
@@ -33,7 +36,7 @@ final class CustomerDesk {
 	}
 
 	/** What came of a change. */
-	interface Outcome {
+	public interface Outcome {
 
 		/** @param id of whom it was about */
 		void done(String id);
@@ -66,9 +69,13 @@ final class CustomerDesk {
 	private volatile boolean reading;
 
 	private CustomerDesk() {
+		OrderDesk.get().whenReplaced(() -> {
+			forgetSteps();
+			refresh();
+		});
 	}
 
-	static CustomerDesk get() {
+	public static CustomerDesk get() {
 		return ONLY;
 	}
 
@@ -115,7 +122,16 @@ final class CustomerDesk {
 		}
 	}
 
-	private static Sight look() throws Exception {
+	/** What was done is done, whether or not it can be seen just now. */
+	private void lookAfterwards() {
+		try {
+			sight = look();
+		} catch (IOException | OrderException e) {
+			trouble = e.getMessage();
+		}
+	}
+
+	private static Sight look() throws IOException, OrderException {
 		StoreWatch.Mark mark = StoreWatch.Mark.now();
 		List<Customer> all = new Customers(Studio.folder()).list();
 		return new Sight(mark, all, LikeCustomers.among(all));
@@ -146,12 +162,12 @@ final class CustomerDesk {
 	}
 
 	/** Nothing can be taken back any more: steps remember who somebody was. */
-	void forgetSteps() {
+	public void forgetSteps() {
 		history.forget();
 	}
 
 	/** Changes something, in a while. @param label of the step, for the menu */
-	void change(String label, CustomerStep step, Outcome outcome) {
+	public void change(String label, CustomerStep step, Outcome outcome) {
 		StoreJob.Task<Optional<Customer>> task = () -> {
 			try {
 				step.make(new Customers(Studio.folder()));
@@ -159,7 +175,7 @@ final class CustomerDesk {
 				return Optional.of(overtaken.now());
 			}
 			history.add(new CustomerOperation(label, step));
-			sight = look();
+			lookAfterwards();
 			StoreWatch.get().changed();
 			return Optional.empty();
 		};
@@ -180,7 +196,7 @@ final class CustomerDesk {
 			if (!status.isOK() && status.getCode() == CustomerOperation.OVERTAKEN) {
 				history.drop(step);
 			}
-			sight = look();
+			lookAfterwards();
 			StoreWatch.get().changed();
 			return status;
 		};

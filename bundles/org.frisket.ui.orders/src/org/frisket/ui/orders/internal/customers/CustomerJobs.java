@@ -8,6 +8,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.ui.services.IServiceLocator;
 import org.frisket.orders.Entry;
 import org.frisket.orders.customers.Customer;
 import org.frisket.orders.customers.Customers;
@@ -16,6 +17,7 @@ import org.frisket.orders.paper.StageWords;
 import org.frisket.studio.Studio;
 import org.frisket.ui.orders.internal.EntrySelection;
 import org.frisket.ui.orders.internal.Named;
+import org.frisket.ui.orders.internal.OpenJob;
 import org.frisket.ui.studio.StoreJob;
 
 /** The jobs of a customer, the latest number first; the selected one is published. */
@@ -29,8 +31,8 @@ final class CustomerJobs {
 	private List<Entry> entries = List.of();
 	private String of = ""; //$NON-NLS-1$
 
-	/** @param trouble told why they cannot be read */
-	CustomerJobs(Composite parent, Consumer<String> trouble) {
+	/** @param trouble told why they cannot be read, or one cannot be opened */
+	CustomerJobs(Composite parent, IServiceLocator services, Consumer<String> trouble) {
 		this.trouble = trouble;
 		table = new Table(parent, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
 		table.setHeaderVisible(true);
@@ -45,6 +47,11 @@ final class CustomerJobs {
 		}
 		table.addListener(SWT.Selection, event -> selection
 				.select(table.getSelectionIndex() < 0 ? List.of() : List.of(entries.get(table.getSelectionIndex()))));
+		table.addListener(SWT.DefaultSelection, event -> {
+			if (table.getSelectionIndex() >= 0) {
+				OpenJob.run(services, entries.get(table.getSelectionIndex()).number(), trouble);
+			}
+		});
 	}
 
 	Table table() {

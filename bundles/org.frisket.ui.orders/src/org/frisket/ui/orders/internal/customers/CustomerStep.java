@@ -10,7 +10,7 @@ import org.frisket.orders.customers.Merger;
 import org.frisket.ui.orders.internal.OrderDesk;
 
 /** A change of the studio's customers that can be taken back. Made and taken back off the UI thread. */
-interface CustomerStep {
+public interface CustomerStep {
 
 	void make(Customers all) throws IOException, OrderException;
 

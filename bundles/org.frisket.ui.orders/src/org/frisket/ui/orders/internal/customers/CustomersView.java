@@ -117,7 +117,7 @@ public final class CustomersView extends ViewPart {
 			typed();
 			say(""); //$NON-NLS-1$
 		});
-		jobs = new CustomerJobs(half, this::say);
+		jobs = new CustomerJobs(half, getSite(), this::say);
 		GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, JOBS_PX).applyTo(jobs.table());
 	}
 

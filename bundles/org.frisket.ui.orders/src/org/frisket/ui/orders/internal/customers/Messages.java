@@ -10,6 +10,7 @@ final class Messages extends NLS {
 	public static String CustomerActions_create;
 	public static String CustomerActions_differs;
 	public static String CustomerActions_erase;
+	public static String CustomerActions_eraseBackups;
 	public static String CustomerActions_eraseButton;
 	public static String CustomerActions_eraseGone;
 	public static String CustomerActions_eraseMessage;

@@ -2,6 +2,7 @@ package org.frisket.ui.orders.internal.keep;
 
 import java.io.IOException;
 import java.text.DateFormat;
+import java.util.Arrays;
 import java.util.Date;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,8 @@ import java.util.function.Consumer;
 
 import org.eclipse.osgi.util.NLS;
 import org.frisket.orders.Entry;
+import org.frisket.orders.OrderException;
+import org.frisket.orders.StoredJob;
 import org.frisket.studio.Studio;
 import org.frisket.ui.bench.JobPlace.Held;
 import org.frisket.ui.bench.PlacedBench;
@@ -21,9 +24,13 @@ import org.frisket.ui.studio.StoreJob;
  */
 final class BookWatch {
 
+	/** The mark of no revision. */
+	private static final String NONE = "0"; //$NON-NLS-1$
+
 	private final BookPlace place;
 	private final PlacedBench bench;
 	private final Runnable look = this::look;
+	private final Runnable replaced = this::verify;
 	/** The revision that was told, so that it is told once; 0 for none. */
 	private long told;
 
@@ -34,10 +41,12 @@ final class BookWatch {
 
 	void begin() {
 		OrderDesk.get().addListener(look);
+		OrderDesk.get().whenReplaced(replaced);
 	}
 
 	void end() {
 		OrderDesk.get().removeListener(look);
+		OrderDesk.get().forgetWhenReplaced(replaced);
 	}
 
 	private void look() {
@@ -47,10 +56,16 @@ final class BookWatch {
 			return;
 		}
 		long now = entry.get().revision();
-		if (now <= Long.parseLong(bench.mark()) || now == told) {
+		long here = Long.parseLong(bench.mark());
+		if (now == here || now == told) {
 			return;
 		}
 		told = now;
+		if (now < here) {
+			// the desk has not seen yet what was saved here, or another desk has brought back a backup
+			verify();
+			return;
+		}
 		if (bench.isDirty()) {
 			bench.tell(NLS.bind(Messages.BookWatch_both, who(entry.get()), when(entry.get())),
 					List.of(new PlacedBench.Choice(Messages.BookWatch_compare, () -> load(this::compare)),
@@ -67,6 +82,55 @@ final class BookWatch {
 				}
 			});
 		}
+	}
+
+	/** The book may be another one by now: what it has is shown, and what is not saved stays. */
+	private void verify() {
+		if (bench.isClosed() || !place.studio().equals(Studio.folder().path())) {
+			return;
+		}
+		try {
+			String id = bench.job().getId();
+			new StoreJob<>(NLS.bind(Messages.BookWatch_reading, place.number()), () -> stillThere(id), there -> {
+				if (!bench.isClosed()) {
+					there.ifPresentOrElse(this::compareReplaced, this::gone);
+				}
+			}, this::refused).schedule();
+		} catch (IOException e) {
+			refused(e.getMessage());
+		}
+	}
+
+	/** Empty if there is no such job, or another one has its number. */
+	private Optional<Held> stillThere(String id) throws IOException, OrderException {
+		StoredJob stored = place.book().open(List.of(id)).get(id);
+		return stored == null || stored.entry().number() != place.number() ? Optional.empty() : Optional.of(place.load());
+	}
+
+	private void compareReplaced(Held held) {
+		if (bench.isSaving() || held.mark().equals(bench.mark()) && Arrays.equals(held.content(), bench.base())) {
+			return;
+		}
+		if (bench.isDirty()) {
+			stand();
+			bench.tell(Messages.BookWatch_restoredBoth,
+					List.of(new PlacedBench.Choice(Messages.BookWatch_compare, () -> load(this::compare)),
+							new PlacedBench.Choice(Messages.BookWatch_takeRestored, () -> load(this::take))));
+		} else {
+			take(held);
+			bench.say(Messages.BookWatch_restored);
+		}
+	}
+
+	private void gone() {
+		stand();
+		bench.tell(Messages.BookWatch_gone,
+				List.of(new PlacedBench.Choice(Messages.BookWatch_saveAs, () -> bench.saveAs())));
+	}
+
+	/** Revisions of a book that was replaced may be the same by chance: none that is held is the one that was taken out. */
+	private void stand() {
+		bench.keepDespite(NONE);
 	}
 
 	private static String who(Entry entry) {

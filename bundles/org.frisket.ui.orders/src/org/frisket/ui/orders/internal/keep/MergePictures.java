@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 
+import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
@@ -132,6 +133,10 @@ final class MergePictures extends Composite {
 				return Status.CANCEL_STATUS;
 			} catch (IOException | IllegalArgumentException e) {
 				tell(() -> say(String.valueOf(e.getMessage())));
+			} catch (RuntimeException e) {
+				// the words beside can be chosen by all the same
+				ILog.of(MergePictures.class).error(getName(), e);
+				tell(() -> say(Messages.MergePictures_failed));
 			}
 			return Status.OK_STATUS;
 		}

@@ -10,9 +10,14 @@ final class Messages extends NLS {
 	public static String BookWatch_again;
 	public static String BookWatch_both;
 	public static String BookWatch_compare;
+	public static String BookWatch_gone;
 	public static String BookWatch_reading;
+	public static String BookWatch_restored;
+	public static String BookWatch_restoredBoth;
+	public static String BookWatch_saveAs;
 	public static String BookWatch_somebody;
 	public static String BookWatch_take;
+	public static String BookWatch_takeRestored;
 	public static String BookWatch_taken;
 	public static String Meeting_copied;
 	public static String Meeting_copyNote;
@@ -39,6 +44,7 @@ final class Messages extends NLS {
 	public static String MergeDialog_touching;
 	public static String MergeDialog_what;
 	public static String MergePictures_drawing;
+	public static String MergePictures_failed;
 	public static String MergePictures_legend;
 	public static String MergePictures_nothing;
 	public static String MergePictures_waiting;

@@ -13,6 +13,7 @@ final class Messages extends NLS {
 	public static String MasterPasswordDialog_unlock;
 	public static String MasterPasswordDialog_word;
 	public static String MasterPasswordDialog_wrong;
+	public static String OrderBookPage_backUp;
 	public static String OrderBookPage_chosen;
 	public static String OrderBookPage_copy;
 	public static String OrderBookPage_database;
@@ -21,12 +22,14 @@ final class Messages extends NLS {
 	public static String OrderBookPage_onServer;
 	public static String OrderBookPage_password;
 	public static String OrderBookPage_passwordHint;
+	public static String OrderBookPage_restore;
 	public static String OrderBookPage_server;
 	public static String OrderBookPage_serverHint;
 	public static String OrderBookPage_stays;
 	public static String OrderBookPage_try;
 	public static String OrderBookPage_trying;
 	public static String OrderBookPage_user;
+	public static String OrderBookPage_whole;
 	public static String PersonPage_name;
 	public static String PersonPage_note;
 	public static String Place_changing;

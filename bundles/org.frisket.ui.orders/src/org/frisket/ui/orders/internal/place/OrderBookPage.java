@@ -24,6 +24,8 @@ import org.frisket.studio.Studio;
 import org.frisket.studio.StudioFolder;
 import org.frisket.studio.store.Databases;
 import org.frisket.ui.orders.internal.Named;
+import org.frisket.ui.orders.internal.backup.BackupRun;
+import org.frisket.ui.orders.internal.backup.RestoreRun;
 import org.frisket.ui.studio.StoreJob;
 import org.frisket.ui.studio.StoreWatch;
 
@@ -74,8 +76,24 @@ public final class OrderBookPage extends PreferencePage implements IWorkbenchPre
 		copy = button(page, SWT.CHECK, Messages.OrderBookPage_copy, 0);
 		copy.setSelection(true);
 		note(page, Messages.OrderBookPage_stays, 2);
+		createBackup(page);
 		show();
 		return page;
+	}
+
+	private void createBackup(Composite page) {
+		note(page, Messages.OrderBookPage_whole, 2);
+		Composite buttons = new Composite(page, SWT.NONE);
+		GridLayoutFactory.fillDefaults().numColumns(2).applyTo(buttons);
+		GridDataFactory.fillDefaults().span(2, 1).indent(INDENT_PX, 0).applyTo(buttons);
+		push(buttons, Messages.OrderBookPage_backUp, () -> new BackupRun(getShell()).askForFile());
+		push(buttons, Messages.OrderBookPage_restore, () -> new RestoreRun(getShell()).askForFile());
+	}
+
+	private static void push(Composite in, String label, Runnable pressed) {
+		Button button = new Button(in, SWT.PUSH);
+		button.setText(label);
+		button.addSelectionListener(SelectionListener.widgetSelectedAdapter(event -> pressed.run()));
 	}
 
 	private Button button(Composite page, int style, String label, int indent) {

@@ -49,6 +49,7 @@ final class TodayColumn {
 	private final Client client;
 	private final Label head;
 	private final Tree tree;
+	private final Swatches swatches;
 
 	/** @param picks null where nothing is to be picked */
 	TodayColumn(Composite parent, String title, Picks picks, Client client) {
@@ -63,6 +64,7 @@ final class TodayColumn {
 		tree = new Tree(area, SWT.SINGLE | SWT.BORDER | SWT.V_SCROLL | SWT.H_SCROLL | (picks == null ? SWT.NONE
 				: SWT.CHECK));
 		GridDataFactory.fillDefaults().grab(true, true).applyTo(tree);
+		swatches = new Swatches(tree);
 		Named.as(head::getText, tree);
 		tree.addListener(SWT.Selection, this::selected);
 		tree.addListener(SWT.FocusIn, event -> client.moved(this));
@@ -103,6 +105,7 @@ final class TodayColumn {
 		for (Today.Group group : groups) {
 			TreeItem parent = new TreeItem(tree, SWT.NONE);
 			item(parent, group.of(), NLS.bind(Messages.TodayColumn_group, read.name(group.of()), group.missing()));
+			parent.setImage(swatches.of(group.of().colour()));
 			parent.setFont(JFaceResources.getFontRegistry().getBold(JFaceResources.DEFAULT_FONT));
 			group.lines().forEach(line -> item(new TreeItem(parent, SWT.NONE), line, words(line, read.today(), true)));
 			parent.setExpanded(true);

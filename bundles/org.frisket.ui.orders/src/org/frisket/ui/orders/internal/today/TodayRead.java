@@ -5,12 +5,15 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 import org.eclipse.osgi.util.NLS;
 import org.frisket.material.StockShelf;
 import org.frisket.orders.OrderException;
+import org.frisket.orders.paper.ColourWords;
 import org.frisket.orders.work.RunCautions;
 import org.frisket.orders.work.StockColour;
 import org.frisket.orders.work.Today;
@@ -41,6 +44,17 @@ record TodayRead(Today today, Map<String, String> stocks, List<String> cautions)
 	/** As people call a stock and colour. */
 	String name(StockColour of) {
 		String stock = of.stock().isEmpty() ? Messages.TodayRead_noStock : stocks.getOrDefault(of.stock(), of.stock());
-		return of.colour().isEmpty() ? stock : NLS.bind(Messages.TodayRead_colour, stock, of.colour());
+		return of.colour().isEmpty() ? stock : NLS.bind(Messages.TodayRead_colour, stock, colour(of));
+	}
+
+	/** In words; with its code where the words do not tell it from another colour of the same stock. */
+	private String colour(StockColour of) {
+		Optional<String> words = ColourWords.of(of.colour());
+		if (words.isEmpty()) {
+			return of.colour();
+		}
+		boolean alone = Stream.concat(today.print().stream(), today.cut().stream()).map(Today.Group::of).filter(other -> !other.equals(of))
+				.noneMatch(other -> other.stock().equals(of.stock()) && ColourWords.of(other.colour()).equals(words));
+		return alone ? words.get() : words.get() + ' ' + of.colour();
 	}
 }

@@ -15,6 +15,9 @@ import org.frisket.ui.orders.internal.OrderDesk;
 /** Another day on which a job is due, in the history of the workbench. Off the UI thread only. */
 final class DueMove extends AbstractOperation {
 
+	/** The code of a status by which somebody else has given the job another day since, or it is gone. */
+	static final int OVERTAKEN = 1;
+
 	private final DueChange way;
 
 	DueMove(DueChange way) {
@@ -41,8 +44,10 @@ final class DueMove extends AbstractOperation {
 		try {
 			way.go(OrderDesk.book(), OrderDesk.person());
 			return Status.OK_STATUS;
-		} catch (IOException | OrderException e) {
-			return Status.error(e.getMessage(), e);
+		} catch (OrderException overtaken) {
+			return new Status(IStatus.ERROR, DueMove.class, OVERTAKEN, overtaken.getMessage(), overtaken);
+		} catch (IOException unusable) {
+			return new Status(IStatus.ERROR, DueMove.class, unusable.getMessage(), unusable);
 		}
 	}
 }

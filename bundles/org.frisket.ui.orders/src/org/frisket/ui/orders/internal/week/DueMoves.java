@@ -23,12 +23,20 @@ final class DueMoves {
 	private final StepHistory history = new StepHistory(Messages.DueMoves_name, STEPS);
 	private final StepUndo undo;
 	private final Consumer<String> told;
+	/** Steps mean jobs of the book before. */
+	private final Runnable forget = this::forget;
 
 	/** @param told what came of each */
 	DueMoves(IWorkbenchPartSite site, Consumer<String> told) {
 		this.told = told;
-		undo = new StepUndo(site, history.steps((back, step) -> run(step.getLabel(),
-				() -> history.take(back, step, new NullProgressMonitor()))));
+		undo = new StepUndo(site, history.steps((back, step) -> run(step.getLabel(), () -> {
+			IStatus status = history.take(back, step, new NullProgressMonitor());
+			if (!status.isOK() && status.getCode() == DueMove.OVERTAKEN) {
+				history.drop(step);
+			}
+			return status;
+		})));
+		OrderDesk.get().whenReplaced(forget);
 	}
 
 	void make(Entry entry, LocalDate to) {
@@ -59,7 +67,13 @@ final class DueMoves {
 		told.accept(message);
 	}
 
+	private void forget() {
+		history.forget();
+		undo.refresh();
+	}
+
 	void dispose() {
+		OrderDesk.get().forgetWhenReplaced(forget);
 		history.forget();
 	}
 }
