@@ -3,12 +3,26 @@ package org.frisket.impose;
 import java.util.function.Consumer;
 
 import org.frisket.geometry.Monitor;
+import org.frisket.impose.search.Problem;
 import org.frisket.impose.search.Searches;
 
 /** Lays parts on sheets by their true shape: first somehow, at once, and then better as long as it may. */
 public final class Imposer {
 
-	private Imposer() {
+	private final Problem problem;
+
+	/**
+	 * Works out what room the parts need, which for hundreds takes seconds, to lay them more than once.
+	 *
+	 * @throws java.util.concurrent.CancellationException if the monitor cancels
+	 */
+	public Imposer(Imposition imposition, Monitor monitor) {
+		problem = new Problem(imposition, monitor);
+	}
+
+	/** The same as {@link #lay(Imposition, Budget, Consumer, Monitor)}. */
+	public Layout lay(Budget budget, Consumer<Layout> better, Monitor monitor) {
+		return Searches.run(problem, budget, better, monitor);
 	}
 
 	/**
@@ -21,6 +35,6 @@ public final class Imposer {
 	 * @param monitor when cancelled the best so far is returned
 	 */
 	public static Layout lay(Imposition imposition, Budget budget, Consumer<Layout> better, Monitor monitor) {
-		return Searches.run(imposition, budget, better, monitor);
+		return new Imposer(imposition, monitor).lay(budget, better, monitor);
 	}
 }

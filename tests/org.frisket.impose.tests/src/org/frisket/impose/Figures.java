@@ -63,6 +63,21 @@ public final class Figures {
 		return polygon(xy);
 	}
 
+	/** As ragged as a word of joined letters: strokes that go up, down or neither, with dents between. */
+	public static Region word(SplittableRandom random, int letters) {
+		int corners = 4 * letters;
+		double[] xy = new double[4 * corners];
+		for (int i = 0; i < corners; i++) {
+			double up = i % 4 < 2 ? 3 : 6 + 5 * random.nextDouble();
+			double down = i % 8 < 6 ? 0 : 4 * random.nextDouble();
+			xy[2 * i] = 0.9 * i;
+			xy[2 * i + 1] = -down;
+			xy[4 * corners - 2 - 2 * i] = 0.9 * i;
+			xy[4 * corners - 1 - 2 * i] = up;
+		}
+		return polygon(xy);
+	}
+
 	/** The same with a hole of half its size in places where there is room. */
 	public static Polygon ring(SplittableRandom random, int corners, double size) {
 		Polygon star = star(random, corners, size);

@@ -16,7 +16,9 @@ import org.frisket.impose.shape.Solid;
 public final class NoFit {
 
 	/** Cells over the whole box; more make questions faster and the field larger. */
-	private static final int CELLS = 800;
+	static final int CELLS = 800;
+	/** Where each field of very many is asked for few places. */
+	static final int FEW_CELLS = 100;
 	/** Keeps a place just within the box from the cell beyond. */
 	private static final double ROUNDING = 1 - 1e-12;
 
@@ -79,6 +81,11 @@ public final class NoFit {
 
 	/** @param slack by how much more than touching the parts keep apart */
 	public NoFit(Solid first, Solid second, double slack) {
+		this(first, second, slack, CELLS);
+	}
+
+	/** @param cells of the grid: they decide how long a question takes, not what the answer is */
+	NoFit(Solid first, Solid second, double slack, int cells) {
 		List<Convex> meetings = new ArrayList<>();
 		for (Convex a : first.pieces()) {
 			for (Convex b : second.pieces()) {
@@ -90,9 +97,9 @@ public final class NoFit {
 		minY = first.minY() - second.maxY() - slack;
 		maxX = first.maxX() - second.minX() + slack;
 		maxY = first.maxY() - second.minY() + slack;
-		double side = Math.sqrt((maxX - minX) * (maxY - minY) / CELLS);
-		columns = (int) Math.max(1, Math.min(CELLS, Math.ceil((maxX - minX) / side)));
-		rows = (int) Math.max(1, Math.min(CELLS, Math.ceil((maxY - minY) / side)));
+		double side = Math.sqrt((maxX - minX) * (maxY - minY) / cells);
+		columns = (int) Math.max(1, Math.min(cells, Math.ceil((maxX - minX) / side)));
+		rows = (int) Math.max(1, Math.min(cells, Math.ceil((maxY - minY) / side)));
 		perX = columns * ROUNDING / (maxX - minX);
 		perY = rows * ROUNDING / (maxY - minY);
 		start = new int[columns * rows + 1];

@@ -3,6 +3,7 @@ package org.frisket.impose.fit;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.LongAdder;
 
+import org.frisket.impose.shape.Dents;
 import org.frisket.impose.shape.Solid;
 
 /**
@@ -18,9 +19,11 @@ public final class NoFits {
 	private final Solid[] shapes;
 	private final int turns;
 	private final double slack;
+	private final int cells;
 	/** In bytes. */
 	private final long room;
 	private final LongAdder used = new LongAdder();
+	private final LongAdder made = new LongAdder();
 	/** By first, second and turn, as an index. */
 	private final ConcurrentHashMap<Long, NoFit> fields = new ConcurrentHashMap<>();
 
@@ -38,6 +41,7 @@ public final class NoFits {
 		this.shapes = shapes.clone();
 		this.turns = turns;
 		this.slack = slack;
+		cells = Dents.isCrowd(shapes.length) ? NoFit.FEW_CELLS : NoFit.CELLS;
 	}
 
 	/** @param turn of the second against the first, in steps from 0 */
@@ -48,15 +52,27 @@ public final class NoFits {
 			return field;
 		}
 		if (used.sum() > room) {
-			used.reset();
-			fields.clear();
+			forget();
 		}
 		return fields.computeIfAbsent(key, k -> make(first, second, turn));
 	}
 
 	private NoFit make(int first, int second, int turn) {
-		NoFit made = new NoFit(shapes[first], shapes[second].turned(Turns.cos(turn, turns), Turns.sin(turn, turns)), slack);
-		used.add(made.bytes());
-		return made;
+		NoFit field = new NoFit(shapes[first], shapes[second].turned(Turns.cos(turn, turns), Turns.sin(turn, turns)), slack,
+				cells);
+		used.add(field.bytes());
+		made.increment();
+		return field;
+	}
+
+	/** Gives the memory back. */
+	public void forget() {
+		used.reset();
+		fields.clear();
+	}
+
+	/** How many were made so far, again or not. */
+	public long made() {
+		return made.sum();
 	}
 }

@@ -1,6 +1,7 @@
 package org.frisket.impose.search;
 
 import org.frisket.impose.fit.NoFit;
+import org.frisket.impose.shape.Solid;
 
 /**
  * What a part in one turn would lose anywhere, as all others lie: gathered once, then asked for many places. One step of
@@ -10,7 +11,14 @@ final class Others {
 
 	private final Arrangement at;
 	private final Clashes clashes;
+	/** Of those that were met; others have none yet. */
 	private final NoFit[] field;
+	private final int[] which;
+	/** Where the part's origin may be for its box to meet that of the other. */
+	private final double[] boxMinX;
+	private final double[] boxMinY;
+	private final double[] boxMaxX;
+	private final double[] boxMaxY;
 	private final double[] x;
 	private final double[] y;
 	// into the frame of the field, with the sign of who is seen from whom
@@ -18,6 +26,8 @@ final class Others {
 	private final double[] sin;
 	private final double[] reach2;
 	private final double[] weight;
+	private int part;
+	private int turn;
 	private int count;
 	private double minX;
 	private double minY;
@@ -31,6 +41,11 @@ final class Others {
 		this.clashes = clashes;
 		int n = at.parts();
 		field = new NoFit[n];
+		which = new int[n];
+		boxMinX = new double[n];
+		boxMinY = new double[n];
+		boxMaxX = new double[n];
+		boxMaxY = new double[n];
 		x = new double[n];
 		y = new double[n];
 		cos = new double[n];
@@ -41,9 +56,11 @@ final class Others {
 
 	/** Gets ready to be asked for a part so turned; false if the sheet is too small for it. */
 	boolean look(int part, int turn) {
+		this.part = part;
+		this.turn = turn;
 		Shapes shapes = at.shapes;
 		int own = at.shape[part];
-		var solid = shapes.solid(own, turn);
+		Solid solid = shapes.solid(own, turn);
 		minX = -solid.minX();
 		minY = -solid.minY();
 		maxX = at.length - solid.maxX();
@@ -59,7 +76,13 @@ final class Others {
 			int other = at.shape[q];
 			boolean second = own >= other;
 			int frame = second ? at.turn[q] : turn;
-			field[count] = second ? shapes.noFit(other, frame, own, turn) : shapes.noFit(own, frame, other, at.turn[q]);
+			field[count] = null;
+			which[count] = q;
+			Solid there = at.solid(q);
+			boxMinX[count] = at.x[q] + there.minX() - solid.maxX() - shapes.slack();
+			boxMinY[count] = at.y[q] + there.minY() - solid.maxY() - shapes.slack();
+			boxMaxX[count] = at.x[q] + there.maxX() - solid.minX() + shapes.slack();
+			boxMaxY[count] = at.y[q] + there.maxY() - solid.minY() + shapes.slack();
 			double sign = second ? 1 : -1;
 			cos[count] = sign * shapes.cos[frame];
 			sin[count] = sign * shapes.sin[frame];
@@ -71,6 +94,26 @@ final class Others {
 			count++;
 		}
 		return true;
+	}
+
+	private NoFit field(int i) {
+		if (field[i] == null) {
+			int q = which[i];
+			int own = at.shape[part];
+			int other = at.shape[q];
+			field[i] = own >= other ? at.shapes.noFit(other, at.turn[q], own, turn)
+					: at.shapes.noFit(own, turn, other, at.turn[q]);
+		}
+		return field[i];
+	}
+
+	private boolean meets(int i, double px, double py) {
+		if (!(px > boxMinX[i] && px < boxMaxX[i] && py > boxMinY[i] && py < boxMaxY[i])) {
+			return false;
+		}
+		double dx = px - x[i];
+		double dy = py - y[i];
+		return dx * dx + dy * dy < reach2[i];
 	}
 
 	double minX() {
@@ -102,10 +145,10 @@ final class Others {
 		asked++;
 		double sum = 0;
 		for (int i = 0; i < count; i++) {
-			double dx = px - x[i];
-			double dy = py - y[i];
-			if (dx * dx + dy * dy < reach2[i]) {
-				double depth = field[i].depth(cos[i] * dx + sin[i] * dy, cos[i] * dy - sin[i] * dx);
+			if (meets(i, px, py)) {
+				double dx = px - x[i];
+				double dy = py - y[i];
+				double depth = field(i).depth(cos[i] * dx + sin[i] * dy, cos[i] * dy - sin[i] * dx);
 				if (depth > 0) {
 					sum += depth * weight[i];
 					if (sum >= limit) {
@@ -122,10 +165,10 @@ final class Others {
 		asked++;
 		into.clear();
 		for (int i = 0; i < count; i++) {
-			double dx = px - x[i];
-			double dy = py - y[i];
-			if (dx * dx + dy * dy < reach2[i]) {
-				double depth = field[i].clear(cos[i] * dx + sin[i] * dy, cos[i] * dy - sin[i] * dx, way);
+			if (meets(i, px, py)) {
+				double dx = px - x[i];
+				double dy = py - y[i];
+				double depth = field(i).clear(cos[i] * dx + sin[i] * dy, cos[i] * dy - sin[i] * dx, way);
 				if (depth > 0) {
 					into.add(cos[i] * way[0] - sin[i] * way[1], sin[i] * way[0] + cos[i] * way[1], depth, weight[i]);
 				}

@@ -16,13 +16,14 @@ import org.frisket.impose.Imposition;
 import org.frisket.impose.Part;
 import org.frisket.impose.Placement;
 import org.frisket.impose.shape.Clearance;
+import org.frisket.impose.shape.Dents;
 import org.frisket.impose.shape.Solid;
 
 /**
  * An imposition as a search sees it. Half the gap is part of each shape, all round, so that shapes may touch each other;
  * the margins are less by as much.
  */
-final class Problem implements Sheets.Supply {
+public final class Problem implements Sheets.Supply {
 
 	/** Of the sheet's width: what numbers may be off by, so much more than touching all parts keep apart. */
 	private static final double SLACK = 1e-8;
@@ -42,7 +43,8 @@ final class Problem implements Sheets.Supply {
 	private final int firstFixed;
 	private final double slack;
 
-	Problem(Imposition imposition, Monitor monitor) {
+	/** @throws java.util.concurrent.CancellationException if the monitor cancels */
+	public Problem(Imposition imposition, Monitor monitor) {
 		this.imposition = imposition;
 		rim = imposition.margin() - imposition.gap() / 2;
 		firstFixed = imposition.parts().size();
@@ -51,14 +53,20 @@ final class Problem implements Sheets.Supply {
 		demand();
 	}
 
+	Imposition imposition() {
+		return imposition;
+	}
+
 	private Shapes shapes(Monitor monitor) {
 		List<Solid> solids = new ArrayList<>();
 		List<int[]> allowed = new ArrayList<>();
 		Map<Region, Solid> made = new HashMap<>();
 		int steps = imposition.parts().stream().mapToInt(p -> p.turning().steps()).reduce(1, Problem::common);
+		int different = (int) imposition.parts().stream().map(Part::region).distinct().count();
+		int pieces = Dents.mostPieces(different, steps);
 		for (Part part : imposition.parts()) {
 			monitor.check();
-			solids.add(made.computeIfAbsent(part.region(), r -> Clearance.of(r, imposition.gap(), this::isUseful)));
+			solids.add(made.computeIfAbsent(part.region(), r -> Clearance.of(r, imposition.gap(), this::isUseful, pieces)));
 			int each = part.turning().steps();
 			allowed.add(IntStream.range(0, each).map(i -> i * (steps / each)).toArray());
 			partOf.add(part);

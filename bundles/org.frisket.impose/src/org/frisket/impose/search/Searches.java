@@ -8,7 +8,6 @@ import java.util.function.Consumer;
 import org.frisket.geometry.Monitor;
 import org.frisket.impose.Budget;
 import org.frisket.impose.Ground;
-import org.frisket.impose.Imposition;
 import org.frisket.impose.Layout;
 import org.frisket.impose.Placement;
 
@@ -18,29 +17,31 @@ public final class Searches {
 	/** Of the budget: for saving sheets; the rest goes into the last one. */
 	private static final double SAVING = 0.8;
 
-	private final Imposition imposition;
 	private final Problem problem;
 	private final Consumer<Layout> better;
 	private final Effort effort;
 	private final SplittableRandom random;
 	private Layout best;
 
-	private Searches(Imposition imposition, Budget budget, Consumer<Layout> better, Monitor monitor) {
-		this.imposition = imposition;
+	private Searches(Problem problem, Budget budget, Consumer<Layout> better, Monitor monitor) {
+		this.problem = problem;
 		this.better = better;
 		effort = Effort.of(budget, monitor);
 		random = new SplittableRandom(budget.seed());
-		problem = new Problem(imposition, monitor);
 	}
 
 	/** @param better told of each better layout, on the calling thread; the first comes at once */
-	public static Layout run(Imposition imposition, Budget budget, Consumer<Layout> better, Monitor monitor) {
-		return new Searches(imposition, budget, better, monitor).run();
+	public static Layout run(Problem problem, Budget budget, Consumer<Layout> better, Monitor monitor) {
+		try {
+			return new Searches(problem, budget, better, monitor).run();
+		} finally {
+			problem.shapes.forget();
+		}
 	}
 
 	private Layout run() {
 		try (Epochs epochs = new Epochs()) {
-			Ground first = imposition.grounds().get(0);
+			Ground first = problem.imposition().grounds().get(0);
 			if (first.isRoll()) {
 				new Roll(problem, first, effort, random, this::offer).lay(epochs);
 			} else {
@@ -62,7 +63,7 @@ public final class Searches {
 		rows.fillRows(problem.order);
 		offer(layout(rows));
 		Sheets sheets = new Sheets(problem.shapes, problem);
-		sheets.fill(problem.order, effort);
+		sheets.fill(problem.order, effort, more -> offer(layout(more)));
 		if (!sheets.left().isEmpty() && rows.left().size() < sheets.left().size()) {
 			sheets = rows;
 		}

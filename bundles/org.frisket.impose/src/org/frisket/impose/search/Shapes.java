@@ -3,6 +3,7 @@ package org.frisket.impose.search;
 import org.frisket.impose.fit.NoFit;
 import org.frisket.impose.fit.NoFits;
 import org.frisket.impose.fit.Turns;
+import org.frisket.impose.shape.Dents;
 import org.frisket.impose.shape.Solid;
 
 /** The different shapes of a task, each with the turns it may take, in steps of the full circle. */
@@ -21,6 +22,7 @@ final class Shapes {
 	final double[] weight;
 	private final Solid[][] solids;
 	private final NoFits noFits;
+	private final double slack;
 
 	/**
 	 * @param solids  unturned, about their origins
@@ -50,7 +52,28 @@ final class Shapes {
 				this.solids[s][t] = solids[s].turned(cos[t], sin[t]);
 			}
 		}
+		this.slack = slack;
 		noFits = new NoFits(solids, steps, slack);
+	}
+
+	/** Whether there are so many that not all are tried with all. */
+	boolean isCrowd() {
+		return Dents.isCrowd(count);
+	}
+
+	/** By how much more than touching parts keep apart. */
+	double slack() {
+		return slack;
+	}
+
+	/** Lets go of the fields; those that are asked for again are made again. */
+	void forget() {
+		noFits.forget();
+	}
+
+	/** How many fields of two shapes had to be made so far. */
+	long made() {
+		return noFits.made();
 	}
 
 	/** A shape in a turn that is allowed. */
@@ -73,6 +96,15 @@ final class Shapes {
 		if (a > b) {
 			return depth(b, bTurn, a, aTurn, -dx, -dy);
 		}
+		if (boxesApart(solids[a][aTurn], solids[b][bTurn], dx, dy)) {
+			return 0;
+		}
 		return noFit(a, aTurn, b, bTurn).depth(cos[aTurn] * dx + sin[aTurn] * dy, cos[aTurn] * dy - sin[aTurn] * dx);
+	}
+
+	/** Then nobody needs the field of the two. */
+	private boolean boxesApart(Solid a, Solid b, double dx, double dy) {
+		return dx + b.minX() >= a.maxX() + slack || dx + b.maxX() <= a.minX() - slack || dy + b.minY() >= a.maxY() + slack
+				|| dy + b.maxY() <= a.minY() - slack;
 	}
 }

@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -67,35 +68,35 @@ final class Sheets {
 
 	/** At once, by the parts' boxes. @param order the first comes on the first sheet */
 	void fillRows(List<Demand> order) {
-		fill(order, (bare, demands, rest) -> {
-			Arrangement at = bare;
-			if (at.fixed > 0) {
-				// what is fixed leaves no rows
-				return at;
+		fill(order, this::rows, rest -> { });
+	}
+
+	private Arrangement rows(Arrangement bare, List<Demand> demands, List<Demand> rest) {
+		if (bare.fixed > 0) {
+			// what is fixed leaves no rows
+			return bare;
+		}
+		Rows rows = new Rows(bare.length, bare.width);
+		double[] place = new double[2];
+		List<double[]> places = new ArrayList<>();
+		List<Integer> turns = new ArrayList<>();
+		for (Demand demand : rest) {
+			int turn = flattest(demand.shape());
+			if (!rows.put(shapes.solid(demand.shape(), turn), place)) {
+				break;
 			}
-			Rows rows = new Rows(at.length, at.width);
-			double[] place = new double[2];
-			List<double[]> places = new ArrayList<>();
-			List<Integer> turns = new ArrayList<>();
-			boolean full = false;
-			for (Demand demand : rest) {
-				int turn = flattest(demand.shape());
-				if (!full && rows.put(shapes.solid(demand.shape(), turn), place)) {
-					demands.add(demand);
-					places.add(place.clone());
-					turns.add(turn);
-				} else {
-					full = true;
-				}
-			}
-			at = new Arrangement(shapes, demands.stream().mapToInt(Demand::shape).toArray(), 0, bare.length, bare.width);
-			for (int p = 0; p < at.parts(); p++) {
-				at.x[p] = places.get(p)[0];
-				at.y[p] = places.get(p)[1];
-				at.turn[p] = turns.get(p);
-			}
-			return at;
-		});
+			demands.add(demand);
+			places.add(place.clone());
+			turns.add(turn);
+		}
+		Arrangement at = new Arrangement(shapes, demands.stream().mapToInt(Demand::shape).toArray(), 0, bare.length,
+				bare.width);
+		for (int p = 0; p < at.parts(); p++) {
+			at.x[p] = places.get(p)[0];
+			at.y[p] = places.get(p)[1];
+			at.turn[p] = turns.get(p);
+		}
+		return at;
 	}
 
 	/** The turn in which a shape is shortest along the sheet, so that rows are. */
@@ -113,11 +114,18 @@ final class Sheets {
 		return shapes.solid(shape, turn).maxX() - shapes.solid(shape, turn).minX();
 	}
 
-	/** Each part as far back as it goes. */
-	void fill(List<Demand> order, Effort effort) {
+	/**
+	 * Each part as far back as it goes; in rows, once the effort is over.
+	 *
+	 * @param told of a layout of all, after each sheet: that and those before it as they are, the rest in rows
+	 */
+	void fill(List<Demand> order, Effort effort, Consumer<Sheets> told) {
 		fill(order, (bare, demands, rest) -> {
+			if (effort.isOver()) {
+				return rows(bare, demands, rest);
+			}
 			Arrangement at = bare;
-			Set<Integer> full = new HashSet<>();
+			Misfits full = new Misfits(shapes);
 			for (Demand demand : rest) {
 				if (effort.isOver()) {
 					break;
@@ -134,7 +142,30 @@ final class Sheets {
 				}
 			}
 			return at;
+		}, rest -> {
+			if (!rest.isEmpty() && shapes.isCrowd()) {
+				told.accept(withRows(rest));
+			}
 		});
+	}
+
+	private Sheets withRows(List<Demand> rest) {
+		Sheets all = new Sheets(shapes, new Supply() {
+
+			@Override
+			public Arrangement sheet(int number) {
+				return supply.sheet(number + sheets.size());
+			}
+
+			@Override
+			public boolean isLastKind(int number) {
+				return supply.isLastKind(number + sheets.size());
+			}
+		});
+		all.fillRows(rest);
+		all.sheets.replaceAll(sheet -> new Sheet(sheet.number() + sheets.size(), sheet.at(), sheet.demands()));
+		all.sheets.addAll(0, sheets);
+		return all;
 	}
 
 	private interface Filling {
@@ -142,7 +173,7 @@ final class Sheets {
 		Arrangement fill(Arrangement bare, List<Demand> demands, List<Demand> rest);
 	}
 
-	private void fill(List<Demand> order, Filling filling) {
+	private void fill(List<Demand> order, Filling filling, Consumer<List<Demand>> filled) {
 		sheets.clear();
 		left.clear();
 		List<Demand> rest = new ArrayList<>(order);
@@ -159,6 +190,7 @@ final class Sheets {
 			Set<Demand> laid = Collections.newSetFromMap(new IdentityHashMap<>());
 			laid.addAll(demands);
 			rest.removeIf(laid::contains);
+			filled.accept(rest);
 			empty = demands.isEmpty() && at.fixed == 0 ? empty + 1 : 0;
 			if (empty > 0 && sameFromHere(number)) {
 				break;
@@ -186,12 +218,13 @@ final class Sheets {
 			boolean moved = false;
 			Set<String> hopeless = new HashSet<>();
 			for (int i = 0; i + 1 < sheets.size() && !effort.isOver(); i++) {
+				Misfits misfits = new Misfits(shapes);
 				for (Demand demand : later(i)) {
 					if (effort.isOver()) {
 						return;
 					}
 					String key = sheets.get(i).content() + "+" + demand.shape();
-					if (hopeless.contains(key) || isFull(sheets.get(i), demand)) {
+					if (hopeless.contains(key) || misfits.contains(demand.shape()) || isFull(sheets.get(i), demand)) {
 						continue;
 					}
 					Arrangement more = sheets.get(i).at().fixed > 0 ? null : known.get(key);
@@ -200,9 +233,11 @@ final class Sheets {
 					}
 					if (more == null) {
 						hopeless.add(key);
+						misfits.add(demand.shape());
 						continue;
 					}
 					known.put(key, more);
+					misfits = new Misfits(shapes);
 					put(i, more, demand);
 					moved = true;
 					told.run();

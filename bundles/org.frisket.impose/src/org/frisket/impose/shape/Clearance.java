@@ -57,18 +57,24 @@ public final class Clearance {
 		return of(region, gap, (width, height) -> true);
 	}
 
+	/** With all dents; see {@link #of(Region, double, BiPredicate, int)}. */
+	public static Solid of(Region region, double gap, BiPredicate<Double, Double> useful) {
+		return of(region, gap, useful, Integer.MAX_VALUE);
+	}
+
 	/**
 	 * @param gap    in mm between parts, 0 or more
 	 * @param useful whether something may fit into a hole so wide and high; others are filled, for each costs corners
+	 * @param pieces so many convex ones at most, if filling shallow dents makes them so few
 	 * @return about the centre of the region's bounds
 	 */
-	public static Solid of(Region region, double gap, BiPredicate<Double, Double> useful) {
+	public static Solid of(Region region, double gap, BiPredicate<Double, Double> useful, int pieces) {
 		Point centre = region.bounds().centre();
 		Region own = region.transformed(Transform.translation(-centre.x(), -centre.y()));
 		if (own.contours().stream().allMatch(Clearance::isStraight) && own.nodeCount() <= FEW_CORNERS) {
 			Geometry exact = Polygons.of(own, LEAST_COARSE);
 			double half = isConvex(exact) ? gap / 2 : gap / 2 * INWARD_CORNERS;
-			return Solid.of(polygons(useful, gap == 0 ? exact : BufferOp.bufferOp(exact, half, SHARP)));
+			return Dents.filled(polygons(useful, gap == 0 ? exact : BufferOp.bufferOp(exact, half, SHARP)), pieces);
 		}
 		double size = Math.hypot(region.bounds().width(), region.bounds().height());
 		double coarse = gap == 0 ? LEAST_COARSE
@@ -79,7 +85,7 @@ public final class Clearance {
 			room = room(own, gap, coarse, 2 * coarse <= coarsest, useful);
 			coarse *= 2;
 		}
-		return Solid.of(polygons(useful, room));
+		return Dents.filled(polygons(useful, room), pieces);
 	}
 
 	/**

@@ -47,6 +47,8 @@ final class StockGroup {
 	private final Map<Ground, Source> sources = new IdentityHashMap<>();
 	private final Map<String, Copies> byId = new HashMap<>();
 	private Ground whole;
+	/** Once it was laid: it may be laid again, for longer. */
+	private Imposer imposer;
 
 	StockGroup(String stock, String colour, LayingChoices choices, StockSupply supply, List<Copies> copies,
 			Map<Sheet, List<PlannedPart>> pinned) {
@@ -70,7 +72,10 @@ final class StockGroup {
 			better.accept(laid);
 			return laid;
 		}
-		Layout layout = Imposer.lay(imposition(), budget, each -> better.accept(laid(each)), monitor);
+		if (imposer == null) {
+			imposer = new Imposer(imposition(), monitor);
+		}
+		Layout layout = imposer.lay(budget, each -> better.accept(laid(each)), monitor);
 		return laid(layout);
 	}
 
