@@ -12,8 +12,8 @@ import org.frisket.model.JobFile;
 import org.frisket.orders.OrderBook;
 import org.frisket.orders.exchange.XjdfWriter;
 import org.frisket.orders.paper.TicketMaker;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
+import org.frisket.prepare.fonts.FontLibraries;
 
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;

@@ -9,6 +9,8 @@ import java.util.Optional;
 import org.frisket.geometry.options.Option;
 import org.frisket.geometry.options.OptionValues;
 import org.frisket.geometry.repair.RepairCourse;
+import org.frisket.imports.ImportedArt;
+import org.frisket.imports.ImportedShape;
 import org.frisket.model.OperationKind;
 import org.frisket.prepare.extension.ContributionException;
 import org.frisket.prepare.repair.RepairSteps;
@@ -43,6 +45,16 @@ public record ArtRules(OperationKind areas, OperationKind lines, OperationKind p
 	/** In the order in which a form shows them. */
 	public static List<Option> options() {
 		return List.of(LINES, AREAS, PICTURES, REPAIR);
+	}
+
+	/** Those of them that make a difference to some art; closed lines may become areas. */
+	public static List<Option> options(List<ImportedArt> arts) {
+		List<ImportedShape> shapes = arts.stream().flatMap(art -> art.layers().stream())
+				.flatMap(layer -> layer.shapes().stream()).toList();
+		boolean pictures = shapes.stream().anyMatch(ImportedShape.Picture.class::isInstance);
+		boolean lines = shapes.stream().anyMatch(ImportedShape.Lines.class::isInstance);
+		boolean areas = lines || shapes.stream().anyMatch(ImportedShape.Area.class::isInstance);
+		return options().stream().filter(option -> option == PICTURES ? pictures : option == LINES ? lines : areas).toList();
 	}
 
 	/** Lines are drawn, areas are cut, and all is repaired. */

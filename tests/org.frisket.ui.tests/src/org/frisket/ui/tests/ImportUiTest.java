@@ -19,6 +19,7 @@ import org.eclipse.core.runtime.Adapters;
 import org.eclipse.core.runtime.preferences.InstanceScope;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Shell;
@@ -212,6 +213,35 @@ class ImportUiTest extends OpenBench {
 		Bounds card = Adapters.adapt(bench, JobOnBench.class).bounds(List.of(named(job(), "card")));
 		assertEquals(5, card.minX(), 0.01);
 		assertEquals(5, card.minY(), 0.01);
+	}
+
+	/** Of a picture nobody wants to know what is done with lines; and it is seen. */
+	@Test
+	void onlyWhatMattersIsAsked() throws Exception {
+		BufferedImage image = new BufferedImage(60, 40, BufferedImage.TYPE_INT_RGB);
+		for (int i = 0; i < 60 * 40; i++) {
+			image.setRGB(i % 60, i / 60, 0xcc3311);
+		}
+		Path photo = folder.resolve("quay.png");
+		ImageIO.write(image, "png", photo.toFile());
+		Shell picture = ask(photo);
+		Screen.waitUntil("the file is read", () -> rules(picture).equals(List.of("pictures")));
+		Canvas preview = field(picture, Canvas.class, "preview");
+		Screen.settle();
+		assertColour(new RGB(0xcc, 0x33, 0x11),
+				Screen.pixel(Screen.picture(preview), preview.getSize().x / 2, preview.getSize().y / 2));
+		Screen.keep(Screen.picture(picture), "import-photo");
+		Screen.key("Escape");
+		Shell shapes = ask(write("tag.svg", TAG.formatted("")));
+		ready(shapes);
+		assertEquals(List.of("lines", "areas", "repair"), rules(shapes));
+		Screen.key("Escape");
+	}
+
+	/** Those of the fields that say what becomes of art in a job. */
+	private static List<Object> rules(Shell form) {
+		List<String> rules = List.of("lines", "areas", "pictures", "repair");
+		return Dialogs.all(form).filter(Combo.class::isInstance).map(Control::getData).filter(rules::contains).toList();
 	}
 
 	@Test

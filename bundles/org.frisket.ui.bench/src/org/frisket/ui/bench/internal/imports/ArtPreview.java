@@ -1,22 +1,27 @@
 package org.frisket.ui.bench.internal.imports;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Path;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.frisket.geometry.Bounds;
+import org.frisket.geometry.Contour;
 import org.frisket.geometry.Outline;
+import org.frisket.geometry.Point;
 import org.frisket.geometry.Transform;
 import org.frisket.imports.ImportedArt;
 import org.frisket.imports.ImportedShape;
 import org.frisket.ui.ThemeColour;
 import org.frisket.ui.bench.internal.canvas.CurvePath;
 
-/** What was read, as small as it has to be: the contours of areas and lines, and a box for each picture. */
+/** What was read, as small as it has to be: pictures, and over them the contours of areas and lines; a box for what cannot be shown. */
 final class ArtPreview extends Canvas {
 
 	private static final int MARGIN_PX = 8;
@@ -25,18 +30,34 @@ final class ArtPreview extends Canvas {
 
 	private Outline outline = Outline.EMPTY;
 	private Bounds box = Bounds.EMPTY;
+	private final Map<Image, Bounds> images = new LinkedHashMap<>();
 
 	ArtPreview(Composite parent) {
 		super(parent, SWT.DOUBLE_BUFFERED | SWT.BORDER);
+		setData("preview"); //$NON-NLS-1$
 		setBackground(ThemeColour.BENCH_SHEET.colour());
 		addListener(SWT.Paint, event -> paint(event.gc));
+		addListener(SWT.Dispose, event -> clear());
 	}
 
-	void show(List<ImportedArt> arts) {
+	void show(List<ReadArt> read) {
+		clear();
+		List<ImportedArt> arts = read.stream().map(ReadArt::art).toList();
+		read.stream().flatMap(art -> art.pixels().stream())
+				.forEach(pixels -> images.put(new Image(getDisplay(), pixels.data()), pixels.box()));
 		box = arts.stream().map(ImportedArt::bounds).reduce(Bounds.EMPTY, Bounds::with);
 		outline = new Outline(arts.stream().flatMap(art -> art.layers().stream()).flatMap(layer -> layer.shapes().stream())
-				.flatMap(shape -> outline(shape).contours().stream()).toList());
+				.filter(shape -> !isShown(shape)).flatMap(shape -> outline(shape).contours().stream()).toList());
 		redraw();
+	}
+
+	private void clear() {
+		images.keySet().forEach(Image::dispose);
+		images.clear();
+	}
+
+	private boolean isShown(ImportedShape shape) {
+		return shape instanceof ImportedShape.Picture && images.containsValue(shape.bounds());
 	}
 
 	private static Outline outline(ImportedShape shape) {
@@ -47,9 +68,8 @@ final class ArtPreview extends Canvas {
 	}
 
 	private static Outline box(Bounds b) {
-		return Outline.of(org.frisket.geometry.Contour.polygon(List.of(new org.frisket.geometry.Point(b.minX(), b.minY()),
-				new org.frisket.geometry.Point(b.minX(), b.maxY()), new org.frisket.geometry.Point(b.maxX(), b.maxY()),
-				new org.frisket.geometry.Point(b.maxX(), b.minY()))));
+		return Outline.of(Contour.polygon(List.of(new Point(b.minX(), b.minY()), new Point(b.minX(), b.maxY()),
+				new Point(b.maxX(), b.maxY()), new Point(b.maxX(), b.minY()))));
 	}
 
 	private void paint(GC gc) {
@@ -63,6 +83,14 @@ final class ArtPreview extends Canvas {
 		Transform fit = Transform.translation(-box.centre().x(), -box.centre().y()).then(Transform.scaling(scale, scale))
 				.then(Transform.translation(room.width / 2.0, room.height / 2.0));
 		gc.setAntialias(SWT.ON);
+		gc.setInterpolation(SWT.HIGH);
+		images.forEach((image, place) -> {
+			Bounds at = Bounds.of(fit.apply(new Point(place.minX(), place.minY())))
+					.with(fit.apply(new Point(place.maxX(), place.maxY())));
+			Rectangle all = image.getBounds();
+			gc.drawImage(image, 0, 0, all.width, all.height, (int) Math.round(at.minX()), (int) Math.round(at.minY()),
+					(int) Math.max(1, Math.round(at.width())), (int) Math.max(1, Math.round(at.height())));
+		});
 		gc.setForeground(ThemeColour.BENCH_INK.colour());
 		Outline shown = outline.nodeCount() <= MOST_NODES ? outline : box(box);
 		Path path = CurvePath.of(getDisplay(), shown, fit);

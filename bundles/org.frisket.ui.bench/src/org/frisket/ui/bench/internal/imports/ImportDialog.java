@@ -18,6 +18,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
+import org.frisket.geometry.options.Option;
 import org.frisket.imports.Importer;
 import org.frisket.imports.Importers;
 import org.frisket.imports.job.ArtRules;
@@ -49,6 +50,7 @@ public final class ImportDialog extends TitleAreaDialog {
 	private org.eclipse.swt.widgets.List remarks;
 	private ReadJob reading;
 	private List<ReadArt> read = List.of();
+	private List<Option> asked = List.of();
 	private final Runnable later = this::read;
 
 	/** @param accepted called when the dialog is closed with what was read and the texts of the rules */
@@ -79,7 +81,6 @@ public final class ImportDialog extends TitleAreaDialog {
 		files.forEach(file -> Importers.forFile(file.toString()).ifPresent(importer -> addForm(form, importer)));
 		rules = new OptionForm(form, memory, this::changed);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(rules);
-		rules.show(ImportMemory.RULES, ArtRules::options);
 		units = new UnitQuestion(form, this::changed);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(units);
 		preview = new ArtPreview(area);
@@ -172,7 +173,9 @@ public final class ImportDialog extends TitleAreaDialog {
 	private void show(List<ReadArt> found) {
 		read = found;
 		found.forEach(units::ask);
-		preview.show(found.stream().filter(ReadArt::isRead).map(ReadArt::art).toList());
+		List<ReadArt> whole = found.stream().filter(ReadArt::isRead).toList();
+		preview.show(whole);
+		ask(ArtRules.options(whole.stream().map(ReadArt::art).toList()));
 		remarks.removeAll();
 		for (ReadArt art : found) {
 			String name = art.file().getFileName().toString();
@@ -187,6 +190,14 @@ public final class ImportDialog extends TitleAreaDialog {
 			getShell().pack();
 		}
 		getShell().layout(true, true);
+	}
+
+	/** What matters for what was read, and nothing else; answers that were given stay. */
+	private void ask(List<Option> options) {
+		if (!options.equals(asked)) {
+			asked = options;
+			rules.show(ImportMemory.RULES, () -> options, rules.values());
+		}
 	}
 
 	private void judge() {

@@ -23,14 +23,21 @@ import org.frisket.geometry.options.Option;
 import org.frisket.imports.ImportSource;
 import org.frisket.imports.ImportTask;
 import org.frisket.imports.ImportedArt;
+import org.frisket.imports.ImportedShape;
 import org.frisket.imports.Importer;
 import org.frisket.imports.Importers;
 import org.frisket.imports.UnreadableArtException;
+import org.frisket.model.ImageBytes;
+import org.frisket.prepare.PreparedPicture;
 import org.frisket.prepare.extension.Contribution;
 import org.frisket.prepare.extension.ContributionException;
+import org.frisket.ui.bench.internal.picture.Pixels;
 
 /** Reads files off the UI thread. */
 final class ReadJob extends Job {
+
+	/** More would be too small to be made out. */
+	private static final int MOST_PICTURES = 24;
 
 	private final List<Path> files;
 	private final Function<Path, Map<String, String>> options;
@@ -76,7 +83,7 @@ final class ReadJob extends Job {
 			Map<String, String> texts = options.apply(file);
 			ImportedArt art = read(importer, file, texts, monitor);
 			if (art.guessed().isEmpty()) {
-				return new ReadArt(file, art, "", null, Map.of()); //$NON-NLS-1$
+				return new ReadArt(file, art, pixels(art, monitor), "", null, Map.of()); //$NON-NLS-1$
 			}
 			Option asked = importer.create().options().stream()
 					.filter(option -> option.name().equals(art.guessed().get(0))).findFirst().orElseThrow();
@@ -88,7 +95,7 @@ final class ReadJob extends Job {
 					sizes.put(answer, read(importer, file, answered, monitor).bounds());
 				}
 			}
-			return new ReadArt(file, art, "", asked, sizes); //$NON-NLS-1$
+			return new ReadArt(file, art, pixels(art, monitor), "", asked, sizes); //$NON-NLS-1$
 		} catch (CancellationException e) {
 			throw e;
 		} catch (UnreadableArtException | IOException | IllegalArgumentException e) {
@@ -97,6 +104,21 @@ final class ReadJob extends Job {
 			ILog.of(ReadJob.class).error(e.toString(), e);
 			return ReadArt.failed(file, String.valueOf(e.getMessage()));
 		}
+	}
+
+	private static List<Pixels> pixels(ImportedArt art, Monitor monitor) {
+		List<Pixels> pixels = new ArrayList<>();
+		List<ImportedShape.Picture> pictures = art.layers().stream().flatMap(layer -> layer.shapes().stream())
+				.filter(ImportedShape.Picture.class::isInstance).map(ImportedShape.Picture.class::cast).limit(MOST_PICTURES)
+				.toList();
+		for (ImportedShape.Picture picture : pictures) {
+			monitor.check();
+			Pixels seen = Pixels.of(new PreparedPicture(ImageBytes.of(picture.bytes()), 1, picture.place()));
+			if (seen != null) {
+				pixels.add(seen);
+			}
+		}
+		return pixels;
 	}
 
 	private static ImportedArt read(Contribution<Importer> importer, Path file, Map<String, String> texts, Monitor monitor)

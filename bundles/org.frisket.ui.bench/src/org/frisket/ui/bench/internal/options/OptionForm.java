@@ -53,6 +53,15 @@ public final class OptionForm extends Composite {
 	 * @param id of it, by which is remembered what was set last
 	 */
 	public void show(String id, Source source) {
+		show(id, source, Map.of());
+	}
+
+	/**
+	 * The same, where some of it is answered already.
+	 *
+	 * @param answers texts by the name of their option, before what was set last
+	 */
+	public void show(String id, Source source, Map<String, String> answers) {
 		for (Control child : getChildren()) {
 			child.dispose();
 		}
@@ -60,7 +69,8 @@ public final class OptionForm extends Composite {
 		broken = false;
 		try {
 			for (Option option : source.options()) {
-				fields.add(new OptionField(this, option, memory.value(id, option), changed));
+				fields.add(new OptionField(this, option,
+						answers.getOrDefault(option.name(), memory.value(id, option)), changed));
 			}
 		} catch (ContributionException e) {
 			broken = true;

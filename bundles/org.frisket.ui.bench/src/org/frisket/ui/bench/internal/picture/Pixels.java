@@ -35,6 +35,11 @@ public record Pixels(ImageData data, Bounds box) {
 	private static final int ALL = 0xff;
 	private static final int ALPHA = 24;
 
+	/** All of it. Takes its time: not for the UI thread. Null for a picture that cannot be shown. */
+	public static Pixels of(PreparedPicture picture) {
+		return of(picture, null);
+	}
+
 	/**
 	 * Takes its time: not for the UI thread. Null for a picture that cannot be shown.
 	 *

@@ -11,8 +11,8 @@ import org.frisket.model.JobFile;
 import org.frisket.orders.OrderException;
 import org.frisket.orders.exchange.XjdfWriter;
 import org.frisket.orders.paper.TicketMaker;
-import org.frisket.prepare.FontLibraries;
 import org.frisket.prepare.JobPreparer;
+import org.frisket.prepare.fonts.FontLibraries;
 import org.frisket.studio.Studio;
 import org.frisket.ui.orders.internal.OrderDesk;
 
