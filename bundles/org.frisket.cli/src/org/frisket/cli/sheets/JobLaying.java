@@ -59,10 +59,9 @@ record JobLaying(List<Path> files, LayingOptions options, Ways ways, Map<String,
 		if (jobFiles.size() > 1) {
 			throw new Refusal("--out: one .frjob file, since its guests are written as seen from it");
 		}
-		Path hostFile = jobFiles.isEmpty() ? files.get(0) : jobFiles.get(0);
 		Job host = Preparation.load(files.get(0));
 		List<Guest> guests = new ArrayList<>();
-		Map<String, Job> jobs = jobs(host, hostFile, guests, notes);
+		Map<String, Job> jobs = jobs(host, guests, notes);
 		if (ways.stock() != null) {
 			Stocks.limits(ways.stock(), null, null);
 			jobs.values().forEach(this::giveStock);
@@ -98,11 +97,16 @@ record JobLaying(List<Path> files, LayingOptions options, Ways ways, Map<String,
 		return plan.left().isEmpty() && findings.stream().noneMatch(Finding::isBlocking) ? Status.DONE : Status.BLOCKED;
 	}
 
-	/** The host, the guests it had, and those that come now. @param guests takes in what the host is to remember */
-	private Map<String, Job> jobs(Job host, Path hostFile, List<Guest> guests, PrintWriter notes) throws Refusal {
+	/**
+	 * The host, the guests it had, and those that come now.
+	 *
+	 * @param guests takes in what the host is to remember, as seen from where it is now; whoever writes it elsewhere minds that
+	 */
+	private Map<String, Job> jobs(Job host, List<Guest> guests, PrintWriter notes) throws Refusal {
+		Path hostFile = files.get(0);
 		Map<String, Job> jobs = new LinkedHashMap<>();
 		jobs.put(host.getId(), host);
-		GuestFiles.Guests known = GuestFiles.load(host, files.get(0));
+		GuestFiles.Guests known = GuestFiles.load(host, hostFile);
 		known.problems().forEach(notes::println);
 		jobs.putAll(known.jobs());
 		for (Guest guest : host.getGuests()) {

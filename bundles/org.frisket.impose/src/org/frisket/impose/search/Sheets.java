@@ -72,46 +72,8 @@ final class Sheets {
 	}
 
 	private Arrangement rows(Arrangement bare, List<Demand> demands, List<Demand> rest) {
-		if (bare.fixed > 0) {
-			// what is fixed leaves no rows
-			return bare;
-		}
-		Rows rows = new Rows(bare.length, bare.width);
-		double[] place = new double[2];
-		List<double[]> places = new ArrayList<>();
-		List<Integer> turns = new ArrayList<>();
-		for (Demand demand : rest) {
-			int turn = flattest(demand.shape());
-			if (!rows.put(shapes.solid(demand.shape(), turn), place)) {
-				break;
-			}
-			demands.add(demand);
-			places.add(place.clone());
-			turns.add(turn);
-		}
-		Arrangement at = new Arrangement(shapes, demands.stream().mapToInt(Demand::shape).toArray(), 0, bare.length,
-				bare.width);
-		for (int p = 0; p < at.parts(); p++) {
-			at.x[p] = places.get(p)[0];
-			at.y[p] = places.get(p)[1];
-			at.turn[p] = turns.get(p);
-		}
-		return at;
-	}
-
-	/** The turn in which a shape is shortest along the sheet, so that rows are. */
-	private int flattest(int shape) {
-		int best = shapes.allowed[shape][0];
-		for (int turn : shapes.allowed[shape]) {
-			if (wide(shape, turn) < wide(shape, best)) {
-				best = turn;
-			}
-		}
-		return best;
-	}
-
-	private double wide(int shape, int turn) {
-		return shapes.solid(shape, turn).maxX() - shapes.solid(shape, turn).minX();
+		// what is fixed leaves no rows
+		return bare.fixed > 0 ? bare : Rows.fill(shapes, bare.length, bare.width, demands, rest);
 	}
 
 	/**

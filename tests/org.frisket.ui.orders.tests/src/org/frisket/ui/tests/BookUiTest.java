@@ -172,7 +172,7 @@ class BookUiTest extends OpenBook {
 				.map(text -> text.replaceAll("[&…]|\\t.*", "")).filter(text -> !text.isEmpty()).toList();
 		menu.notifyListeners(SWT.Hide, new Event());
 		assertEquals(List.of("Open Job", "Change Stage", "Order Again", "Docket as PDF", "Proof as PDF", "Quote as PDF",
-				"New Order"), items);
+				"Write Job Ticket", "Write Job File", "New Order"), items);
 	}
 
 	@Test

@@ -211,7 +211,8 @@ public final class IntakeDialog extends TitleAreaDialog {
 		reading = null;
 		progress.setVisible(false);
 		setErrorMessage(null);
-		setMessage(NLS.bind(Messages.IntakeDialog_taken,
+		// another desk may have been quicker with all of them
+		setMessage(jobs.isEmpty() ? Messages.IntakeDialog_known : NLS.bind(Messages.IntakeDialog_taken,
 				new Object[] { jobs.size(), jobs.get(0).number(), jobs.get(jobs.size() - 1).number() }),
 				IMessageProvider.INFORMATION);
 		if (!taken.trouble().isEmpty()) {

@@ -39,6 +39,7 @@ final class Messages extends NLS {
 	public static String IntakeColumns_none;
 	public static String IntakeDialog_file;
 	public static String IntakeDialog_guess;
+	public static String IntakeDialog_known;
 	public static String IntakeDialog_noName;
 	public static String IntakeDialog_notRemembered;
 	public static String IntakeDialog_reading;
