@@ -74,7 +74,12 @@ public final class Frisket implements Runnable {
 		line.setParameterExceptionHandler((e, args) -> refuse(e.getCommandLine(), wrongUse(e) + " (see "
 				+ e.getCommandLine().getCommandSpec().qualifiedName() + " --help)"));
 		line.setExecutionExceptionHandler((e, commandLine, result) -> refuse(commandLine, reason(e)));
-		return line.execute(arguments);
+		try {
+			return line.execute(arguments);
+		} catch (Error e) {
+			// too little memory, say; the platform would end as if all were done
+			return refuse(line, broken(e));
+		}
 	}
 
 	/** Verbs of groups that share their options have none of their own for it. */
@@ -100,8 +105,15 @@ public final class Frisket implements Runnable {
 	}
 
 	private static String reason(Exception e) {
-		return e instanceof Refusal ? e.getMessage()
-				: "this is a mistake of the program, please report it: " + e + " at " + e.getStackTrace()[0];
+		return e instanceof Refusal ? e.getMessage() : broken(e);
+	}
+
+	private static String broken(Throwable e) {
+		if (e instanceof OutOfMemoryError) {
+			return "there is too little memory for this";
+		}
+		StackTraceElement[] at = e.getStackTrace();
+		return "this is a mistake of the program, please report it: " + e + (at.length == 0 ? "" : " at " + at[0]);
 	}
 
 	@Override

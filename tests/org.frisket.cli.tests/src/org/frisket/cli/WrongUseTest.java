@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -285,5 +286,21 @@ class WrongUseTest {
 		Answer answer = frisket("fonts", "--for", "\uFFFE", "--height", "30mm");
 		assertRefused(answer, "--for: none of the ", "such as: ");
 		assertTrue(answer.err().length() < 300, answer.err());
+	}
+
+	/** What is no exception would end the platform as if all were done. */
+	@Test
+	void memoryThatDoesNotSufficeIsTold() {
+		OutputStream full = new OutputStream() {
+			@Override
+			public void write(int b) {
+				throw new OutOfMemoryError("as it comes from the machine");
+			}
+		};
+		ByteArrayOutputStream err = new ByteArrayOutputStream();
+		int status = Frisket.run(new String[] { "stock", "convert", "65 lb cover" }, new PrintStream(full, true),
+				new PrintStream(err, true, StandardCharsets.UTF_8));
+		assertEquals(2, status);
+		assertEquals("frisket: there is too little memory for this", err.toString(StandardCharsets.UTF_8).strip());
 	}
 }
