@@ -92,10 +92,16 @@ public final class WholeFiles {
 				copy(each.getValue(), target);
 				brought.add(target);
 			} catch (IOException e) {
+				IOException trouble = new IOException("cannot write " + target + ": " + WholeFile.reason(e), e);
 				for (Path there : brought) {
-					takeBack(there, before.get(there));
+					try {
+						takeBack(there, before.get(there));
+					} catch (IOException worse) {
+						// the others go back all the same, and the first trouble is the one to report
+						trouble.addSuppressed(worse);
+					}
 				}
-				throw new IOException("cannot write " + target + ": " + WholeFile.reason(e), e);
+				throw trouble;
 			}
 		}
 	}

@@ -106,15 +106,26 @@ public final class WholeSet {
 				move(each.getKey(), target);
 				brought.add(target);
 			} catch (IOException e) {
+				IOException trouble = new IOException(NLS.bind(Messages.WholeSet_notBrought, target, WholeFile.reason(e)), e);
 				for (Path there : brought) {
-					if (before.containsKey(there)) {
-						move(before.get(there), there);
-					} else {
-						Files.deleteIfExists(there);
+					try {
+						takeBack(there, before.get(there));
+					} catch (IOException worse) {
+						// the others go back all the same, and the first trouble is the one to report
+						trouble.addSuppressed(worse);
 					}
 				}
-				throw new IOException(NLS.bind(Messages.WholeSet_notBrought, target, WholeFile.reason(e)), e);
+				throw trouble;
 			}
+		}
+	}
+
+	/** @param before null if there was none */
+	private static void takeBack(Path file, Path before) throws IOException {
+		if (before == null) {
+			Files.deleteIfExists(file);
+		} else {
+			move(before, file);
 		}
 	}
 
